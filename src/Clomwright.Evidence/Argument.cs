@@ -1,0 +1,48 @@
+namespace Clomwright.Evidence;
+
+/// <summary>One typed argument of a <see cref="Message"/>.</summary>
+public abstract record Argument
+{
+    private Argument()
+    {
+    }
+
+    /// <summary>The author's own word: a name, a key of the house file, an address.</summary>
+    public sealed record Text(string Value) : Argument;
+
+    /// <summary>A quantity, printed in both unit systems and rounded to what a tape or scale can read.</summary>
+    public sealed record Quantity(Amount Value) : Argument;
+
+    /// <summary>A length exactly as it can be written, not rounded to a tape.</summary>
+    public sealed record Exact(Length Value) : Argument;
+
+    /// <summary>A date.</summary>
+    public sealed record Date(DateOnly Value) : Argument;
+
+    /// <summary>Another message inside this one.</summary>
+    public sealed record Nested(Message Value) : Argument;
+
+    /// <summary>Several arguments, listed.</summary>
+    public sealed record List(Sequence<Argument> Items) : Argument;
+
+    /// <summary>A name or key.</summary>
+    public static implicit operator Argument(string value) => new Text(value);
+
+    /// <summary>A quantity.</summary>
+    public static implicit operator Argument(Amount value) => new Quantity(value);
+
+    /// <summary>A written length.</summary>
+    public static implicit operator Argument(Length value) => new Quantity(value);
+
+    /// <summary>An angle.</summary>
+    public static implicit operator Argument(Angle value) => new Quantity(value);
+
+    /// <summary>A count.</summary>
+    public static implicit operator Argument(int value) => new Quantity(Amount.Count(value));
+
+    /// <summary>A date.</summary>
+    public static implicit operator Argument(DateOnly value) => new Date(value);
+
+    /// <summary>A message inside a message.</summary>
+    public static implicit operator Argument(Message value) => new Nested(value);
+}

@@ -1,0 +1,27 @@
+namespace Clomwright.Evidence;
+
+/// <summary>A symbol of an equation with the value it has in this house.</summary>
+/// <param name="Name">As the source spells it: <c>t</c>, <c>r_t</c>.</param>
+/// <param name="What">What it stands for.</param>
+/// <param name="Value">Its value.</param>
+/// <param name="Tag">Measured, assumed, practice, code, given or computed.</param>
+/// <param name="Source">Where it comes from; null for what the author gave or an earlier step computed.</param>
+public sealed record Symbol(string Name, Message What, Amount Value, Tag Tag, Source? Source = null);
+
+/// <summary>One step: an equation that a test re-evaluates from its own symbols.</summary>
+/// <param name="Key">Permanent key of the step, kebab case.</param>
+/// <param name="Equation">Right-hand side in plain arithmetic over the symbols: <c>W*x/s</c>. Operators + - * / ^, functions sqrt sin cos tan asin atan exp ln min max abs, constant pi.</param>
+/// <param name="Symbols">Every symbol the equation uses.</param>
+/// <param name="Result">The symbol computed.</param>
+/// <param name="Source">Whose equation it is.</param>
+public sealed record Step(string Key, string Equation, Sequence<Symbol> Symbols, Symbol Result, Source Source);
+
+/// <summary>Ordered steps returned by the same method that computes the number. Papers print them and never re-derive a formula.</summary>
+public sealed record Calculation(string Key, Message Title, Sequence<Step> Steps)
+{
+    /// <summary>The value of the last step.</summary>
+    public Amount Result => Steps[^1].Result.Value;
+}
+
+/// <summary>A value with the calculation that made it.</summary>
+public sealed record Calculated<T>(T Value, Calculation How);

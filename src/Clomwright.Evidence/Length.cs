@@ -38,9 +38,9 @@ public readonly record struct Length(long Nanometres) : IComparable<Length>
     public Length RoundedTo(Length step)
     {
         ArgumentOutOfRangeException.ThrowIfLessThanOrEqual(step.Nanometres, 0);
-        var half = step.Nanometres / 2;
-        var n = Nanometres >= 0 ? (Nanometres + half) / step.Nanometres : (Nanometres - half) / step.Nanometres;
-        return new Length(n * step.Nanometres);
+        Int128 half = step.Nanometres / 2;
+        var n = (Nanometres >= 0 ? Nanometres + half : Nanometres - half) / step.Nanometres;
+        return new Length(checked((long)(n * step.Nanometres)));
     }
 
     /// <summary>This length over another as a plain ratio. Both are whole nanometres, so a ratio standing exactly at a whole limit compares as equal to it.</summary>
@@ -56,7 +56,7 @@ public readonly record struct Length(long Nanometres) : IComparable<Length>
     public static Length operator -(Length a, Length b) => new(checked(a.Nanometres - b.Nanometres));
 
     /// <summary>Opposite.</summary>
-    public static Length operator -(Length a) => new(-a.Nanometres);
+    public static Length operator -(Length a) => new(checked(-a.Nanometres));
 
     /// <summary>A whole multiple.</summary>
     public static Length operator *(Length a, long n) => new(checked(a.Nanometres * n));

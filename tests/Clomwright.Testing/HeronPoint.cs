@@ -1,0 +1,106 @@
+using Clomwright.Building;
+using Clomwright.Evidence;
+
+namespace Clomwright.Testing;
+
+public static partial class Houses
+{
+    /// <summary>The complete bath house of <c>examples/heron-point.house.json</c>, written by hand. Invented; no such house stands anywhere.</summary>
+    public static House HeronPoint { get; } = new()
+    {
+        Id = "heron-point",
+        Name = "Heron Point bath house",
+        Notes = "Invented: no such house, place or crew. It shows an oval plan, a planted reciprocal roof and a wet mild climate.",
+        Site = new Site
+        {
+            Latitude = 45.5, Longitude = -122.7, Elevation = Length.FromMillimetres(60_000), Climate = "portland-or", Grade = In(-12), Loads = "asce7-16",
+            GroundSnow = new Stress(1000), WindSpeed = new Speed(105 * 0.44704), Exposure = "B", SeismicSds = 0.25, SeismicSd1 = 0.12, SeismicS1 = 0.1,
+            SiteClass = "D", RiskCategory = "II", FrostDepth = In(18), SoilBearing = new Stress(100_000),
+        },
+        Plan = new Plan.Oval(Ft(15), Ft(12)) { Bearing = new Angle(90) },
+        Floor = new Floor { Layers = [new Layer("washed gravel", In(6)), new Layer("rough earth", In(4)), new Layer("finish earth", In(1))] },
+        Trench = new Trench(In(24), In(24), In(-42)),
+        Stem = new Stem(In(20), In(8)) { DampBreak = "slate" },
+        Wall = new Wall(Ft(8, 2), In(14), new Slope(0.05)),
+        Lifts = new LiftPlan { Height = In(12) },
+        Openings =
+        [
+            new Opening
+            {
+                Name = "door", Kind = OpeningKind.Door, Along = At(112.5), Width = Ft(3), Height = Ft(6, 8), Sill = Length.Zero, Header = Header(12),
+                Frame = new Frame(In(35), Ft(6, 6), In(6), Quarters(6), In(1)), Escape = true,
+            },
+            new Opening
+            {
+                Name = "tub-window", Kind = OpeningKind.Fixed, Along = At(157.5), Width = In(26), Height = In(40), Sill = In(38), Header = Header(12),
+                Frame = new Frame(In(25), In(38), In(6), Quarters(6), In(1)),
+            },
+            new Opening
+            {
+                Name = "south-window", Kind = OpeningKind.Opening, Along = At(202.5), Width = In(26), Height = In(40), Sill = In(38), Header = Header(12),
+                Splay = new Splay(new Angle(10), new Angle(0)), Frame = new Frame(In(25), In(38), In(6), Quarters(6), In(1)),
+            },
+            new Opening { Name = "west-arch", Kind = OpeningKind.Fixed, Along = At(247.5), Width = In(30), Height = In(42), Sill = In(36), Shape = OpeningShape.Arched, Rise = In(12) },
+            new Opening { Name = "moon", Kind = OpeningKind.Glass, Along = At(292.5), Width = In(16), Height = In(16), Sill = In(60), Shape = OpeningShape.Round },
+            new Opening
+            {
+                Name = "east-window", Kind = OpeningKind.Opening, Along = At(67.5), Width = In(24), Height = In(40), Sill = In(38), Header = Header(12),
+                Frame = new Frame(In(23), In(38), In(6), Quarters(6), In(1)),
+            },
+        ],
+        Niches =
+        [
+            new Niche { Name = "lamp", Along = At(20), Width = In(12), Height = In(16), Depth = In(4), Sill = Ft(4) },
+            new Niche { Name = "soap", Along = At(340), Width = In(14), Height = In(12), Depth = In(5), Sill = In(34) },
+        ],
+        Embeds =
+        [
+            new Embed { Name = "coat-pegs", Kind = EmbedKind.Peg, Along = At(10), Height = Ft(5, 10), Count = 4, Spacing = In(8), Depth = In(7) },
+            new Embed { Name = "towel-shelf", Kind = EmbedKind.Shelf, Along = At(330), Height = Ft(4, 6), Width = In(24), Size = In(2), Depth = In(9) },
+            new Embed { Name = "morning-bottles", Kind = EmbedKind.Bottle, Face = Face.Outside, Along = At(325), Height = Ft(5, 4), Count = 5, Spacing = In(6), Width = In(3), Through = true },
+            new Embed { Name = "water-in", Kind = EmbedKind.Sleeve, Along = At(345), Height = In(14), Width = In(2), Through = true, Note = "copper, bell end inside" },
+            new Embed { Name = "tub-drain", Kind = EmbedKind.Sleeve, Along = At(180), Height = In(2), Width = In(3), Through = true, Note = "through the stem" },
+            new Embed { Name = "lamp-box", Kind = EmbedKind.Box, Along = At(32), Height = Ft(4), Width = In(2), Size = In(4), Depth = In(3) },
+            new Embed { Name = "lamp-wire", Kind = EmbedKind.Wire, Along = At(32), Height = In(16), Note = "from the stem up to lamp-box, in conduit" },
+            new Embed { Name = "shower-pipe", Kind = EmbedKind.Pipe, Along = At(350), Height = Ft(3), Width = In(1), Note = "cast against a lath so it can be reached" },
+            new Embed { Name = "mirror-nailer", Kind = EmbedKind.Nailer, Along = At(40), Height = Ft(5), Width = In(18), Size = In(4), Depth = In(2) },
+            new Embed { Name = "door-hinge-low", Kind = EmbedKind.Deadman, Along = At(100), Height = In(16), Depth = In(8), Note = "bottom of the hinge side" },
+            new Embed { Name = "door-hinge-middle", Kind = EmbedKind.Deadman, Along = At(100), Height = In(40), Depth = In(8) },
+            new Embed { Name = "door-hinge-top", Kind = EmbedKind.Deadman, Along = At(100), Height = In(72), Depth = In(8) },
+            new Embed { Name = "eave-straps", Kind = EmbedKind.Strap, Face = Face.Outside, Along = At(0), Height = Ft(6), Note = "one at each pole, down to the tee below" },
+        ],
+        BondBeam = new BondBeam(In(10), In(4), Length.Zero),
+        Tees = new Tees(Ft(4), In(24), In(24)),
+        Roof = new Roof.Reciprocal(8, Quarters(120), PoleSize.Even(In(8)))
+        {
+            Turn = Turn.Clockwise, Joint = PoleJoint.Pinned, Eye = Eye.Glazed, Eave = In(30), Deck = In(2), EdgeBoard = In(6),
+            Layers =
+            [
+                new Layer("felt", Quarters(1)), new Layer("pond membrane", new Length(Length.PerInch / 16)), new Layer("drain mat", Quarters(2)),
+                new Layer("planted soil", In(4), "ordinary-earth"),
+            ],
+        },
+        Finishes = [new Finish(Face.Inside, "earth-plaster", In(1)), new Finish(Face.Outside, "lime-plaster", In(1))],
+        Mix = new Mix
+        {
+            SoilTests = new SoilTests { JarSand = Quarters(10), JarSilt = Quarters(3), JarClay = Quarters(4) },
+            Recipe = new Recipe { Soil = 3, Sand = 3, Water = 0.75, Straw = new Mass(2) },
+            Batch = new Batch(6, new Volume(0.67 * 0.3048 * 0.3048 * 0.3048), 3, Ft(10), In(7), In(8)),
+            TestBars = [new TestBar(In(24), new Length(Length.PerInch * 3 / 8)) { Date = new DateOnly(2027, 5, 3) }],
+            Prisms = [Crushed(1600), Crushed(1710), Crushed(1540), Crushed(1660), Crushed(1750)],
+        },
+        Crew = new Crew(8, Skill.Mixed, new DateOnly(2027, 6, 1), 5, 7),
+        Rules = new RuleChoices { Adopted = ["common-practice", "irc-cob@2021"] },
+    };
+
+    private static Length In(long inches) => Length.FromInches(inches);
+
+    private static Length Quarters(long quarters) => new(Length.PerInch / 4 * quarters);
+
+    private static Length Ft(long feet, long inches = 0) => Length.FromFeet(feet, inches);
+
+    private static Along At(double bearing) => Along.At(new Angle(bearing));
+
+    private static Prism Crushed(double poundsForce) =>
+        new(In(4), In(4), In(8), new Force(poundsForce * 4.4482216152605), 40) { Date = new DateOnly(2027, 5, 14), Tester = "M. Invented" };
+}

@@ -1,0 +1,115 @@
+using Clomwright.Building;
+using Clomwright.Evidence;
+using CsCheck;
+
+namespace Clomwright.Testing;
+
+/// <summary>Random sites, roofs, mixes and crews.</summary>
+internal static class RestDraws
+{
+    public static Gen<Site> Site(Tape tape, Length stemTop) =>
+        from latitude in Gen.Int[-550, 650].Select(n => n / 10.0).OrNull()
+        from longitude in Gen.Int[-1800, 1800].Select(n => n / 10.0).OrNull()
+        from elevation in Gen.Int[0, 2500].Select(n => Length.FromMillimetres(1000L * n)).OrNull()
+        from climate in Gen.OneOf("portland-or", "santa-fe-nm", "exeter-gb").OrNothing()
+        from below in tape.Between(16, 24)
+        from loads in Gen.OneOf("asce7-16", "asce7-22", "en1990").OrNothing()
+        from snow in Gen.Int[0, 30].Select(n => new Stress(100.0 * n)).OrNull()
+        from wind in Gen.Int[25, 60].Select(n => new Speed(n)).OrNull()
+        from exposure in Gen.OneOf("B", "C", "D").OrNothing()
+        from seismic in Gen.Int[0, 80].Select(n => n / 100.0).OrNull()
+        from frost in tape.Between(0, 40).OrNull()
+        from bearing in Gen.Int[50, 300].Select(n => new Stress(1000.0 * n)).OrNull()
+        select new Site
+        {
+            Latitude = latitude, Longitude = longitude, Elevation = elevation, Climate = climate, Grade = stemTop - below, Loads = loads,
+            GroundSnow = snow, WindSpeed = wind, Exposure = exposure, SeismicSds = seismic, SeismicSd1 = seismic / 2, SeismicS1 = seismic / 2,
+            SiteClass = exposure is null ? null : "D", RiskCategory = loads is null ? null : "II", FrostDepth = frost, SoilBearing = bearing,
+        };
+
+    public static Gen<Roof> Roof(Tape tape, double leastRadius)
+    {
+        var shared =
+            from eave in tape.Between(18, 36)
+            from perBay in Gen.Int[0, 2]
+            from deck in tape.Between(0.75, 2).OrNull()
+            from layers in Gen.Select(Gen.OneOf("planted soil", "drain mat", "membrane", "insulation"), tape.Between(0.25, 6), (n, d) => new Layer(n, d, n == "planted soil" ? "ordinary-earth" : null)).Array[0, 4]
+            from board in tape.Between(4, 9).OrNull()
+            from first in Gen.Int[0, 719]
+            select (eave, secondaries: perBay == 0 ? null : new Secondaries(perBay, tape.AtLeast(4)), deck, layers: layers.ToSequence(), board, first: new Angle(first / 2.0));
+        var pole =
+            from butt in tape.Between(6, 10)
+            from thinner in Gen.Int[0, 4]
+            select new PoleSize(butt, butt - tape.Step * (2 * thinner));
+        var poles = Gen.Int[7, 13];
+        var pitch = Gen.Int[4, 60].Select(n => new Slope(n / 100.0));
+        return Gen.OneOf<Roof>(
+            from n in poles
+            from size in pole
+            from ring in tape.Between(0.15 * leastRadius, 0.35 * leastRadius)
+            from turn in Gen.Enum<Turn>()
+            from joint in Gen.Enum<PoleJoint>()
+            from eye in Gen.Enum<Eye>()
+            from s in shared
+            select (Roof)new Roof.Reciprocal(n, ring, size)
+            {
+                Turn = turn, Joint = joint, Eye = eye, Notch = joint == PoleJoint.Notched ? tape.AtLeast(1) : Length.Zero,
+                Eave = s.eave, Secondaries = s.secondaries, Deck = s.deck, Layers = s.layers, EdgeBoard = s.board, FirstBearing = s.first,
+                Landings = n % 3 == 0 ? Enumerable.Range(0, n).Select(i => new Angle((s.first.Degrees + Math.Round(720.0 * i / n) / 2) % 360)).ToSequence() : [],
+            },
+            from n in poles
+            from size in pole
+            from slope in pitch
+            from post in Gen.Bool
+            from s in shared
+            select (Roof)new Roof.Radial(n, size, slope)
+            {
+                CentrePost = post, RingRadius = post ? Length.Zero : tape.AtLeast(12), Eye = post ? Eye.Closed : Eye.Glazed,
+                Eave = s.eave, Secondaries = s.secondaries, Deck = s.deck, Layers = s.layers, EdgeBoard = s.board, FirstBearing = s.first,
+            },
+            from size in pole
+            from slope in pitch
+            from spacing in tape.Between(24, 48)
+            from s in shared
+            select (Roof)new Roof.Shed(size, spacing, slope) { Eave = s.eave, Deck = s.deck, Layers = s.layers, EdgeBoard = s.board, FirstBearing = s.first },
+            from size in pole
+            from slope in pitch
+            from spacing in tape.Between(24, 48)
+            from s in shared
+            select (Roof)new Roof.Gable(size, spacing, slope) { Eave = s.eave, Deck = s.deck, Layers = s.layers, FirstBearing = s.first, Species = "larch-pole" });
+    }
+
+    public static Gen<Mix> Mix(Tape tape) =>
+        from sand in tape.Between(1, 4).OrNull()
+        from clay in tape.Between(0.5, 2).OrNull()
+        from soil in Gen.Int[4, 16].Select(n => n / 4.0).OrNull()
+        from straw in Gen.Int[2, 30].Select(n => new Mass(n / 10.0)).OrNull()
+        from batch in Gen.Select(Gen.Int[4, 12], Gen.Int[1, 5], tape.Between(48, 144), tape.Between(4, 14),
+            (n, trials, ring, raised) => new Batch(n, new Volume(0.019), trials, ring, raised, tape.AtLeast(8))).OrNothing()
+        from bars in Gen.Select(tape.Between(20, 24), tape.Between(0.25, 1), Date.OrNull(), (l, s, d) => new TestBar(l, s) { Date = d }).Array[0, 3]
+        from prisms in Gen.Select(Gen.Int[30, 120], Gen.Int[20, 60], Gen.Bool, Date.OrNull(),
+            (kn, days, oven, d) => new Prism(tape.AtLeast(4), tape.AtLeast(4), tape.AtLeast(8), new Force(100.0 * kn), days, oven) { Date = d, Tester = oven ? "A. Tester" : null }).Array[0, 5]
+        select new Mix
+        {
+            SoilTests = new SoilTests { JarSand = sand, JarSilt = clay, JarClay = clay },
+            Recipe = new Recipe { Soil = soil, Sand = soil, Water = soil / 4, Straw = straw },
+            Batch = batch, TestBars = bars.ToSequence(), Prisms = prisms.ToSequence(),
+        };
+
+    public static Gen<Crew> Crew =>
+        Gen.Select(Gen.Int[1, 24], Gen.Enum<Skill>(), Date, Gen.Int[1, 7], Gen.Int[6, 20], (n, skill, start, days, halves) => new Crew(n, skill, start, days, halves / 2.0));
+
+    public static Gen<RuleChoices> Rules =>
+        from cob in Gen.OneOf("irc-cob@2021", "irc-cob@2024").OrNothing()
+        from day in Date
+        from entered in Gen.Int[0, 1]
+        from ticked in Gen.Bool.Array[0, 3]
+        select new RuleChoices
+        {
+            Adopted = cob is null ? ["common-practice"] : ["common-practice", cob],
+            Entered = entered == 0 || cob is null ? [] : [new EnteredLimit(cob, "header-bearing", "12 in", "R. Reader", day)],
+            Answers = ticked.Select((yes, i) => new Answer(i == 0 ? "ground-services" : i == 1 ? "ground-flood" : "ground-access", yes, "R. Reader", day, yes ? null : "ask again")).ToSequence(),
+        };
+
+    public static Gen<DateOnly> Date { get; } = Gen.Int[0, 2000].Select(n => new DateOnly(2026, 1, 1).AddDays(n));
+}

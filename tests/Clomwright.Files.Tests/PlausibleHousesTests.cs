@@ -25,4 +25,11 @@ public class PlausibleHousesTests
         Assert.Equal([1, 2, 3, 4, 5, 6, 7], houses.Select(h => h.Openings.Count).Distinct().Order());
         Assert.Equal(2, houses.SelectMany(h => h.Openings).Select(o => o.Along.Station is null).Distinct().Count());
     }
+
+    [Fact]
+    public void Nothing_is_wrong_with_them_by_themselves() =>
+        Gen.OneOf(Houses.Plausible, Houses.LongestNames).Sample(house => Assert.Empty(HouseDiagnostics.Of(house)), iter: Counts.Of(300, 10_000));
+
+    [Fact]
+    public void Nothing_is_wrong_with_Heron_Point() => Assert.Empty(HouseDiagnostics.Of(Houses.HeronPoint));
 }

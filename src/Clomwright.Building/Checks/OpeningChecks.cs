@@ -1,0 +1,103 @@
+using Clomwright.Evidence;
+
+namespace Clomwright.Building;
+
+/// <summary>Doors and windows with their frames and headers.</summary>
+internal static class OpeningChecks
+{
+    private const double SplayMost = Math.PI / 3;
+
+    public static void Of(House house, Checks checks)
+    {
+        for (var i = 0; i < house.Openings.Count; i++)
+        {
+            Of($"openings[{i}]", house.Openings[i], house, checks);
+        }
+    }
+
+    private static void Of(string path, Opening opening, House house, Checks checks)
+    {
+        checks.Along(path, opening.Along);
+        var sized = checks.Size($"{path}.width", opening.Width, Limits.Plan) & checks.Size($"{path}.height", opening.Height, Limits.Height);
+        checks.Height($"{path}.sill", opening.Sill);
+        checks.Within($"{path}.splay.inside", opening.Splay.Inside, 0, SplayMost);
+        checks.Within($"{path}.splay.outside", opening.Splay.Outside, 0, SplayMost);
+        if (sized)
+        {
+            Rise(path, opening, checks);
+        }
+
+        if (opening.Frame is { } frame)
+        {
+            Framed($"{path}.frame", frame, opening, sized, checks);
+        }
+
+        if (opening.Header is { } header)
+        {
+            Under($"{path}.header", header, house, checks);
+        }
+    }
+
+    private static void Rise(string path, Opening opening, Checks checks)
+    {
+        if (opening.Shape != OpeningShape.Arched)
+        {
+            if (opening.Rise is not null)
+            {
+                checks.Error($"{path}.rise", "building.rise-without-arch");
+            }
+        }
+        else if (opening.Rise is not { } rise)
+        {
+            checks.Error(path, "building.rise-missing");
+        }
+        else if (checks.Size($"{path}.rise", rise, Limits.Height))
+        {
+            if (rise > opening.Height)
+            {
+                checks.Error($"{path}.rise", "building.rise-over-height", ("rise", new Argument.Exact(rise)), ("height", new Argument.Exact(opening.Height)));
+            }
+            else if (2 * rise > opening.Width)
+            {
+                checks.Error($"{path}.rise", "building.rise-over-half-width", ("rise", new Argument.Exact(rise)), ("width", new Argument.Exact(opening.Width)));
+            }
+        }
+    }
+
+    private static void Framed(string path, Frame frame, Opening opening, bool openingSized, Checks checks)
+    {
+        var width = checks.Size($"{path}.width", frame.Width, Limits.Plan);
+        var height = checks.Size($"{path}.height", frame.Height, Limits.Height);
+        checks.Size($"{path}.depth", frame.Depth, Limits.Thick);
+        checks.Size($"{path}.stock", frame.Stock, Limits.Thick);
+        var gap = frame.Gap is not { } over || (checks.NotNegative($"{path}.gap", over) && checks.NotAbove($"{path}.gap", over, Limits.Thick));
+        if (frame.Setback is { } setback)
+        {
+            _ = checks.NotBelow($"{path}.setback", setback, -Limits.Thick) && checks.NotAbove($"{path}.setback", setback, Limits.Thick);
+        }
+
+        if (openingSized && width && frame.Width > opening.Width)
+        {
+            checks.Error($"{path}.width", "building.frame-width", ("frame", new Argument.Exact(frame.Width)), ("opening", new Argument.Exact(opening.Width)));
+        }
+
+        if (openingSized && height && gap && frame.Height + (frame.Gap ?? Length.Zero) is var needed && needed > opening.Height)
+        {
+            checks.Error($"{path}.height", "building.frame-height", ("frame", new Argument.Exact(needed)), ("opening", new Argument.Exact(opening.Height)));
+        }
+    }
+
+    private static void Under(string path, Header header, House house, Checks checks)
+    {
+        var pieces = checks.Count($"{path}.pieces", header.Pieces, 1, 20);
+        var width = checks.Size($"{path}.width", header.Width, Limits.Thick);
+        checks.Size($"{path}.depth", header.Depth, Limits.Thick);
+        checks.Size($"{path}.bearing", header.Bearing, Limits.Height);
+        checks.Word($"{path}.material", header.Material);
+        var thickest = Math.Max(WallChecks.ThicknessAtBase(house), house.Wall.ThicknessAtTop.Metres);
+        if (pieces && width && (header.Pieces * header.Width).Metres > thickest && thickest > 0)
+        {
+            checks.Warning($"{path}.pieces", "building.header-wide", ("header", new Argument.Exact(header.Pieces * header.Width)), ("wall", Amount.Metres(thickest)));
+        }
+    }
+}

@@ -1,0 +1,60 @@
+using Clomwright.Evidence;
+
+namespace Clomwright.Building;
+
+/// <summary>The place, the floor and the trench.</summary>
+internal static class SiteChecks
+{
+    public static void Of(House house, Checks checks)
+    {
+        var site = house.Site;
+        checks.Within("site.latitude", Number(site.Latitude), -90, 90);
+        checks.Within("site.longitude", Number(site.Longitude), -180, 180);
+        if (site.Elevation is { } elevation)
+        {
+            _ = checks.NotBelow("site.elevation", elevation, Length.FromMillimetres(-450_000)) && checks.NotAbove("site.elevation", elevation, Length.FromMillimetres(9_000_000));
+        }
+
+        checks.Word("site.climate", site.Climate);
+        checks.Height("site.grade", site.Grade);
+        checks.Word("site.loads", site.Loads);
+        checks.Within("site.groundSnow", site.GroundSnow, 0, 50_000);
+        checks.Positive("site.windSpeed", site.WindSpeed, 120);
+        checks.Word("site.exposure", site.Exposure);
+        checks.Within("site.seismicSds", Number(site.SeismicSds), 0, 10);
+        checks.Within("site.seismicSd1", Number(site.SeismicSd1), 0, 10);
+        checks.Within("site.seismicS1", Number(site.SeismicS1), 0, 10);
+        checks.Word("site.siteClass", site.SiteClass);
+        checks.Word("site.riskCategory", site.RiskCategory);
+        if (site.FrostDepth is { } frost)
+        {
+            _ = checks.NotNegative("site.frostDepth", frost) && checks.NotAbove("site.frostDepth", frost, Limits.Height);
+        }
+
+        checks.Positive("site.soilBearing", site.SoilBearing, 10e6);
+
+        Layers("floor.layers", house.Floor.Layers, checks);
+        if (house.Trench is { } trench)
+        {
+            checks.Size("trench.width", trench.Width, 2 * Limits.Thick);
+            checks.Size("trench.depth", trench.Depth, Limits.Height);
+            if (trench.Outlet is { } outlet)
+            {
+                _ = checks.NotBelow("trench.outlet", outlet, -10 * Limits.Height) && checks.NotAbove("trench.outlet", outlet, Limits.Height);
+            }
+        }
+    }
+
+    public static void Layers(string path, Sequence<Layer> layers, Checks checks)
+    {
+        checks.Count(path, layers.Count, 0, Limits.Items);
+        for (var i = 0; i < layers.Count; i++)
+        {
+            checks.Word($"{path}[{i}].name", layers[i].Name);
+            checks.Size($"{path}[{i}].depth", layers[i].Depth, Limits.Thick);
+            checks.Word($"{path}[{i}].material", layers[i].Material);
+        }
+    }
+
+    private static Amount? Number(double? value) => value is { } number ? Amount.Number(number) : null;
+}

@@ -16,35 +16,35 @@ public readonly record struct Amount(double Si, Dimension Dimension)
     public static Amount Metres(double value) => new(value, Dimension.Length);
 
     /// <summary>A written length.</summary>
-    public static implicit operator Amount(Length value) => new(value.Metres, Dimension.Length);
+    public static implicit operator Amount(Length value) => value.Amount;
 
     /// <summary>An angle.</summary>
-    public static implicit operator Amount(Angle value) => new(value.Radians, Dimension.Angle);
+    public static implicit operator Amount(Angle value) => value.Amount;
 
     /// <summary>A slope.</summary>
-    public static implicit operator Amount(Slope value) => new(value.RiseOverRun, Dimension.Slope);
+    public static implicit operator Amount(Slope value) => value.Amount;
 
     /// <summary>An area.</summary>
-    public static implicit operator Amount(Area value) => new(value.SquareMetres, Dimension.Area);
+    public static implicit operator Amount(Area value) => value.Amount;
 
     /// <summary>A volume.</summary>
-    public static implicit operator Amount(Volume value) => new(value.CubicMetres, Dimension.Volume);
+    public static implicit operator Amount(Volume value) => value.Amount;
 
     /// <summary>A mass.</summary>
-    public static implicit operator Amount(Mass value) => new(value.Kilograms, Dimension.Mass);
+    public static implicit operator Amount(Mass value) => value.Amount;
 
     /// <summary>A force.</summary>
-    public static implicit operator Amount(Force value) => new(value.Newtons, Dimension.Force);
+    public static implicit operator Amount(Force value) => value.Amount;
 
     /// <summary>A stress.</summary>
-    public static implicit operator Amount(Stress value) => new(value.Pascals, Dimension.Stress);
+    public static implicit operator Amount(Stress value) => value.Amount;
 
     /// <summary>A speed.</summary>
-    public static implicit operator Amount(Speed value) => new(value.MetresPerSecond, Dimension.Speed);
+    public static implicit operator Amount(Speed value) => value.Amount;
 
     /// <summary>A density.</summary>
-    public static implicit operator Amount(Density value) => new(value.KilogramsPerCubicMetre, Dimension.Density);
+    public static implicit operator Amount(Density value) => value.Amount;
 
     /// <summary>A temperature.</summary>
-    public static implicit operator Amount(Temperature value) => new(value.Celsius, Dimension.Temperature);
+    public static implicit operator Amount(Temperature value) => value.Amount;
 }

@@ -14,11 +14,30 @@ public sealed record Symbol(string Name, Message What, Amount Value, Tag Tag, So
 /// <param name="Symbols">Every symbol the equation uses.</param>
 /// <param name="Result">The symbol computed.</param>
 /// <param name="Source">Whose equation it is.</param>
-public sealed record Step(string Key, string Equation, Sequence<Symbol> Symbols, Symbol Result, Source Source);
+public sealed record Step(string Key, string Equation, Sequence<Symbol> Symbols, Symbol Result, Source Source)
+{
+    /// <summary>Permanent key of the step; never empty.</summary>
+    public string Key { get; init => field = Refuse.Empty(value); } = Refuse.Empty(Key);
+
+    /// <summary>Right-hand side; never empty.</summary>
+    public string Equation { get; init => field = Refuse.Empty(value); } = Refuse.Empty(Equation);
+
+    /// <summary>Whose equation it is; never null.</summary>
+    public Source Source { get; init => field = Refuse.Null(value); } = Refuse.Null(Source);
+}
 
 /// <summary>Ordered steps returned by the same method that computes the number. Papers print them and never re-derive a formula.</summary>
+/// <param name="Key">Permanent key, kebab case.</param>
+/// <param name="Title">What is computed, in words.</param>
+/// <param name="Steps">At least one.</param>
 public sealed record Calculation(string Key, Message Title, Sequence<Step> Steps)
 {
+    /// <summary>Permanent key; never empty.</summary>
+    public string Key { get; init => field = Refuse.Empty(value); } = Refuse.Empty(Key);
+
+    /// <summary>The steps, in order; at least one.</summary>
+    public Sequence<Step> Steps { get; init => field = Refuse.None(value); } = Refuse.None(Steps);
+
     /// <summary>The value of the last step.</summary>
     public Amount Result => Steps[^1].Result.Value;
 }

@@ -3,7 +3,11 @@ namespace Clomwright.Evidence;
 /// <summary>A rule of our own naming: what is asked, whatever a body of rules calls the clause.</summary>
 /// <param name="Key">Permanent, kebab case: <c>pier-width</c>.</param>
 /// <param name="Title">What it is about, in words.</param>
-public sealed record Rule(string Key, Message Title);
+public sealed record Rule(string Key, Message Title)
+{
+    /// <summary>Permanent key; never empty.</summary>
+    public string Key { get; init => field = Refuse.Empty(value); } = Refuse.Empty(Key);
+}
 
 /// <summary>How far a clause is handled here.</summary>
 public enum ClauseStatus
@@ -33,6 +37,12 @@ public enum ClauseStatus
 /// <param name="Source">Where the limit comes from and how sure we are.</param>
 public sealed record Clause(string Body, string Edition, string Number, ClauseStatus Status, Message Measure, Source Source)
 {
+    /// <summary>Key of the body of rules; never empty.</summary>
+    public string Body { get; init => field = Refuse.Empty(value); } = Refuse.Empty(Body);
+
+    /// <summary>Where the limit comes from; never null.</summary>
+    public Source Source { get; init => field = Refuse.Null(value); } = Refuse.Null(Source);
+
     /// <summary><c>irc-cob@2021</c> or <c>common-practice</c>, as the house file adopts it.</summary>
     public string Adopted => Edition.Length == 0 ? Body : $"{Body}@{Edition}";
 }
@@ -47,7 +57,20 @@ public sealed record Place(double FromStation, double ToStation, double FromHeig
 /// <param name="Verdict">What the rule says.</param>
 /// <param name="Places">Where to point on the drawing; may be empty.</param>
 /// <param name="Notes">Remarks: rivals of the rule, reasons, what would mend it.</param>
-public sealed record Finding(Rule Rule, Clause Clause, string Subject, Verdict Verdict, Sequence<Place> Places, Sequence<Message> Notes);
+public sealed record Finding(Rule Rule, Clause Clause, string Subject, Verdict Verdict, Sequence<Place> Places, Sequence<Message> Notes)
+{
+    /// <summary>Our rule; never null.</summary>
+    public Rule Rule { get; init => field = Refuse.Null(value); } = Refuse.Null(Rule);
+
+    /// <summary>The clause it is stamped with; never null.</summary>
+    public Clause Clause { get; init => field = Refuse.Null(value); } = Refuse.Null(Clause);
+
+    /// <summary>The address of the thing; never empty.</summary>
+    public string Subject { get; init => field = Refuse.Empty(value); } = Refuse.Empty(Subject);
+
+    /// <summary>What the rule says; never null.</summary>
+    public Verdict Verdict { get; init => field = Refuse.Null(value); } = Refuse.Null(Verdict);
+}
 
 /// <summary>How bad a diagnostic is.</summary>
 public enum Severity

@@ -5,7 +5,7 @@ namespace Clomwright.Evidence;
 /// 1/64 in is 396,875 nm and 1 mm is 1,000,000 nm, so inches to the 64th and millimetres are both exact; sums, equality and
 /// comparison with a limit never round. Range about +-9.2 million kilometres. Engines take <see cref="Metres"/>.
 /// </remarks>
-public readonly record struct Length(long Nanometres) : IComparable<Length>
+public readonly record struct Length(long Nanometres) : IComparable<Length>, IQuantity
 {
     /// <summary>Nanometres in one inch (exact by the 1959 international yard and pound agreement).</summary>
     public const long PerInch = 25_400_000;
@@ -21,6 +21,9 @@ public readonly record struct Length(long Nanometres) : IComparable<Length>
 
     /// <summary>The length in inches, for printing.</summary>
     public double Inches => (double)Nanometres / PerInch;
+
+    /// <inheritdoc/>
+    public Amount Amount => Amount.Metres(Metres);
 
     /// <summary>A whole number of millimetres.</summary>
     public static Length FromMillimetres(long millimetres) => new(checked(millimetres * PerMillimetre));

@@ -49,7 +49,7 @@ public static partial class LengthText
         var typed = WrittenNumber.Typed(text);
         if (typed.Length > WrittenNumber.LongestText)
         {
-            return Wrong(Message.Of("evidence.length-unreadable", ("text", text[..WrittenNumber.LongestText] + "…")));
+            return Wrong(Message.Of("evidence.length-unreadable", ("text", WrittenNumber.Shown(text))));
         }
 
         if (typed.Contains(',', StringComparison.Ordinal))
@@ -94,7 +94,7 @@ public static partial class LengthText
         foreach (var (number, unit) in parts)
         {
             var (o, u) = number.Exactly();
-            var nanometres = (long)Math.Round(unit.Factor * 1e9);
+            var nanometres = (long)Math.Round(unit.ToSi(1e9));
             (over, under) = (over * u + o * nanometres * under, under * u);
         }
 

@@ -33,16 +33,10 @@ public enum Surety
 public sealed record Source(string Key, string Title, Surety Surety, string? Address = null)
 {
     /// <summary>Our key; never empty.</summary>
-    public string Key { get; } = Filled(Key);
+    public string Key { get; init => field = Refuse.Empty(value); } = Refuse.Empty(Key);
 
     /// <summary>What is printed; never empty.</summary>
-    public string Title { get; } = Filled(Title);
-
-    private static string Filled(string text)
-    {
-        ArgumentException.ThrowIfNullOrWhiteSpace(text);
-        return text;
-    }
+    public string Title { get; init => field = Refuse.Empty(value); } = Refuse.Empty(Title);
 }
 
 /// <summary>The one tag that every printed number carries.</summary>
@@ -71,11 +65,8 @@ public enum Tag
 /// <param name="Value">The value to use.</param>
 /// <param name="Source">Where it comes from.</param>
 /// <param name="Tag">Measured, assumed, practice or code.</param>
-public sealed record Cited<T>(T Value, Source Source, Tag Tag);
-
-/// <summary>A value nobody gave us, on the record with its source.</summary>
-/// <param name="Key">Our permanent key, in kebab case.</param>
-/// <param name="What">What was assumed and why, in words.</param>
-/// <param name="Value">The value used.</param>
-/// <param name="Source">Where it comes from.</param>
-public sealed record Assumption(string Key, Message What, Amount Value, Source Source);
+public sealed record Cited<T>(T Value, Source Source, Tag Tag)
+{
+    /// <summary>Where it comes from; never null.</summary>
+    public Source Source { get; init => field = Refuse.Null(value); } = Refuse.Null(Source);
+}

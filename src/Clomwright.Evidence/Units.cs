@@ -4,93 +4,93 @@ namespace Clomwright.Evidence;
 
 /// <summary>The units that people may write, and no others.</summary>
 /// <remarks>
-/// Exact factors: the foot and pound of the 1959 international yard and pound agreement, the US gallon of 231 in3 and the standard
-/// acceleration 9.80665 m/s2, as tabulated in NIST SP 811 (2008), appendix B. A lb of force is a lbf; ton is left out because
-/// there are three of them.
+/// Exact factors: the yard and pound of the 1959 international agreement, the US gallon of 231 in3 and the standard acceleration
+/// 9.80665 m/s2, as tabulated in NIST SP 811 (2008), appendix B. A lb of force is a lbf; ton is left out because there are three.
 /// </remarks>
 public static class Units
 {
-    private const double Foot1 = 0.3048;
-    private const double Inch1 = 0.0254;
-    private const double Pound1 = 0.45359237;
-    private const double PoundForce1 = Pound1 * 9.80665;
+    private const double InchM = 0.0254;
+    private const double FootM = 0.3048;
+    private const double PoundKg = 0.45359237;
+    private const double PoundForceN = PoundKg * 9.80665;
 
     /// <summary>Inch.</summary>
-    public static Unit Inch { get; } = new("in", Dimension.Length, Imperial, Inch1, ["\"", "inch", "inches"]);
+    public static Unit Inch { get; } = Us("in", Dimension.Length, InchM, "\"", "inch", "inches");
 
     /// <summary>Foot.</summary>
-    public static Unit Foot { get; } = new("ft", Dimension.Length, Imperial, Foot1, ["'", "foot", "feet"]);
+    public static Unit Foot { get; } = Us("ft", Dimension.Length, FootM, "'", "foot", "feet");
 
     /// <summary>Millimetre.</summary>
-    public static Unit Millimetre { get; } = new("mm", Dimension.Length, Metric, 0.001, []);
+    public static Unit Millimetre { get; } = Part("mm", Dimension.Length, 1000);
 
     /// <summary>Centimetre.</summary>
-    public static Unit Centimetre { get; } = new("cm", Dimension.Length, Metric, 0.01, []);
+    public static Unit Centimetre { get; } = Part("cm", Dimension.Length, 100);
 
     /// <summary>Metre.</summary>
-    public static Unit Metre { get; } = new("m", Dimension.Length, Metric, 1, []);
+    public static Unit Metre { get; } = Si("m", Dimension.Length, 1);
 
     /// <summary>Every unit, those of one dimension together.</summary>
     public static Sequence<Unit> All { get; } =
     [
-        new("%", Dimension.Fraction, Metric, 0.01, ["per cent", "percent"]),
+        Part("%", Dimension.Fraction, 100, "percent", "per cent"),
+        Si("of 1", Dimension.Fraction, 1),
 
         Inch, Foot, Millimetre, Centimetre, Metre,
 
-        new("m2", Dimension.Area, Metric, 1, ["m²"]),
-        new("cm2", Dimension.Area, Metric, 1e-4, ["cm²"]),
-        new("mm2", Dimension.Area, Metric, 1e-6, ["mm²"]),
-        new("ft2", Dimension.Area, Imperial, Foot1 * Foot1, ["ft²", "sq ft"]),
-        new("in2", Dimension.Area, Imperial, Inch1 * Inch1, ["in²", "sq in"]),
+        Si("m2", Dimension.Area, 1, "m²"),
+        Part("cm2", Dimension.Area, 1e4, "cm²"),
+        Part("mm2", Dimension.Area, 1e6, "mm²"),
+        Us("ft2", Dimension.Area, FootM * FootM, "ft²", "sq ft"),
+        Us("in2", Dimension.Area, InchM * InchM, "in²", "sq in"),
 
-        new("m3", Dimension.Volume, Metric, 1, ["m³"]),
-        new("L", Dimension.Volume, Metric, 0.001, ["l", "litre", "litres", "liter", "liters"]),
-        new("ft3", Dimension.Volume, Imperial, Foot1 * Foot1 * Foot1, ["ft³", "cu ft"]),
-        new("yd3", Dimension.Volume, Imperial, 27 * Foot1 * Foot1 * Foot1, ["yd³", "cu yd"]),
-        new("in3", Dimension.Volume, Imperial, Inch1 * Inch1 * Inch1, ["in³", "cu in"]),
-        new("gal", Dimension.Volume, Imperial, 231 * Inch1 * Inch1 * Inch1, ["gallon", "gallons"]),
+        Si("m3", Dimension.Volume, 1, "m³"),
+        Part("L", Dimension.Volume, 1000, "l", "litre", "litres", "liter", "liters"),
+        Us("ft3", Dimension.Volume, FootM * FootM * FootM, "ft³", "cu ft"),
+        Us("yd3", Dimension.Volume, 27 * FootM * FootM * FootM, "yd³", "cu yd"),
+        Us("in3", Dimension.Volume, InchM * InchM * InchM, "in³", "cu in"),
+        Us("gal", Dimension.Volume, 231 * InchM * InchM * InchM, "gallon", "gallons"),
 
-        new("kg", Dimension.Mass, Metric, 1, []),
-        new("g", Dimension.Mass, Metric, 0.001, []),
-        new("t", Dimension.Mass, Metric, 1000, ["tonne", "tonnes"]),
-        new("lb", Dimension.Mass, Imperial, Pound1, ["lbs", "pound", "pounds"]),
-        new("oz", Dimension.Mass, Imperial, Pound1 / 16, []),
+        Si("kg", Dimension.Mass, 1),
+        Part("g", Dimension.Mass, 1000),
+        Si("t", Dimension.Mass, 1000, "tonne", "tonnes"),
+        Us("lb", Dimension.Mass, PoundKg, "lbs", "pound", "pounds"),
+        Us("oz", Dimension.Mass, PoundKg / 16),
 
-        new("N", Dimension.Force, Metric, 1, []),
-        new("kN", Dimension.Force, Metric, 1000, []),
-        new("lbf", Dimension.Force, Imperial, PoundForce1, ["lb", "lbs"]),
-        new("kip", Dimension.Force, Imperial, 1000 * PoundForce1, ["kips"]),
+        Si("N", Dimension.Force, 1),
+        Si("kN", Dimension.Force, 1e3),
+        Us("lbf", Dimension.Force, PoundForceN, "lb", "lbs"),
+        Us("kip", Dimension.Force, 1000 * PoundForceN, "kips"),
 
-        new("N/m", Dimension.LineLoad, Metric, 1, []),
-        new("kN/m", Dimension.LineLoad, Metric, 1000, []),
-        new("lbf/ft", Dimension.LineLoad, Imperial, PoundForce1 / Foot1, ["lb/ft", "plf"]),
+        Si("N/m", Dimension.LineLoad, 1),
+        Si("kN/m", Dimension.LineLoad, 1e3),
+        Us("lbf/ft", Dimension.LineLoad, PoundForceN / FootM, "lb/ft", "plf"),
 
         .. Pressures(Dimension.Stress),
         .. Pressures(Dimension.AreaLoad),
 
-        new("N m", Dimension.Moment, Metric, 1, ["Nm", "N.m"]),
-        new("kN m", Dimension.Moment, Metric, 1000, ["kNm", "kN.m"]),
-        new("lbf ft", Dimension.Moment, Imperial, PoundForce1 * Foot1, ["lb ft", "ft lb", "ft lbf", "lbf.ft"]),
-        new("lbf in", Dimension.Moment, Imperial, PoundForce1 * Inch1, ["lb in", "in lb", "in lbf", "lbf.in"]),
+        Si("N m", Dimension.Moment, 1, "Nm", "N·m"),
+        Si("kN m", Dimension.Moment, 1e3, "kNm", "kN·m"),
+        Us("lbf ft", Dimension.Moment, PoundForceN * FootM, "lb ft", "ft lb", "ft lbf", "lbf·ft"),
+        Us("lbf in", Dimension.Moment, PoundForceN * InchM, "lb in", "in lb", "in lbf", "lbf·in"),
 
-        new("deg", Dimension.Angle, Metric, Math.PI / 180, ["°", "degree", "degrees"]),
-        new("rad", Dimension.Angle, Metric, 1, []),
+        new("deg", Dimension.Angle, Metric, Math.PI, 180, 0, ["°", "degree", "degrees"]),
+        Si("rad", Dimension.Angle, 1),
 
-        new("kg/m3", Dimension.Density, Metric, 1, ["kg/m³"]),
-        new("lb/ft3", Dimension.Density, Imperial, Pound1 / (Foot1 * Foot1 * Foot1), ["lb/ft³", "pcf"]),
+        Si("kg/m3", Dimension.Density, 1, "kg/m³"),
+        Us("lb/ft3", Dimension.Density, PoundKg / (FootM * FootM * FootM), "lb/ft³", "pcf"),
 
-        new("m/s", Dimension.Speed, Metric, 1, []),
-        new("km/h", Dimension.Speed, Metric, 1 / 3.6, ["kph"]),
-        new("mph", Dimension.Speed, Imperial, 5280 * Foot1 / 3600, []),
+        Si("m/s", Dimension.Speed, 1),
+        new("km/h", Dimension.Speed, Metric, 1000, 3600, 0, ["kph"]),
+        Us("mph", Dimension.Speed, 0.44704),
 
-        new("C", Dimension.Temperature, Metric, 1, ["°C", "degC"]),
-        new("F", Dimension.Temperature, Imperial, 5.0 / 9, ["°F", "degF"], -160.0 / 9),
+        Si("C", Dimension.Temperature, 1, "°C", "degC"),
+        new("F", Dimension.Temperature, Imperial, 5, 9, 32, ["°F", "degF"]),
 
-        new("days", Dimension.Days, Metric, 1, ["day", "d"]),
+        Si("days", Dimension.Days, 1, "day", "d"),
 
-        new("s", Dimension.Time, Metric, 1, []),
-        new("min", Dimension.Time, Metric, 60, []),
-        new("h", Dimension.Time, Metric, 3600, ["hour", "hours"]),
+        Si("s", Dimension.Time, 1),
+        Si("min", Dimension.Time, 60),
+        Si("h", Dimension.Time, 3600, "hour", "hours"),
     ];
 
     /// <summary>The units in which a dimension may be written; none for plain numbers, counts and slopes.</summary>
@@ -101,10 +101,19 @@ public static class Units
 
     private static Unit[] Pressures(Dimension dimension) =>
     [
-        new("Pa", dimension, Metric, 1, ["N/m2", "N/m²"]),
-        new("kPa", dimension, Metric, 1e3, ["kN/m2", "kN/m²"]),
-        new("MPa", dimension, Metric, 1e6, ["N/mm2", "N/mm²"]),
-        new("psi", dimension, Imperial, PoundForce1 / (Inch1 * Inch1), ["lbf/in2", "lb/in2"]),
-        new("psf", dimension, Imperial, PoundForce1 / (Foot1 * Foot1), ["lbf/ft2", "lb/ft2"]),
+        Si("Pa", dimension, 1, "N/m2", "N/m²"),
+        Si("kPa", dimension, 1e3, "kN/m2", "kN/m²"),
+        Si("MPa", dimension, 1e6, "N/mm2", "N/mm²"),
+        Us("psi", dimension, PoundForceN / (InchM * InchM), "lbf/in2", "lb/in2"),
+        Us("psf", dimension, PoundForceN / (FootM * FootM), "lbf/ft2", "lb/ft2"),
     ];
+
+    private static Unit Si(string symbol, Dimension dimension, double factor, params string[] others) =>
+        new(symbol, dimension, Metric, factor, 1, 0, others.ToSequence());
+
+    private static Unit Part(string symbol, Dimension dimension, double divisor, params string[] others) =>
+        new(symbol, dimension, Metric, 1, divisor, 0, others.ToSequence());
+
+    private static Unit Us(string symbol, Dimension dimension, double factor, params string[] others) =>
+        new(symbol, dimension, Imperial, factor, 1, 0, others.ToSequence());
 }

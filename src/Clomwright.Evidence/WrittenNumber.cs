@@ -26,6 +26,9 @@ internal readonly partial record struct WrittenNumber(string Decimal, string Ove
     /// <summary>Whether it is a number at all: nothing is over zero.</summary>
     internal bool IsNumber => Under.Length == 0 || Under.Any(c => c != '0');
 
+    /// <summary>What to repeat of a text in a message about it.</summary>
+    internal static string Shown(string text) => text.Length <= LongestText ? text : text[..LongestText] + "…";
+
     /// <summary>Plain typewriter marks for the printed ones: primes, quotes, minus signs, spaces and one-character fractions.</summary>
     internal static string Typed(string text)
     {

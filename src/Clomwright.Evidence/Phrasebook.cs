@@ -1,0 +1,118 @@
+using System.Collections.Frozen;
+using System.Globalization;
+using System.Text.Json;
+
+namespace Clomwright.Evidence;
+
+/// <summary>Turns messages into the words of one language. Quantities come in both unit systems.</summary>
+/// <remarks>
+/// The words are in <c>data/words/&lt;language&gt;/&lt;room&gt;.json</c>, a flat object from key to text; <c>language.json</c> has
+/// the date, the months and the joints of a list. In a text, <c>{name}</c> is an argument and <c>{n|one batch|{n} batches}</c>
+/// chooses by whether <c>n</c> is 1. A key without words shows as <c>[key]</c>, an argument that was not given as <c>{name}</c>.
+/// </remarks>
+public sealed partial class Phrasebook
+{
+    private const string Folder = "words/";
+
+    private readonly FrozenDictionary<string, Phrase> phrases;
+
+    private Phrasebook(IEnumerable<KeyValuePair<string, string>> texts) =>
+        phrases = texts.ToFrozenDictionary(t => t.Key, t => Parsed(t.Key, t.Value), StringComparer.Ordinal);
+
+    /// <summary>English.</summary>
+    public static Phrasebook English { get; } = In("en");
+
+    /// <summary>The languages there are words for.</summary>
+    public static Sequence<string> Languages => Resources().Select(name => name.Split('/')[1]).Distinct().Order(StringComparer.Ordinal).ToSequence();
+
+    /// <summary>Every key that has words.</summary>
+    public Sequence<string> Keys => phrases.Keys.Order(StringComparer.Ordinal).ToSequence();
+
+    /// <summary>The phrasebook of a language.</summary>
+    /// <param name="language">One of <see cref="Languages"/>.</param>
+    public static Phrasebook In(string language)
+    {
+        var files = Resources().Where(name => name.StartsWith($"{Folder}{language}/", StringComparison.Ordinal)).ToArray();
+        return files.Length > 0 ? Of(files.SelectMany(Texts))
+            : throw new ArgumentOutOfRangeException(nameof(language), language, "There are no words for this language.");
+    }
+
+    /// <summary>A phrasebook of given texts; each key once.</summary>
+    public static Phrasebook Of(IEnumerable<KeyValuePair<string, string>> texts) => new(texts);
+
+    /// <summary>The names of the arguments that the words of a key use; none for a key without words.</summary>
+    public Sequence<string> Arguments(string key) => phrases.TryGetValue(key, out var phrase) ? phrase.Names.ToSequence() : [];
+
+    /// <summary>A message in words.</summary>
+    public string Say(Message message, UnitSystem first) =>
+        phrases.TryGetValue(message.Key, out var phrase) ? Filled(phrase, message.Arguments, first) : $"[{message.Key}]";
+
+    /// <summary>An argument in words.</summary>
+    public string Say(Argument argument, UnitSystem first) => argument switch
+    {
+        Argument.Text text => text.Value,
+        Argument.Quantity quantity => Say(quantity.Value, first),
+        Argument.Exact exact => AmountText.Exact(exact.Value, first),
+        Argument.Date date => Say(date.Value),
+        Argument.Nested nested => Say(nested.Value, first),
+        Argument.List list => Joined([.. list.Items.Select(item => Say(item, first))]),
+        _ => throw new ArgumentOutOfRangeException(nameof(argument)),
+    };
+
+    /// <summary>A quantity in both systems, rounded to what a tape or a scale can read.</summary>
+    public string Say(Amount value, UnitSystem first) => value.Dimension == Dimension.Days
+        ? Say(Message.Of("language.days", ("n", Amount.Number(double.Round(value.Si, value.Si < 10 ? 1 : 0)))), first)
+        : AmountText.Both(value, first);
+
+    /// <summary>A date: <c>12 June 2027</c>.</summary>
+    public string Say(DateOnly date) => Say(
+        Message.Of(
+            "language.date",
+            ("day", date.Day.ToString(CultureInfo.InvariantCulture)),
+            ("month", new Message($"language.month-{date.Month}")),
+            ("year", date.Year.ToString(CultureInfo.InvariantCulture))),
+        UnitSystem.Metric);
+
+    private string Joined(string[] items) => items switch
+    {
+        [] => Plain("language.list-empty"),
+        [var only] => only,
+        [.. var rest, var last] => string.Join(Plain("language.list-between"), rest) + Plain("language.list-last") + last,
+    };
+
+    private string Plain(string key) => Say(new Message(key), UnitSystem.Metric);
+
+    private string Filled(Phrase phrase, Sequence<NamedArgument> arguments, UnitSystem first) => string.Concat(phrase.Pieces.Select(piece => piece switch
+    {
+        Phrase.Piece.Words words => words.Text,
+        Phrase.Piece.Place place => Find(arguments, place.Name) is { } argument ? Say(argument, first) : $"{{{place.Name}}}",
+        Phrase.Piece.Choice choice => Filled(IsOne(Find(arguments, choice.Name)) ? choice.One : choice.Other, arguments, first),
+        _ => throw new ArgumentOutOfRangeException(nameof(phrase)),
+    }));
+
+    private static Argument? Find(Sequence<NamedArgument> arguments, string name) => arguments.FirstOrDefault(a => a.Name == name)?.Value;
+
+    private static bool IsOne(Argument? argument) => argument is Argument.Quantity { Value.Si: 1 };
+
+    private static Phrase Parsed(string key, string text)
+    {
+        try
+        {
+            return Phrase.Parse(text);
+        }
+        catch (FormatException wrong)
+        {
+            throw new FormatException($"{key}: {wrong.Message}", wrong);
+        }
+    }
+
+    private static IEnumerable<string> Resources() =>
+        typeof(Phrasebook).Assembly.GetManifestResourceNames().Where(name => name.StartsWith(Folder, StringComparison.Ordinal));
+
+    private static IEnumerable<KeyValuePair<string, string>> Texts(string resource)
+    {
+        using var stream = typeof(Phrasebook).Assembly.GetManifestResourceStream(resource)!;
+        using var document = JsonDocument.Parse(stream);
+        return [.. document.RootElement.EnumerateObject().Select(p => KeyValuePair.Create(p.Name, p.Value.GetString() ?? ""))];
+    }
+}

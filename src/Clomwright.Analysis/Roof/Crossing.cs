@@ -36,9 +36,9 @@ public sealed record Crossing(int Upper, int Lower, Vector3 Contact, Vector3 Nor
         var l = frame.Next(upper);
         var p = u.AxisAt(u.Far);
         var q = l.AxisAt(l.Near);
-        var d1 = new Vector3(u.Along.East, u.Along.North, u.Slope).Unit;
-        var d2 = new Vector3(l.Along.East, l.Along.North, l.Slope).Unit;
-        var normal = d1.Cross(d2).Unit;
+        var d1 = new Vector3(u.Along.East, u.Along.North, u.Slope).Unit();
+        var d2 = new Vector3(l.Along.East, l.Along.North, l.Slope).Unit();
+        var normal = d1.Cross(d2).Unit();
         if (normal.Z < 0)
         {
             normal = -normal;

@@ -22,7 +22,7 @@ public readonly record struct Vector3(double X, double Y, double Z)
     public double Norm => Math.Sqrt(Dot(this));
 
     /// <summary>The vector of length one in the same direction.</summary>
-    public Vector3 Unit => 1 / Norm * this;
+    public Vector3 Unit() => 1 / Norm * this;
 
     /// <summary>Scalar product.</summary>
     public double Dot(Vector3 b) => X * b.X + Y * b.Y + Z * b.Z;

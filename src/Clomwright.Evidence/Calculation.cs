@@ -10,7 +10,7 @@ public sealed record Symbol(string Name, Message What, Amount Value, Tag Tag, So
 
 /// <summary>One step: an equation that a test re-evaluates from its own symbols.</summary>
 /// <param name="Key">Permanent key of the step, kebab case.</param>
-/// <param name="Equation">Right-hand side in plain arithmetic over the symbols: <c>W*x/s</c>. Operators + - * / ^, functions sqrt sin cos tan asin atan exp ln min max abs, constant pi.</param>
+/// <param name="Equation">Right-hand side in plain arithmetic over the symbols: <c>W*x/s</c>. Operators + - * / ^, functions sqrt sin cos tan asin acos atan exp ln abs min max, constant pi; see <see cref="Evidence.Equation"/>.</param>
 /// <param name="Symbols">Every symbol the equation uses.</param>
 /// <param name="Result">The symbol computed.</param>
 /// <param name="Source">Whose equation it is.</param>

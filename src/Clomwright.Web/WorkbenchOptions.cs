@@ -1,0 +1,23 @@
+namespace Clomwright.Web;
+
+/// <summary>How the workbench is started.</summary>
+public sealed record WorkbenchOptions
+{
+    /// <summary>The one folder whose houses can be opened; nothing outside it is read or written.</summary>
+    public required string Folder { get; init; }
+
+    /// <summary>The house file to open at once, inside <see cref="Folder"/>; null shows the houses of the folder.</summary>
+    public string? File { get; init; }
+
+    /// <summary>The local port; 0 takes any free one.</summary>
+    public int Port { get; init; }
+
+    /// <summary>Whether to open the page in the person's browser.</summary>
+    public bool OpenBrowser { get; init; } = true;
+
+    /// <summary>Options for a house file, or for a folder of them.</summary>
+    public static WorkbenchOptions For(string fileOrFolder) =>
+        System.IO.File.Exists(fileOrFolder)
+            ? new WorkbenchOptions { Folder = Path.GetDirectoryName(Path.GetFullPath(fileOrFolder))!, File = Path.GetFileName(fileOrFolder) }
+            : new WorkbenchOptions { Folder = Path.GetFullPath(fileOrFolder) };
+}

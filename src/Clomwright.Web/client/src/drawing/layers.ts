@@ -1,0 +1,184 @@
+import { nothing, svg, type TemplateResult } from 'lit';
+import { repeat } from 'lit/directives/repeat.js';
+import type { FaceView, FindingLine, OpeningCard, PierLine, Scene } from '../scene';
+import { say } from '../words';
+import { margin, path, rectangle, round, type Frame } from './frame';
+import { spread } from './spread';
+
+type Drawn = TemplateResult<2> | typeof nothing;
+
+/** The wall itself: stem, cob, lift lines, bond beam, floor and outside grade. */
+export function wallLayer(frame: Frame, scene: Scene, view: FaceView): Drawn {
+  const left = frame.x(0);
+  const right = frame.x(view.length);
+  return svg`
+    <g class="wall">
+      <path class="stem" d=${path(frame, view.stem)} />
+      <path class="stem-stones" d=${path(frame, view.stem)} />
+      <path class="cob" d=${path(frame, view.wall)} />
+      <path class="cob-straw" d=${path(frame, view.wall)} />
+      <path class="lift-lines" d=${path(frame, view.liftLines, false)} />
+      <path class="bond-beam" d=${path(frame, view.bondBeam)} />
+      <path class="bond-beam-grain" d=${path(frame, view.bondBeam)} />
+      ${
+        view.grade === null
+          ? nothing
+          : svg`<path class="grade" d="M${left} ${round(frame.y(view.grade))}H${right}" />
+            <text class="along-label" x=${right} y=${round(frame.y(view.grade) - 5)} text-anchor="end">${say('web.drawing.grade')}</text>`
+      }
+      <path class="floor" d="M${left - 10} ${round(frame.y(0))}H${right}" />
+    </g>
+    ${scene.heights.length === 0 ? nothing : rulers(frame, scene, view)}
+  `;
+}
+
+function rulers(frame: Frame, scene: Scene, view: FaceView): Drawn {
+  const foot = frame.y(scene.bottom) + 8;
+  return svg`
+    <g class="rulers" aria-hidden="true">
+      ${scene.heights.map((tick) => {
+        const y = round(frame.y(tick.at));
+        return svg`<path d="M${margin.left - (tick.major ? 12 : 6)} ${y}H${margin.left - 2}" />
+          ${tick.label === null ? nothing : svg`<text x=${margin.left - 15} y=${y + 4} text-anchor="end">${tick.label}</text>`}`;
+      })}
+      <path d="M${frame.x(0)} ${foot}H${frame.x(view.length)}" />
+      ${view.ticks.map((tick) => {
+        const x = round(frame.x(tick.at));
+        return svg`<path d="M${x} ${foot}v${tick.major ? 9 : 5}" />
+          ${tick.label === null ? nothing : svg`<text x=${x} y=${foot + 21} text-anchor="middle">${tick.label}</text>`}`;
+      })}
+      ${[0, view.length].map((end) => {
+        const x = round(frame.x(end));
+        return svg`<path class="zero" d="M${x} ${margin.top - 22}V${foot + 9}" />
+          <path class="zero-flag" d="M${x} ${margin.top - 22}l${end === 0 ? 8 : -8} 5l${end === 0 ? -8 : 8} 5z" />`;
+      })}
+    </g>
+  `;
+}
+
+/** What is built in: niches, embeds and tees; broken lines where it is cut from the other face. */
+export function builtInLayer(frame: Frame, view: FaceView): Drawn {
+  return svg`
+    <g class="built-in">
+      <path class="tee" d=${path(frame, view.tees, false)} />
+      ${view.niches.map(
+        (niche) => svg`<path class=${niche.near ? 'niche' : 'niche far'} d=${path(frame, niche.outlines)}><title>${niche.label}</title></path>`,
+      )}
+      ${view.embeds.map((embed) => {
+        const x = round(frame.x(embed.at[0]));
+        const y = round(frame.y(embed.at[1]));
+        return svg`<path class=${embed.near ? 'embed' : 'embed far'} d=${embedSign(embed.kind, x, y)}><title>${embed.label}</title></path>`;
+      })}
+    </g>
+  `;
+}
+
+function embedSign(kind: string, x: number, y: number): string {
+  switch (kind) {
+    case 'bottle':
+    case 'sleeve':
+    case 'pipe':
+      return `M${x - 4} ${y}a4 4 0 1 0 8 0a4 4 0 1 0 -8 0`;
+    case 'shelf':
+    case 'nailer':
+      return `M${x - 7} ${y}h14M${x - 5} ${y}v3M${x + 5} ${y}v3`;
+    case 'box':
+    case 'wire':
+      return `M${x - 3.5} ${y - 3.5}h7v7h-7z`;
+    default:
+      return `M${x - 4} ${y - 4}l8 8M${x + 4} ${y - 4}l-8 8`;
+  }
+}
+
+/** Piers with their widths; hatched where something falls short, dotted where it is not checked. */
+export function pierLayer(frame: Frame, view: FaceView, piers: readonly PierLine[]): Drawn {
+  const lines = new Map(piers.map((pier) => [pier.address, pier]));
+  return svg`
+    <g class="piers">
+      ${repeat(
+        view.piers,
+        (shape) => shape.address,
+        (shape) => {
+          const pier = lines.get(shape.address);
+          return pier === undefined ? nothing : shape.boxes.map((box) => pierBox(frame, box, pier));
+        },
+      )}
+    </g>
+  `;
+}
+
+function pierBox(frame: Frame, box: FaceView['piers'][number]['boxes'][number], pier: PierLine): Drawn {
+  const r = rectangle(frame, box);
+  const middle = round(r.x + r.width / 2);
+  const line = round(r.y + r.height * 0.42);
+  const lying = pier.width.length * 6.6 + 12 < r.width;
+  return svg`
+    <g class="pier ${pier.standing}" data-pier=${pier.address}>
+      <rect class="hatch" x=${r.x} y=${r.y} width=${r.width} height=${r.height} />
+      <title>${pier.label}</title>
+      <path class="dimension" d="M${r.x} ${line - 5}v10M${round(r.x + r.width)} ${line - 5}v10M${r.x} ${line}h${r.width}" />
+      ${
+        lying
+          ? svg`<text class="width" x=${middle} y=${line - 5} text-anchor="middle">${pier.width}</text>`
+          : svg`<text class="width" transform="translate(${middle} ${line + 9}) rotate(90)" dominant-baseline="central">${pier.width}</text>`
+      }
+    </g>
+  `;
+}
+
+/** Where poles come down on the bond beam. */
+export function landingLayer(frame: Frame, scene: Scene, view: FaceView): Drawn {
+  const y = round(frame.y(scene.top)) - 2;
+  return svg`
+    <g class="landings">
+      ${view.landings.map((landing) => {
+        const x = round(frame.x(landing.x));
+        const half = landing.secondary ? 3 : 5.5;
+        return svg`<path class=${landing.secondary ? 'landing secondary' : 'landing'} d="M${x} ${y}l${half} ${-half * 1.7}h${-2 * half}z"><title>${landing.name}</title></path>`;
+      })}
+    </g>
+  `;
+}
+
+/** The opening's own drawing, at its place in the scene. */
+export function openingShape(frame: Frame, view: FaceView, card: OpeningCard): Drawn {
+  const shape = view.openings.find((opening) => opening.name === card.name);
+  if (shape === undefined) return nothing;
+  const d = path(frame, shape.outlines);
+  return svg`
+    <path class="hole" d=${d} />
+    <path class="header" d=${path(frame, shape.header)} />
+    <path class="header-grain" d=${path(frame, shape.header)} />
+    <path class="leaf" d=${d} />
+    <text class="name" x=${round(frame.x(shape.foot[0]))} y=${round(frame.y(shape.foot[1])) - 8} text-anchor="middle">${card.name}</text>
+  `;
+}
+
+/** Numbers of findings at the places they speak of, and the place pointed at from the list. */
+export function markLayer(frame: Frame, view: FaceView, findings: readonly FindingLine[], pointed: string | null): Drawn {
+  const places = new Map(view.marks.map((mark) => [mark.id, mark.boxes]));
+  const numbered = findings.flatMap((finding) => {
+    const box = places.get(finding.id)?.[0];
+    if (finding.number === null || box === undefined) return [];
+    const r = rectangle(frame, box);
+    return [{ finding, x: r.x + r.width / 2, y: r.y + 13 }];
+  });
+  const shown = pointed === null ? [] : (places.get(pointed) ?? []);
+  return svg`
+    <g class="marks">
+      ${shown.map((box) => {
+        const r = rectangle(frame, box);
+        return svg`<rect class="pointed" x=${r.x - 4} y=${r.y - 4} width=${r.width + 8} height=${r.height + 8} rx="3" />`;
+      })}
+      ${repeat(
+        spread(numbered, 21),
+        (mark) => mark.finding.id,
+        ({ finding, x, y }) => svg`
+          <g class="number ${finding.standing} ${finding.id === pointed ? 'on' : ''}" data-finding=${finding.id}
+             transform="translate(${round(x)} ${round(y)})">
+            <circle r="9.5" /><text y="4.2" text-anchor="middle">${finding.number}</text>
+          </g>`,
+      )}
+    </g>
+  `;
+}

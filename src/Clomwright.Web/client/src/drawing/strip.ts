@@ -1,0 +1,176 @@
+import { LitElement, html, nothing, svg, type PropertyValues } from 'lit';
+import { repeat } from 'lit/directives/repeat.js';
+import type { Change, Face, FaceView, OpeningCard, Scene } from '../scene';
+import { say } from '../words';
+import { asked, follow, take, type Held } from './drag';
+import { direction, frameOf, round, xOfStation, type Frame } from './frame';
+import { hatches } from './hatches';
+import { builtInLayer, landingLayer, markLayer, openingShape, pierLayer, wallLayer } from './layers';
+
+/** Below this width the wall is read, not dragged. */
+const dragsFrom = '(min-width: 700px)';
+
+/** Presses of the arrow keys nearer together than this are taken back as one, ms. */
+const samePress = 1500;
+
+/** The unrolled wall. It sends changes and draws what comes back; the opening in hand follows the pointer by itself. */
+export class UnrolledWall extends LitElement {
+  static override properties = {
+    scene: { attribute: false },
+    face: {},
+    chosen: {},
+    pointed: {},
+    settled: { type: Boolean },
+    room: { state: true },
+  };
+
+  declare scene: Scene;
+  declare face: Face;
+  declare chosen: string | null;
+  declare pointed: string | null;
+  declare settled: boolean;
+  declare room: number;
+
+  private held: Held | null = null;
+  private frame: Frame | null = null;
+  private painting = 0;
+  private gestures = 0;
+  private lastNudge = 0;
+  private readonly watch = new ResizeObserver(([entry]) => {
+    if (entry) this.room = Math.floor(entry.contentRect.width);
+  });
+
+  constructor() {
+    super();
+    this.room = 0;
+  }
+
+  protected override createRenderRoot(): HTMLElement {
+    return this;
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.watch.observe(this);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.watch.disconnect();
+    cancelAnimationFrame(this.painting);
+  }
+
+  private get view(): FaceView {
+    return this.scene.views[this.face];
+  }
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.has('settled') && this.settled && this.held?.pointer === -1) this.held = null;
+  }
+
+  protected override render() {
+    if (this.room === 0) return nothing;
+    const { scene, view } = this;
+    const frame = frameOf(scene, view, this.room);
+    this.frame = frame;
+    return html`
+      <svg
+        class="unrolled"
+        width=${round(frame.width)}
+        height=${round(frame.height)}
+        role="group"
+        aria-label=${say(this.face === 'inside' ? 'web.drawing.inside' : 'web.drawing.outside')}
+        @pointermove=${this.pointerMoved}
+        @pointerup=${this.pointerLeft}
+        @pointercancel=${this.pointerLeft}
+      >
+        ${hatches} ${wallLayer(frame, scene, view)} ${landingLayer(frame, scene, view)} ${pierLayer(frame, view, scene.piers)}
+        ${builtInLayer(frame, view)}
+        <g class="openings">
+          ${repeat(
+            scene.openings,
+            (card) => card.name,
+            (card) => svg`
+              <g
+                class="opening ${card.kind} ${card.name === this.chosen ? 'chosen' : ''} ${card.trouble === null ? '' : 'troubled'}"
+                data-opening=${card.name}
+                role="button"
+                tabindex="0"
+                aria-label=${card.label}
+                aria-describedby="moving"
+                aria-pressed=${card.name === this.chosen}
+                transform=${this.shift(card)}
+                @pointerdown=${(event: PointerEvent) => this.taken(card, event)}
+                @keydown=${(event: KeyboardEvent) => this.nudged(card, event)}
+                @focus=${() => this.choose(card.name)}
+              >${openingShape(frame, view, card)}</g>`,
+          )}
+        </g>
+        ${markLayer(frame, view, scene.findings, this.pointed)}
+      </svg>
+    `;
+  }
+
+  /** How far the opening in hand stands from where the scene last had it. */
+  private shift(card: OpeningCard): string {
+    const { held, frame } = this;
+    if (held?.opening !== card.name || !held.moved || frame === null) return 'translate(0 0)';
+    const dx = held.x - xOfStation(this.view, this.scene.ring, card.station);
+    return `translate(${round(dx * frame.k)} ${round((card.sill - held.sill) * frame.k)})`;
+  }
+
+  private taken(card: OpeningCard, event: PointerEvent): void {
+    if (event.button !== 0 || !matchMedia(dragsFrom).matches) return;
+    (event.currentTarget as Element).setPointerCapture(event.pointerId);
+    this.held = take(card, this.view, this.scene.ring, event, `drag-${Date.now()}-${++this.gestures}`);
+    this.choose(card.name);
+  }
+
+  private pointerMoved(event: PointerEvent): void {
+    const { held, frame } = this;
+    if (held?.pointer !== event.pointerId || frame === null) return;
+    const card = this.scene.openings.find((opening) => opening.name === held.opening);
+    if (card === undefined || !follow(held, card, this.view, frame.k, event)) return;
+    this.send(held.gesture, { kind: 'move', opening: held.opening, ...asked(held, this.view, this.scene.ring) });
+    this.painting ||= requestAnimationFrame(() => {
+      this.painting = 0;
+      this.querySelector(`[data-opening="${CSS.escape(held.opening)}"]`)?.setAttribute('transform', this.shift(this.now(card)));
+    });
+  }
+
+  private now(card: OpeningCard): OpeningCard {
+    return this.scene.openings.find((opening) => opening.name === card.name) ?? card;
+  }
+
+  private pointerLeft(event: PointerEvent): void {
+    if (this.held?.pointer !== event.pointerId) return;
+    // Let go: it stays where it was put until the last answer is in.
+    this.held = this.held.moved && !this.settled ? { ...this.held, pointer: -1 } : null;
+    this.requestUpdate();
+  }
+
+  private nudged(card: OpeningCard, event: KeyboardEvent): void {
+    if (event.ctrlKey || event.metaKey || event.altKey) return;
+    const step = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, 1], ArrowDown: [0, -1] }[event.key];
+    if (step === undefined) return;
+    event.preventDefault();
+    const [right = 0, up = 0] = step;
+    const now = Date.now();
+    if (now - this.lastNudge > samePress) this.gestures++;
+    this.lastNudge = now;
+    const change: Change = { kind: 'nudge', opening: card.name, along: right * direction(this.view), up, large: event.shiftKey };
+    this.send(`nudge-${card.name}-${this.gestures}`, change);
+  }
+
+  private choose(opening: string): void {
+    if (opening === this.chosen) return;
+    this.gestures++;
+    this.dispatchEvent(new CustomEvent('choose', { detail: opening, bubbles: true }));
+  }
+
+  private send(gesture: string, change: Change): void {
+    this.dispatchEvent(new CustomEvent('change-house', { detail: { gesture, change }, bubbles: true }));
+  }
+}
+
+customElements.define('unrolled-wall', UnrolledWall);

@@ -1,0 +1,87 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import { planKey } from '../drawing/plan';
+import { liftTable, poleWidth, storeyPole } from '../drawing/pole';
+import '../drawing/strip';
+import '../parts/margin-list';
+import '../parts/opening-line';
+import { footer, masthead } from '../parts/masthead';
+import type { Face, HouseState } from '../scene';
+import { say } from '../words';
+
+export interface WallBench {
+  readonly face: Face;
+  readonly chosen: string | null;
+  readonly pointed: string | null;
+  readonly settled: boolean;
+  readonly broken: boolean;
+  /** Room for the strip and its pole, px. */
+  readonly room: number;
+  turn(face: Face): void;
+  choose(opening: string): void;
+  undo(): void;
+  redo(): void;
+  save(): void;
+}
+
+/** The wall, unrolled. */
+export function wallPage(bench: WallBench, state: HouseState): TemplateResult {
+  const { face } = bench;
+  const { scene } = state;
+  const card = scene.openings.find((opening) => opening.name === bench.chosen) ?? scene.openings[0];
+  const besides = bench.room >= 900;
+  return html`
+    ${masthead(
+      { page: 'wall', house: state.key },
+      state.name,
+      html`<p class="totals"><a href="#findings">${scene.totals.line}</a></p>`,
+      acts(bench, state),
+    )}
+    <main class="bench">
+      <section class="board" aria-label=${say('web.drawing.heading')}>
+        <div class="board-line">
+          <div class="faces" role="group" aria-label=${say('web.face.which')}>
+            ${(['inside', 'outside'] as const).map(
+              (one) =>
+                html`<button type="button" aria-pressed=${face === one} @click=${() => bench.turn(one)}>${say(`web.face.${one}`)}</button>`,
+            )}
+          </div>
+          <p id="moving" class="hint">${say('web.drawing.moving')}</p>
+        </div>
+        <div class="strip">
+          <div class="slide" tabindex="0" role="region" aria-label=${say('web.drawing.heading')}>
+            <unrolled-wall
+              .scene=${scene}
+              .face=${face}
+              .chosen=${bench.chosen}
+              .pointed=${bench.pointed}
+              .settled=${bench.settled}
+            ></unrolled-wall>
+          </div>
+          ${besides ? html`<div class="pole-beside">${storeyPole(scene, scene.views[face], bench.room - poleWidth)}</div>` : nothing}
+        </div>
+        ${card === undefined ? nothing : html`<opening-line .card=${card} .refusal=${state.refusal} .settled=${bench.settled}></opening-line>`}
+      </section>
+      <div class="below">
+        <section class="key" aria-label=${say('web.drawing.plan')}>${planKey(scene.plan, 236, bench.chosen, bench.choose)}</section>
+        <section class="amounts">
+          <h2>${say('web.amounts.heading')}</h2>
+          <dl>
+            ${scene.figures.map((figure) => html`<div><dt>${figure.label}</dt><dd>${figure.value}</dd></div>`)}
+          </dl>
+          <div class=${besides ? 'only-read-aloud' : ''}>${liftTable(scene)}</div>
+        </section>
+        <margin-list .scene=${scene} .pointed=${bench.pointed}></margin-list>
+      </div>
+    </main>
+    ${footer()}
+  `;
+}
+
+function acts(bench: WallBench, state: HouseState): TemplateResult {
+  return html`
+    <p class="saved ${state.saved ? '' : 'unsaved'}" role="status">${bench.broken ? say('web.line.lost') : state.savedLine}</p>
+    <button type="button" class="act" ?disabled=${!state.canUndo} @click=${bench.undo}>${say('web.act.undo')}</button>
+    <button type="button" class="act" ?disabled=${!state.canRedo} @click=${bench.redo}>${say('web.act.redo')}</button>
+    <button type="button" class="act save" ?disabled=${state.saved} @click=${bench.save}>${say('web.act.save')}</button>
+  `;
+}

@@ -1,0 +1,96 @@
+import { LitElement, html, nothing, type TemplateResult } from 'lit';
+import { repeat } from 'lit/directives/repeat.js';
+import type { FindingLine, Scene, Standing } from '../scene';
+import { say } from '../words';
+
+const groups: readonly Standing[] = ['short', 'unchecked', 'judgement', 'met'];
+
+/** The margin list: what falls short, what is not checked, what a person has to judge; what is met is folded away. */
+export class MarginList extends LitElement {
+  static override properties = { scene: { attribute: false }, pointed: {}, open: { state: true } };
+
+  declare scene: Scene;
+  declare pointed: string | null;
+  declare open: string | null;
+
+  constructor() {
+    super();
+    this.open = null;
+  }
+
+  protected override createRenderRoot(): HTMLElement {
+    return this;
+  }
+
+  protected override render() {
+    return html`
+      <h2 id="findings">${say('web.findings.heading')}</h2>
+      <p class="totals" data-totals>${this.scene.totals.line}</p>
+      ${this.diagnostics()} ${groups.map((standing) => this.group(standing))}
+    `;
+  }
+
+  private diagnostics() {
+    const lines = this.scene.diagnostics;
+    if (lines.length === 0) return nothing;
+    return html`<section class="group diagnostics">
+      <h3>${say('web.findings.diagnostics', { count: lines.length })}</h3>
+      <ul>
+        ${lines.map((line) => html`<li class=${line.error ? 'error' : 'warning'}><span class="place">${line.path}</span> ${line.sentence}</li>`)}
+      </ul>
+    </section>`;
+  }
+
+  private group(standing: Standing) {
+    const lines = this.scene.findings.filter((finding) => finding.standing === standing);
+    if (lines.length === 0) return nothing;
+    const heading = say(`web.findings.${standing}`, { count: lines.length });
+    const list = html`<ul>
+      ${repeat(
+        lines,
+        (finding) => finding.id,
+        (finding) => this.line(finding),
+      )}
+    </ul>`;
+    return standing === 'met'
+      ? html`<details class="group met"><summary><h3>${heading}</h3></summary>${list}</details>`
+      : html`<section class="group ${standing}"><h3>${heading}</h3>${list}</section>`;
+  }
+
+  private line(finding: FindingLine): TemplateResult {
+    const open = finding.id === this.open;
+    const number = finding.number === null ? nothing : html`<span class="number" aria-hidden="true">${finding.number}</span>`;
+    return html`<li class="finding ${finding.standing} ${finding.id === this.pointed ? 'on' : ''}">
+      <button
+        type="button"
+        aria-expanded=${open}
+        data-finding=${finding.id}
+        @click=${() => {
+          this.open = open ? null : finding.id;
+          this.point(finding.id, true);
+        }}
+        @focus=${() => this.point(finding.id, false)}
+        @pointerenter=${() => this.point(finding.id, false)}
+        @pointerleave=${() => this.point(this.open, false)}
+        @blur=${() => this.point(this.open, false)}
+      >
+        ${number}<span class="what"><b>${finding.subject}</b> ${finding.title}</span>
+        <span class="says">${finding.sentence}</span>
+      </button>
+      ${
+        open
+          ? html`<div class="more">
+              <p class="by">${finding.by}</p>
+              ${finding.notes.map((note) => html`<p>${note}</p>`)}
+            </div>`
+          : nothing
+      }
+    </li>`;
+  }
+
+  private point(id: string | null, show: boolean): void {
+    this.dispatchEvent(new CustomEvent('point-at', { detail: { id, show }, bubbles: true }));
+  }
+}
+
+customElements.define('margin-list', MarginList);

@@ -1,0 +1,220 @@
+// What the server sends to be drawn. Lengths in metres; every word and every written number arrives as text.
+
+export type Face = 'inside' | 'outside';
+export type Point = readonly [x: number, y: number];
+
+/** Left, right, bottom, top. */
+export type Box = readonly [x0: number, x1: number, y0: number, y1: number];
+
+export type FieldName = 'station' | 'sill' | 'width' | 'height';
+
+/** How a finding stands; the order is the order of attention. */
+export type Standing = 'short' | 'unchecked' | 'judgement' | 'met' | 'none';
+
+export interface HouseCard {
+  key: string;
+  name: string;
+  file: string;
+  notes: string | null;
+  line: string | null;
+  trouble: string | null;
+  plan: PlanKey | null;
+}
+
+/** A state, or one sentence why there is none. */
+export interface HouseAnswer {
+  state: HouseState | null;
+  trouble: string | null;
+}
+
+export interface HouseState {
+  key: string;
+  name: string;
+  file: string;
+  revision: number;
+  saved: boolean;
+  savedLine: string;
+  canUndo: boolean;
+  canRedo: boolean;
+  refusal: Refusal | null;
+  scene: Scene;
+}
+
+export interface Refusal {
+  opening: string | null;
+  field: FieldName | null;
+  sentence: string;
+}
+
+export interface Scene {
+  /** Length of the ring along the inside face. */
+  ring: number;
+  bottom: number;
+  top: number;
+  heights: Tick[];
+  lifts: LiftLine[];
+  views: Record<Face, FaceView>;
+  openings: OpeningCard[];
+  piers: PierLine[];
+  findings: FindingLine[];
+  totals: Totals;
+  figures: Figure[];
+  plan: PlanKey;
+  diagnostics: DiagnosticLine[];
+}
+
+export interface Tick {
+  at: number;
+  label: string | null;
+  major: boolean;
+}
+
+export interface FaceView {
+  length: number;
+  /** Where equally spaced stations of the inside face, from zero to the whole ring, are found on this view. */
+  along: number[];
+  ticks: Tick[];
+  wall: Point[][];
+  stem: Point[][];
+  bondBeam: Point[][];
+  liftLines: Point[][];
+  grade: number | null;
+  openings: OpeningShape[];
+  niches: NamedShape[];
+  embeds: EmbedMark[];
+  landings: LandingMark[];
+  tees: Point[][];
+  piers: PierShape[];
+  marks: FindingMark[];
+}
+
+export interface NamedShape {
+  name: string;
+  label: string;
+  outlines: Point[][];
+  /** Cut from the face that is looked at. */
+  near: boolean;
+}
+
+export interface OpeningShape {
+  name: string;
+  outlines: Point[][];
+  header: Point[][];
+  /** The middle of the sill. */
+  foot: Point;
+}
+
+export interface EmbedMark {
+  address: string;
+  kind: string;
+  label: string;
+  at: Point;
+  near: boolean;
+}
+
+export interface LandingMark {
+  name: string;
+  x: number;
+  secondary: boolean;
+}
+
+export interface PierShape {
+  address: string;
+  boxes: Box[];
+}
+
+export interface FindingMark {
+  id: string;
+  boxes: Box[];
+}
+
+export interface OpeningCard {
+  name: string;
+  label: string;
+  kind: string;
+  station: number;
+  sill: number;
+  sillMin: number;
+  sillMax: number;
+  /** It is moved along the wall only; its sill is typed. */
+  alongOnly: boolean;
+  fields: Record<FieldName, string>;
+  trouble: string | null;
+}
+
+export interface PierLine {
+  address: string;
+  label: string;
+  width: string;
+  standing: Standing;
+}
+
+export interface FindingLine {
+  id: string;
+  number: number | null;
+  standing: Standing;
+  title: string;
+  subject: string;
+  sentence: string;
+  by: string;
+  notes: string[];
+}
+
+export interface Totals {
+  met: number;
+  short: number;
+  unchecked: number;
+  judgement: number;
+  line: string;
+}
+
+export interface LiftLine {
+  number: string;
+  bottom: number;
+  top: number;
+  topText: string;
+  volume: string;
+  batches: string | null;
+  rise: string | null;
+}
+
+export interface Figure {
+  label: string;
+  value: string;
+}
+
+export interface PlanKey {
+  inside: Point[];
+  outside: Point[];
+  zero: readonly [Point, Point];
+  openings: { name: string; outline: Point[] }[];
+  landings: { at: Point; secondary: boolean }[];
+}
+
+export interface DiagnosticLine {
+  path: string;
+  sentence: string;
+  error: boolean;
+}
+
+export interface SheetCard {
+  key: string;
+  title: string;
+  size: string;
+  group: string;
+  /** Width over height of the paper. */
+  ratio: number;
+}
+
+export interface PapersState {
+  name: string;
+  saved: boolean;
+  note: string;
+  sheets: SheetCard[];
+}
+
+/** What the page may ask to be changed. */
+export type Change =
+  | { kind: 'move'; opening: string; station: number; sill: number | null }
+  | { kind: 'nudge'; opening: string; along: number; up: number; large: boolean }
+  | { kind: 'write'; opening: string; field: FieldName; text: string };

@@ -1,0 +1,220 @@
+import { LitElement, html } from 'lit';
+import { HouseLine } from './line';
+import { papersPage, printPage } from './pages/papers';
+import { startPage } from './pages/start';
+import { wallPage, type WallBench } from './pages/wall';
+import { followLinks, placeOf, type Place } from './places';
+import type { Change, Face, HouseAnswer, HouseCard, HouseState, PapersState } from './scene';
+import { say } from './words';
+
+interface Houses {
+  folder: string;
+  open: string | null;
+  houses: HouseCard[];
+}
+
+/** The whole page: where one is, the open house, and the line to the server. */
+export class Workbench extends LitElement implements WallBench {
+  static override properties = {
+    place: { state: true },
+    houses: { state: true },
+    state: { state: true },
+    papers: { state: true },
+    trouble: { state: true },
+    face: { state: true },
+    chosen: { state: true },
+    pointed: { state: true },
+    settled: { state: true },
+    broken: { state: true },
+    room: { state: true },
+  };
+
+  declare place: Place;
+  declare houses: Houses | null;
+  declare state: HouseState | undefined;
+  declare papers: PapersState | null;
+  declare trouble: string | null;
+  declare face: Face;
+  declare chosen: string | null;
+  declare pointed: string | null;
+  declare settled: boolean;
+  declare broken: boolean;
+  declare room: number;
+
+  private line: HouseLine | null = null;
+  private lineFor = '';
+  private readonly watch = new ResizeObserver(() => this.measure());
+
+  constructor() {
+    super();
+    this.place = placeOf(location);
+    this.houses = this.papers = this.trouble = this.chosen = this.pointed = null;
+    this.face = 'inside';
+    this.settled = true;
+    this.broken = false;
+    this.room = 0;
+  }
+
+  protected override createRenderRoot(): HTMLElement {
+    return this;
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.addEventListener('choose', (event) => this.choose((event as CustomEvent<string>).detail));
+    this.addEventListener('change-house', (event) => {
+      const { gesture, change } = (event as CustomEvent<{ gesture: string; change: Change }>).detail;
+      this.settled = false;
+      this.line?.change(gesture, change);
+    });
+    this.addEventListener('point-at', (event) => {
+      const { id, show } = (event as CustomEvent<{ id: string | null; show: boolean }>).detail;
+      this.pointed = id;
+      if (show && id !== null) void this.showPlace();
+    });
+    addEventListener('keydown', (event) => this.keyed(event));
+    addEventListener('beforeunload', (event) => {
+      if (this.place.page === 'wall' && this.state?.saved === false && this.broken) event.preventDefault();
+    });
+    followLinks(() => this.go());
+    this.watch.observe(document.documentElement);
+    this.measure();
+    this.go();
+  }
+
+  protected override render() {
+    if (this.trouble !== null) return this.troublePage();
+    switch (this.place.page) {
+      case 'start':
+        return this.houses === null ? this.waitPage() : startPage(this.houses.folder, this.houses.houses);
+      case 'wall':
+        return this.state === undefined ? this.waitPage() : wallPage(this, this.state);
+      case 'papers':
+        return this.papers === null ? this.waitPage() : papersPage(this.place.house, this.papers);
+      case 'print':
+        return this.papers === null ? this.waitPage() : printPage(this.place.house, this.place.group, this.papers, () => print());
+    }
+  }
+
+  private waitPage() {
+    return html`<main class="wait"><h1 class="only-read-aloud">${say('web.program')}</h1><p>${say('web.wait')}</p></main>`;
+  }
+
+  private troublePage() {
+    return html`<main class="wait">
+      <h1>${say('web.trouble')}</h1>
+      <p class="reason">${this.trouble}</p>
+      <p><a href="/">${say('web.nav.another')}</a></p>
+    </main>`;
+  }
+
+  turn = (face: Face): void => {
+    this.face = face;
+  };
+
+  choose = (opening: string): void => {
+    this.chosen = opening;
+  };
+
+  undo = (): void => this.ask((line) => line.undo());
+  redo = (): void => this.ask((line) => line.redo());
+  save = (): void => this.ask((line) => line.save());
+
+  private ask(what: (line: HouseLine) => void): void {
+    if (this.line === null) return;
+    this.settled = false;
+    what(this.line);
+  }
+
+  private measure(): void {
+    const style = getComputedStyle(document.documentElement);
+    this.room = Math.floor(document.documentElement.clientWidth - 2 * Number.parseFloat(style.getPropertyValue('--page-edge') || '0'));
+  }
+
+  private go(): void {
+    this.place = placeOf(location);
+    this.trouble = null;
+    this.papers = null;
+    const house = this.place.page === 'start' ? '' : this.place.house;
+    if (this.place.page !== 'wall' || house !== this.lineFor) this.hangUp();
+    switch (this.place.page) {
+      case 'start':
+        this.houses = null;
+        document.title = say('web.program');
+        void this.fetched<Houses>('/api/houses', (houses) => (this.houses = houses));
+        break;
+      case 'wall':
+        this.ring(house);
+        break;
+      default:
+        void this.fetched<PapersState>(`/api/houses/${encodeURIComponent(house)}/papers`, (papers) => {
+          this.papers = papers;
+          document.title = say('web.title.papers', { name: papers.name });
+        });
+    }
+  }
+
+  private hangUp(): void {
+    void this.line?.stop();
+    this.line = null;
+    this.lineFor = '';
+  }
+
+  private ring(house: string): void {
+    if (this.line !== null) return;
+    this.state = undefined;
+    this.chosen = this.pointed = null;
+    this.lineFor = house;
+    const line = new HouseLine(
+      house,
+      (answer) => this.answered(line, answer),
+      (broken) => {
+        if (this.line === line) this.broken = broken;
+      },
+    );
+    this.line = line;
+    line.start().catch(() => (this.trouble = say('web.line.lost')));
+  }
+
+  private answered(line: HouseLine, answer: HouseAnswer): void {
+    if (this.line !== line) return;
+    this.settled = line.idle;
+    if (answer.state === null) {
+      this.trouble = answer.trouble;
+      return;
+    }
+    this.state = answer.state;
+    document.title = say('web.title.wall', { name: answer.state.name });
+  }
+
+  private async fetched<T>(address: string, took: (value: T) => void): Promise<void> {
+    const from = location.href;
+    try {
+      const answer = await fetch(address);
+      const body = (await answer.json()) as T & { trouble?: string };
+      if (location.href !== from) return;
+      if (answer.ok) took(body);
+      else this.trouble = body.trouble ?? say('web.line.lost');
+    } catch {
+      if (location.href === from) this.trouble = say('web.line.lost');
+    }
+  }
+
+  private keyed(event: KeyboardEvent): void {
+    if (this.place.page !== 'wall' || !(event.ctrlKey || event.metaKey) || event.altKey) return;
+    const key = event.key.toLowerCase();
+    const writing = event.target instanceof HTMLInputElement;
+    if (key === 's') this.save();
+    else if (writing) return;
+    else if (key === 'z' && !event.shiftKey) this.undo();
+    else if (key === 'y' || (key === 'z' && event.shiftKey)) this.redo();
+    else return;
+    event.preventDefault();
+  }
+
+  private async showPlace(): Promise<void> {
+    await this.updateComplete;
+    const behavior = matchMedia('(prefers-reduced-motion: reduce)').matches ? 'auto' : 'smooth';
+    this.querySelector('.pointed')?.scrollIntoView({ behavior, block: 'center', inline: 'center' });
+  }
+}

@@ -9,7 +9,6 @@ import { say } from './words';
 
 interface Houses {
   folder: string;
-  open: string | null;
   houses: HouseCard[];
 }
 

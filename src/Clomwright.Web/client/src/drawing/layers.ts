@@ -100,27 +100,31 @@ export function pierLayer(frame: Frame, view: FaceView, piers: readonly PierLine
         (shape) => shape.address,
         (shape) => {
           const pier = lines.get(shape.address);
-          return pier === undefined ? nothing : shape.boxes.map((box) => pierBox(frame, box, pier));
+          if (pier === undefined) return nothing;
+          const widest = shape.boxes.reduce((a, b) => (b[1] - b[0] > a[1] - a[0] ? b : a));
+          return shape.boxes.map((box) => pierBox(frame, box, pier, box === widest));
         },
       )}
     </g>
   `;
 }
 
-function pierBox(frame: Frame, box: FaceView['piers'][number]['boxes'][number], pier: PierLine): Drawn {
+function pierBox(frame: Frame, box: FaceView['piers'][number]['boxes'][number], pier: PierLine, named: boolean): Drawn {
   const r = rectangle(frame, box);
   const middle = round(r.x + r.width / 2);
   const line = round(r.y + r.height * 0.42);
-  const lying = pier.width.length * 6.6 + 12 < r.width;
+  const lying = pier.width.length * 5.8 + 10 < r.width;
   return svg`
     <g class="pier ${pier.standing}" data-pier=${pier.address}>
       <rect class="hatch" x=${r.x} y=${r.y} width=${r.width} height=${r.height} />
       <title>${pier.label}</title>
       <path class="dimension" d="M${r.x} ${line - 5}v10M${round(r.x + r.width)} ${line - 5}v10M${r.x} ${line}h${r.width}" />
       ${
-        lying
+        !named
+          ? nothing
+          : lying
           ? svg`<text class="width" x=${middle} y=${line - 5} text-anchor="middle">${pier.width}</text>`
-          : svg`<text class="width" transform="translate(${middle} ${line + 9}) rotate(90)" dominant-baseline="central">${pier.width}</text>`
+          : svg`<text class="width" transform="translate(${middle} ${line + 9}) rotate(90)" dy="0.33em">${pier.width}</text>`
       }
     </g>
   `;
@@ -150,8 +154,22 @@ export function openingShape(frame: Frame, view: FaceView, card: OpeningCard): D
     <path class="header" d=${path(frame, shape.header)} />
     <path class="header-grain" d=${path(frame, shape.header)} />
     <path class="leaf" d=${d} />
-    <text class="name" x=${round(frame.x(shape.foot[0]))} y=${round(frame.y(shape.foot[1])) - 8} text-anchor="middle">${card.name}</text>
+    ${openingName(frame, shape, card.name)}
   `;
+}
+
+function openingName(frame: Frame, shape: FaceView['openings'][number], name: string): Drawn {
+  const xs = (shape.outlines[0] ?? []).map(([x]) => x);
+  const ys = (shape.outlines[0] ?? []).map(([, y]) => y);
+  const wide = (Math.max(...xs) - Math.min(...xs)) * frame.k;
+  const high = (Math.max(...ys) - Math.min(...ys)) * frame.k;
+  const x = round(frame.x(shape.foot[0]));
+  const y = round(frame.y(shape.foot[1]));
+  const long = name.length * 6.4 + 8;
+  if (long < wide) return svg`<text class="name" x=${x} y=${y - 8} text-anchor="middle">${name}</text>`;
+  return long < high
+    ? svg`<text class="name" transform="translate(${x} ${y - 8}) rotate(-90)" dy="0.33em">${name}</text>`
+    : svg`<text class="name" x=${x} y=${y + 15} text-anchor="middle">${name}</text>`;
 }
 
 /** Numbers of findings at the places they speak of, and the place pointed at from the list. */

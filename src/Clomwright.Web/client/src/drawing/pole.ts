@@ -4,7 +4,7 @@ import { say } from '../words';
 import { frameOf, margin, round } from './frame';
 import { inLine } from './spread';
 
-export const poleWidth = 236;
+export const poleWidth = 250;
 
 /** The storey pole beside the wall: each lift at its height, with its top, its batches and how much of the ring one batch raises. */
 export function storeyPole(scene: Scene, view: FaceView, room: number): TemplateResult {
@@ -13,7 +13,8 @@ export function storeyPole(scene: Scene, view: FaceView, room: number): Template
   const rows = inLine(middles, 14.5, margin.top - 4, frame.height - margin.bottom + 20).reverse();
   return html`
     <svg class="storey-pole" width=${poleWidth} height=${round(frame.height)} aria-hidden="true">
-      <text class="heading" x="34" y=${margin.top - 24}>${say('web.pole.heading')}</text>
+      <text class="heading" y=${margin.top - 24}><tspan x="34">${say('web.lifts.lift')}</tspan><tspan x="66">${say('web.lifts.top')}</tspan
+        ><tspan x="124">${say('web.lifts.batches')}</tspan><tspan x="178">${say('web.pole.rise')}</tspan></text>
       <path class="pole-edge" d="M8 ${round(frame.y(scene.top))}h10V${round(frame.y(scene.bottom))}h-10z" />
       ${scene.lifts.map((lift, i) => {
         const top = round(frame.y(lift.top));
@@ -22,9 +23,9 @@ export function storeyPole(scene: Scene, view: FaceView, room: number): Template
         return svg`
           <rect class=${i % 2 === 0 ? 'pole-dark' : 'pole-light'} x="8" y=${top} width="10" height=${round((lift.top - lift.bottom) * frame.k)} />
           <path class="leader" d="M20 ${middle}L30 ${row}" />
-          <text x="34" y=${row + 4}><tspan class="lift-number">${lift.number}</tspan><tspan x="56">${lift.topText}</tspan
-            >${lift.batches === null ? nothing : svg`<tspan x="118">${lift.batches}</tspan>`}${
-              lift.rise === null ? nothing : svg`<tspan x="172">${lift.rise}</tspan>`
+          <text x="34" y=${row + 4}><tspan class="lift-number">${lift.number}</tspan><tspan x="66">${lift.topText}</tspan
+            >${lift.batches === null ? nothing : svg`<tspan x="124">${lift.batches}</tspan>`}${
+              lift.rise === null ? nothing : svg`<tspan x="178">${lift.rise}</tspan>`
             }</text>`;
       })}
     </svg>

@@ -65,7 +65,7 @@ export class OpeningLine extends LitElement {
       type="text"
       autocomplete="off"
       spellcheck="false"
-      size=${Math.max(7, text.length)}
+      size=${Math.max(4, text.length - 1)}
       name=${field}
       aria-label=${say(`web.field.${field}`, { name: this.card.name })}
       aria-invalid=${refused}

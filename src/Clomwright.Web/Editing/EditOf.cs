@@ -1,0 +1,63 @@
+using Clomwright.Building;
+using Clomwright.Evidence;
+
+namespace Clomwright.Web.Editing;
+
+/// <summary>Turns what the page asks into an edit of the description, or one sentence why it cannot be.</summary>
+internal static class EditOf
+{
+    /// <summary>Where an opening stands now, m along the inside face.</summary>
+    public delegate double? StationOf(string opening);
+
+    /// <summary>The edit, or null and the reason.</summary>
+    public static Edit? Change(Change change, House house, StationOf stationOf, out Message? reason)
+    {
+        reason = null;
+        var opening = house.Openings.FirstOrDefault(o => o.Name == change.Opening);
+        if (opening is null)
+        {
+            reason = Message.Of("web.no-opening", ("name", change.Opening));
+            return null;
+        }
+
+        var grid = Grid.Of(house.Units);
+        switch (change)
+        {
+            case Change.Move move when Sane(move.Station) && Sane(move.Sill ?? 0):
+                return new Edit.MoveOpening(opening.Name, Along.At(grid.Nearest(move.Station)), move.Sill is { } sill ? grid.Nearest(sill) : null);
+
+            case Change.Nudge nudge when stationOf(opening.Name) is { } station:
+                var step = nudge.Large ? grid.Large : grid.Fine;
+                var along = nudge.Along == 0 ? opening.Along : Along.At((opening.Along.Station ?? grid.Nearest(station)) + step * Math.Sign(nudge.Along));
+                return new Edit.MoveOpening(opening.Name, along, nudge.Up == 0 ? null : opening.Sill + step * Math.Sign(nudge.Up));
+
+            case Change.Write write:
+                return LengthText.TryParse(write.Text, grid.WhenBare, out var length, out reason) ? Written(opening, write.Field, length) : null;
+
+            default:
+                reason = Message.Of("web.no-place", ("name", opening.Name));
+                return null;
+        }
+    }
+
+    private static Edit Written(Opening opening, OpeningField field, Length length) => field switch
+    {
+        OpeningField.Station => new Edit.MoveOpening(opening.Name, Along.At(length)),
+        OpeningField.Sill => new Edit.MoveOpening(opening.Name, opening.Along, length),
+        OpeningField.Width => new Edit.ResizeOpening(opening.Name, length, opening.Height),
+        _ => new Edit.ResizeOpening(opening.Name, opening.Width, length),
+    };
+
+    private static bool Sane(double metres) => double.IsFinite(metres) && Math.Abs(metres) < 1e4;
+
+    /// <summary>The steps that a builder's tape is read in.</summary>
+    private sealed record Grid(Length Fine, Length Large, Unit WhenBare)
+    {
+        private static readonly Grid Imperial = new(Length.FromInches(1), Length.FromInches(6), Units.Inch);
+        private static readonly Grid Metric = new(Length.FromMillimetres(10), Length.FromMillimetres(100), Units.Millimetre);
+
+        public static Grid Of(UnitSystem units) => units == UnitSystem.Imperial ? Imperial : Metric;
+
+        public Length Nearest(double metres) => Length.Nearest(metres).RoundedTo(Fine);
+    }
+}

@@ -1,0 +1,97 @@
+using Clomwright.Evidence;
+
+namespace Clomwright.Rules;
+
+/// <summary>Every clause of every body of rules, read once from <c>data/rules</c>. Only it knows clauses; rules know houses.</summary>
+internal static class ClauseRegister
+{
+    private static readonly string[] Files = ["ground", "common-practice", "irc-cob@2021", "irc-cob@2024"];
+
+    /// <summary>The bodies of rules in the order in which they are printed.</summary>
+    public static Sequence<BodyOfRules> Bodies { get; } = Read();
+
+    /// <summary>The method of a computed rule of a body.</summary>
+    public static RuleMethod Method(WrittenClause clause) => clause.Clause.Body switch
+    {
+        "irc-cob" => IrcCob.Methods[clause.Rule.Key],
+        _ => CommonPractice.Methods[clause.Rule.Key],
+    };
+
+    /// <summary>A clause with the number that a user read in the code that their office adopted.</summary>
+    public static WrittenClause Entered(WrittenClause clause, Building.EnteredLimit entered, Limit limit) => clause with
+    {
+        Limit = limit,
+        Rivals = [],
+        Clause = clause.Clause with { Source = clause.Clause.Source with { Surety = Surety.Entered } },
+    };
+
+    private static Sequence<BodyOfRules> Read()
+    {
+        var bodies = new List<BodyOfRules>();
+        foreach (var file in Files.Select(RuleFile.Read))
+        {
+            var own = file.Clauses.Select(line => Written(file, line)).ToList();
+            if (bodies.Find(b => b.Adopted == file.Follows) is { } followed)
+            {
+                own = [.. followed.Clauses.Select(c => own.Find(o => o.Rule.Key == c.Rule.Key && o.Rule.Key != Unread) ?? CarriedOver(file, c))];
+            }
+
+            bodies.Add(new BodyOfRules(file.Body, file.Edition, own.OrderByDescending(c => c.Gate).ToSequence()));
+        }
+
+        return bodies.ToSequence();
+    }
+
+    private const string Unread = "unread";
+
+    private static WrittenClause Written(RuleFile file, ClauseLine line)
+    {
+        var limit = line.Limit is null ? null : Number(file, line.Rule, line.Limit, line.Kind);
+        return new WrittenClause
+        {
+            Rule = new Rule(line.Rule, new Message($"rules.title.{line.Rule}")),
+            Clause = new Clause(
+                file.Body, file.Edition, string.Join(", ", line.Numbers), line.Status,
+                new Message(line.Measure is null ? "rules.measure.none" : $"rules.measure.{line.Measure}"),
+                Sources.Get(line.Source) with { Surety = line.Surety }),
+            Word = line.Word,
+            Limit = limit,
+            Kind = line.Kind,
+            Gate = line.Gate,
+            Says = line.Status switch
+            {
+                ClauseStatus.Computed => null,
+                ClauseStatus.Judgement => new Message($"rules.ask.{line.Rule}"),
+                _ => new Message($"rules.because.{line.Because}"),
+            },
+            Rivals = line.Rivals.Select(rival => Written(file, line, rival)).ToSequence(),
+        };
+    }
+
+    private static Rival Written(RuleFile file, ClauseLine line, RivalLine rival)
+    {
+        var limit = rival.Limit is null ? null : Number(file, line.Rule, rival.Limit, line.Kind);
+        var what = limit is null
+            ? new Message($"rules.rival.{rival.What}")
+            : Message.Of(rival.What is null ? $"rules.rival.{Words.Of(line.Word!.Value)}" : $"rules.rival.{rival.What}", ("limit", Words.Of(limit)));
+        return new Rival(what, limit, Sources.Get(rival.Source) with { Surety = rival.Surety });
+    }
+
+    private static Limit Number(RuleFile file, string rule, string written, LimitKind? kind) =>
+        (kind is { } k ? LimitText.Read(written, k) : null)
+            ?? throw new InvalidOperationException($"data/rules/{file.Adopted}.json: “{written}” of {rule} cannot be read as {kind}.");
+
+    /// <summary>The same clause in a later edition that nobody here has read.</summary>
+    private static WrittenClause CarriedOver(RuleFile file, WrittenClause clause) => clause with
+    {
+        Clause = clause.Clause with
+        {
+            Edition = file.Edition,
+            Number = clause.Clause.Number.Replace(file.Letters!, file.NewLetters!, StringComparison.Ordinal),
+            Source = clause.Clause.Source with
+            {
+                Surety = clause.Clause.Source.Surety == Surety.Seen ? Surety.SecondHand : clause.Clause.Source.Surety,
+            },
+        },
+    };
+}

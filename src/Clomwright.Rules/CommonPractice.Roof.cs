@@ -1,0 +1,79 @@
+using Clomwright.Building;
+using Clomwright.Evidence;
+using Clomwright.Geometry;
+
+namespace Clomwright.Rules;
+
+internal static partial class CommonPractice
+{
+    /// <summary>From the middle of a pole's seat to the nearest frame edge, along the inside face: the wall's thickness at the top, and never under a least.</summary>
+    private static IEnumerable<Ruling> PoleSeat(HouseGeometry house, Amount least)
+    {
+        if (house.House.Roof is null || house.Landings.Count == 0)
+        {
+            return [house.House.Roof is null ? Ruling.NotApplicable("roof", "no-roof-described") : Ruling.NotChecked("roof", "landings-unknown")];
+        }
+
+        if (house.Openings.Count == 0)
+        {
+            return [Ruling.NotApplicable("roof", "no-openings"), .. Unplaced(house)];
+        }
+
+        var asked = house.Wall.ThicknessAtTop.Metres > least.Si ? house.Wall.ThicknessAtTop : least;
+        return house.Landings.Select(landing => PoleSeat(house, landing, asked)).Concat(Unplaced(house));
+    }
+
+    private static Ruling PoleSeat(HouseGeometry house, Landing landing, Amount asked)
+    {
+        var nearest = house.Openings.MinBy(opening => Ring.Outside(opening.Widest, landing.Station, house.Curve.Length))!;
+        var away = Ring.Outside(nearest.Widest, landing.Station, house.Curve.Length);
+        var ruling = new Ruling(landing.Name, Require.AtLeast(Exactly.Metres(away), asked)).At(Seat(house, landing), nearest.Head, house.Wall.Top.Metres);
+        return ruling.Noting(Message.Of(away < 0 ? "rules.note.seat-over" : "rules.note.seat-beside", ("opening", nearest.Opening.Name)));
+    }
+
+    private static IEnumerable<Ruling> TeeSpacing(HouseGeometry house, Amount most) =>
+        OnTees(house, tees => Require.AtMost(tees.Spacing, most));
+
+    private static IEnumerable<Ruling> TeeDepth(HouseGeometry house, Amount least) =>
+        OnTees(house, tees => Require.AtLeast(tees.Depth, least));
+
+    private static IEnumerable<Ruling> OnTees(HouseGeometry house, Func<Tees, Verdict> rule) => house.House switch
+    {
+        { Tees: { } tees } => [new Ruling("tees", rule(tees)) { Places = [.. house.Tees.Select(t => new Place(t.Station, t.Station, t.BarHeight, house.Wall.Top.Metres))] }],
+        { Roof: null, BondBeam: null } => [Ruling.NotApplicable("tees", "no-roof-described")],
+        _ => [Ruling.NotChecked("tees", "no-tees-described")],
+    };
+
+    private static IEnumerable<Ruling> Eave(HouseGeometry house, Amount least)
+    {
+        if (house.House.Roof is not { } roof)
+        {
+            return [Ruling.NotApplicable("roof", "no-roof-described")];
+        }
+
+        var wall = house.Wall.Top - (house.House.Site.Grade ?? house.Wall.Base);
+        var share = Amount.Fraction((double)roof.Eave.Nanometres / wall.Nanometres);
+        return
+        [
+            new Ruling("roof", Require.AtLeast(roof.Eave, least))
+            {
+                Notes = [Message.Of(house.House.Site.Grade is null ? "rules.note.eave-over-stem" : "rules.note.eave-over-grade", ("share", share), ("wall", wall))],
+            },
+        ];
+    }
+
+    /// <summary>The stretch of wall under a pole's seat, as wide as the pole is thick.</summary>
+    private static Span Seat(HouseGeometry house, Landing landing)
+    {
+        var half = (landing.Secondary, house.House.Roof) switch
+        {
+            (true, { Secondaries: { } secondaries }) => secondaries.Diameter.Metres / 2,
+            (_, Building.Roof.Reciprocal roof) => roof.Pole.Butt.Metres / 2,
+            (_, Building.Roof.Radial roof) => roof.Pole.Butt.Metres / 2,
+            (_, Building.Roof.Shed roof) => roof.Pole.Butt.Metres / 2,
+            (_, Building.Roof.Gable roof) => roof.Pole.Butt.Metres / 2,
+            _ => 0,
+        };
+        return new Span(landing.Station - half, landing.Station + half);
+    }
+}

@@ -1,0 +1,84 @@
+using Clomwright.Building;
+using Clomwright.Evidence;
+using Clomwright.Geometry;
+
+namespace Clomwright.Rules;
+
+/// <summary>Puts one clause to one house and stamps the rulings: the only place where findings are made.</summary>
+internal static class Findings
+{
+    /// <summary>Key of the reason "its number is missing".</summary>
+    public const string NumberMissing = "rules.because.number-missing";
+
+    /// <summary>The findings of one clause; at least one.</summary>
+    public static IEnumerable<Finding> Answer(WrittenClause clause, HouseGeometry house)
+    {
+        var entered = house.House.Rules.Entered.LastOrDefault(e => e.Body == clause.Clause.Adopted && e.Rule == clause.Rule.Key);
+        if (entered is not null && clause.Kind is { } kind && LimitText.Read(entered.Limit, kind) is { } limit)
+        {
+            clause = ClauseRegister.Entered(clause, limit);
+        }
+
+        return Rulings(clause, house).Select(ruling => Stamped(clause, ruling, entered));
+    }
+
+    private static IEnumerable<Ruling> Rulings(WrittenClause clause, HouseGeometry house) => clause.Clause.Status switch
+    {
+        ClauseStatus.Computed when clause.Limit is { } limit => WithRivals(clause, house, [.. ClauseRegister.Method(clause)(house, limit.Value)]),
+        ClauseStatus.Computed => [new Ruling("house", new Verdict.NotChecked(Message.Of(NumberMissing, ("rule", clause.Rule.Key), ("body", clause.Clause.Adopted))))],
+        ClauseStatus.Judgement => [Judged(clause, house)],
+        ClauseStatus.NotYet => [new Ruling("house", new Verdict.NotChecked(clause.Says!))],
+        _ => [new Ruling("house", new Verdict.NotApplicable(clause.Says!))],
+    };
+
+    /// <summary>The same rule held against each rival's number, noted beside the finding on the same thing.</summary>
+    private static IEnumerable<Ruling> WithRivals(WrittenClause clause, HouseGeometry house, Ruling[] rulings)
+    {
+        foreach (var rival in clause.Rivals)
+        {
+            var answers = rival.Limit is { } limit ? ClauseRegister.Method(clause)(house, limit.Value).ToArray() : null;
+            for (var i = 0; i < rulings.Length; i++)
+            {
+                if (rulings[i].Verdict is Verdict.Met or Verdict.FallsShort)
+                {
+                    rulings[i] = rulings[i].Noting(Sentences.Of(rival, answers?[i].Verdict));
+                }
+            }
+        }
+
+        return rulings;
+    }
+
+    private static Ruling Judged(WrittenClause clause, HouseGeometry house)
+    {
+        if (Questions.DoNotArise(clause.Rule.Key, house) is { } because)
+        {
+            return new Ruling("house", new Verdict.NotApplicable(because));
+        }
+
+        var answer = house.House.Rules.Answers.LastOrDefault(a => a.Question == clause.Rule.Key);
+        if (answer is null)
+        {
+            return new Ruling("house", clause.Clause.Body == "ground" ? new Verdict.NotChecked(clause.Says!) : new Verdict.NeedsJudgement(clause.Says!));
+        }
+
+        return new Ruling("house", answer.Holds ? new Verdict.Met([]) : new Verdict.FallsShort([])) { Notes = [Sentences.Of(answer, clause.Says!)] };
+    }
+
+    private static Finding Stamped(WrittenClause clause, Ruling ruling, EnteredLimit? entered)
+    {
+        var notes = ruling.Notes;
+        if (ruling.Verdict is Verdict.Met or Verdict.FallsShort && Sentences.Of(clause.Clause.Source.Surety, entered) is { } sure)
+        {
+            notes = notes.Plus(sure);
+        }
+
+        return new Finding(clause.Rule, clause.Clause, ruling.Subject, Measured(ruling.Verdict), ruling.Places, notes);
+    }
+
+    /// <summary>A comparison with something that is no number decides nothing.</summary>
+    private static Verdict Measured(Verdict verdict) =>
+        verdict is Verdict.FallsShort { Comparisons: var made } && made.Any(c => double.IsNaN(c.Provided.Si) || double.IsNaN(c.Limit.Si))
+            ? new Verdict.NotChecked(new Message("rules.because.cannot-be-measured"))
+            : verdict;
+}

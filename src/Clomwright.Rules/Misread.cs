@@ -1,0 +1,47 @@
+using Clomwright.Building;
+using Clomwright.Evidence;
+
+namespace Clomwright.Rules;
+
+/// <summary>What a house file says about rules and nobody here understands: never passed over in silence.</summary>
+internal static class Misread
+{
+    public static Finding Body(string name) => Found("adopted-body", name, Message.Of(
+        "rules.because.body-unknown", ("body", name), ("known", Known(RuleBook.Bodies.Select(b => b.Adopted)))));
+
+    /// <summary>An entered number that could not be used.</summary>
+    public static IEnumerable<Finding> Entered(EnteredLimit entered)
+    {
+        var body = RuleBook.Bodies.FirstOrDefault(b => b.Adopted == entered.Body);
+        var clause = body?.Clauses.FirstOrDefault(c => c.Rule.Key == entered.Rule);
+        Message? problem = (body, clause) switch
+        {
+            (null, _) => Message.Of("rules.because.body-unknown", ("body", entered.Body), ("known", Known(RuleBook.Bodies.Select(b => b.Adopted)))),
+            (_, null or { Kind: null }) => Message.Of("rules.because.entered-rule-unknown",
+                ("rule", entered.Rule), ("body", entered.Body), ("known", Known(body.Clauses.Where(c => c.Kind is not null).Select(c => c.Rule.Key)))),
+            _ when LimitText.Read(entered.Limit, clause.Kind!.Value) is null => Message.Of("rules.because.entered-limit-unreadable",
+                ("rule", entered.Rule), ("limit", entered.Limit), ("example", new Message($"rules.kind.{Example(clause.Kind.Value)}"))),
+            _ => null,
+        };
+        return problem is null ? [] : [Found("entered-limit", $"{entered.Body} {entered.Rule}", problem)];
+    }
+
+    private static Finding Found(string rule, string subject, Message because) => new(
+        new Rule(rule, new Message($"rules.title.{rule}")),
+        new Clause("house-file", "", "", ClauseStatus.Administrative, new Message("rules.measure.none"), Sources.Get("house-file")),
+        subject, new Verdict.NotChecked(because), [], []);
+
+    private static Argument Known(IEnumerable<string> names) => new Argument.List(names.Select(n => (Argument)n).ToSequence());
+
+    private static string Example(LimitKind kind) => kind switch
+    {
+        LimitKind.Length => "length",
+        LimitKind.Slope => "slope",
+        LimitKind.Stress => "stress",
+        LimitKind.AreaLoad => "area-load",
+        LimitKind.Speed => "speed",
+        LimitKind.Category => "category",
+        LimitKind.Share => "share",
+        _ => "number",
+    };
+}

@@ -46,7 +46,7 @@ internal static class ClauseRegister
 
     private static WrittenClause Written(RuleFile file, ClauseLine line)
     {
-        var limit = line.Limit is null ? null : Number(file, line.Rule, line.Limit, line.Kind);
+        var limit = line.Limit is null ? null : Number(file, line.Rule, line.Limit, line.Measures);
         return new WrittenClause
         {
             Rule = new Rule(line.Rule, new Message($"rules.title.{line.Rule}")),
@@ -56,7 +56,7 @@ internal static class ClauseRegister
                 Sources.Get(line.Source) with { Surety = line.Surety }),
             Word = line.Word,
             Limit = limit,
-            Kind = line.Kind,
+            Measures = line.Measures,
             Gate = line.Gate,
             Says = line.Status switch
             {
@@ -70,16 +70,16 @@ internal static class ClauseRegister
 
     private static Rival Written(RuleFile file, ClauseLine line, RivalLine rival)
     {
-        var limit = rival.Limit is null ? null : Number(file, line.Rule, rival.Limit, line.Kind);
+        var limit = rival.Limit is null ? null : Number(file, line.Rule, rival.Limit, line.Measures);
         var what = limit is null
             ? new Message($"rules.rival.{rival.What}")
             : Message.Of(rival.What is null ? $"rules.rival.{Words.Of(line.Word!.Value)}" : $"rules.rival.{rival.What}", ("limit", Words.Of(limit)));
         return new Rival(what, limit, Sources.Get(rival.Source) with { Surety = rival.Surety });
     }
 
-    private static Limit Number(RuleFile file, string rule, string written, LimitKind? kind) =>
-        (kind is { } k ? LimitText.Read(written, k) : null)
-            ?? throw new InvalidOperationException($"data/rules/{file.Adopted}.json: “{written}” of {rule} cannot be read as {kind}.");
+    private static Limit Number(RuleFile file, string rule, string written, Dimension? measures) =>
+        measures is { } m && LimitText.TryRead(written, m, out var limit, out _) ? limit!
+            : throw new InvalidOperationException($"data/rules/{file.Adopted}.json: “{written}” of {rule} cannot be read as {measures}.");
 
     /// <summary>The same clause in a later edition that nobody here has read.</summary>
     private static WrittenClause CarriedOver(RuleFile file, WrittenClause clause) => clause with
@@ -88,7 +88,7 @@ internal static class ClauseRegister
         {
             Edition = file.Edition,
             Number = clause.Clause.Number.Replace(file.Letters!, file.NewLetters!, StringComparison.Ordinal),
-            Source = clause.Clause.Source with
+            Source = Sources.Get(file.Source!) with
             {
                 Surety = clause.Clause.Source.Surety == Surety.Seen ? Surety.SecondHand : clause.Clause.Source.Surety,
             },

@@ -14,9 +14,9 @@ internal static class Findings
     public static IEnumerable<Finding> Answer(WrittenClause clause, HouseGeometry house)
     {
         var entered = house.House.Rules.Entered.LastOrDefault(e => e.Body == clause.Clause.Adopted && e.Rule == clause.Rule.Key);
-        if (entered is not null && clause.Kind is { } kind && LimitText.Read(entered.Limit, kind) is { } limit)
+        if (entered is not null && clause.Measures is { } measures && LimitText.TryRead(entered.Limit, measures, out var limit, out _))
         {
-            clause = ClauseRegister.Entered(clause, limit);
+            clause = ClauseRegister.Entered(clause, limit!);
         }
 
         return Rulings(clause, house).Select(ruling => Stamped(clause, ruling, entered));
@@ -62,7 +62,8 @@ internal static class Findings
             return new Ruling("house", clause.Clause.Body == "ground" ? new Verdict.NotChecked(clause.Says!) : new Verdict.NeedsJudgement(clause.Says!));
         }
 
-        return new Ruling("house", answer.Holds ? new Verdict.Met([]) : new Verdict.FallsShort([])) { Notes = [Sentences.Of(answer, clause.Says!)] };
+        var said = Sentences.Of(answer, clause.Says!);
+        return new Ruling("house", answer.Holds ? new Verdict.Met(said) : new Verdict.FallsShort(said));
     }
 
     private static Finding Stamped(WrittenClause clause, Ruling ruling, EnteredLimit? entered)
@@ -73,12 +74,6 @@ internal static class Findings
             notes = notes.Plus(sure);
         }
 
-        return new Finding(clause.Rule, clause.Clause, ruling.Subject, Measured(ruling.Verdict), ruling.Places, notes);
+        return new Finding(clause.Rule, clause.Clause, ruling.Subject, ruling.Verdict, ruling.Places, notes);
     }
-
-    /// <summary>A comparison with something that is no number decides nothing.</summary>
-    private static Verdict Measured(Verdict verdict) =>
-        verdict is Verdict.FallsShort { Comparisons: var made } && made.Any(c => double.IsNaN(c.Provided.Si) || double.IsNaN(c.Limit.Si))
-            ? new Verdict.NotChecked(new Message("rules.because.cannot-be-measured"))
-            : verdict;
 }

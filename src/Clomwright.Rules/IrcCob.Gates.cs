@@ -13,7 +13,8 @@ internal static partial class IrcCob
             return [Ruling.NotChecked("site", "seismic-category-unknown")];
         }
 
-        return [new Ruling("site", Require.All(comparisons.AsSpan())).Noting(Message.Of("rules.note.seismic-category", ("category", SeismicCategory.Of(site)!)))];
+        var found = Message.Of("rules.note.seismic-category", ("category", SeismicCategory.Of(site)!));
+        return [new Ruling("site", comparisons.Count > 0 ? Require.All(comparisons.AsSpan()) : new Verdict.Met(found)).Noting(found)];
     }
 
     /// <summary>The wall alone, without the roof: where it is too high already, nothing else need be known.</summary>

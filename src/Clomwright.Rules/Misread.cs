@@ -14,14 +14,12 @@ internal static class Misread
     {
         var body = RuleBook.Bodies.FirstOrDefault(b => b.Adopted == entered.Body);
         var clause = body?.Clauses.FirstOrDefault(c => c.Rule.Key == entered.Rule);
-        Message? problem = (body, clause) switch
+        var problem = (body, clause) switch
         {
             (null, _) => Message.Of("rules.because.body-unknown", ("body", entered.Body), ("known", Known(RuleBook.Bodies.Select(b => b.Adopted)))),
-            (_, null or { Kind: null }) => Message.Of("rules.because.entered-rule-unknown",
-                ("rule", entered.Rule), ("body", entered.Body), ("known", Known(body.Clauses.Where(c => c.Kind is not null).Select(c => c.Rule.Key)))),
-            _ when LimitText.Read(entered.Limit, clause.Kind!.Value) is null => Message.Of("rules.because.entered-limit-unreadable",
-                ("rule", entered.Rule), ("limit", entered.Limit), ("example", new Message($"rules.kind.{Example(clause.Kind.Value)}"))),
-            _ => null,
+            (_, null or { Measures: null }) => Message.Of("rules.because.entered-rule-unknown",
+                ("rule", entered.Rule), ("body", entered.Body), ("known", Known(body.Clauses.Where(c => c.Measures is not null).Select(c => c.Rule.Key)))),
+            _ => LimitText.TryRead(entered.Limit, clause.Measures.Value, out _, out var wrong) ? null : wrong,
         };
         return problem is null ? [] : [Found("entered-limit", $"{entered.Body} {entered.Rule}", problem)];
     }
@@ -32,16 +30,4 @@ internal static class Misread
         subject, new Verdict.NotChecked(because), [], []);
 
     private static Argument Known(IEnumerable<string> names) => new Argument.List(names.Select(n => (Argument)n).ToSequence());
-
-    private static string Example(LimitKind kind) => kind switch
-    {
-        LimitKind.Length => "length",
-        LimitKind.Slope => "slope",
-        LimitKind.Stress => "stress",
-        LimitKind.AreaLoad => "area-load",
-        LimitKind.Speed => "speed",
-        LimitKind.Category => "category",
-        LimitKind.Share => "share",
-        _ => "number",
-    };
 }

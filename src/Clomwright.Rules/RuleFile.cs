@@ -21,6 +21,9 @@ internal sealed record RuleFile
     /// <summary>The letters that they begin with here.</summary>
     public string? NewLetters { get; init; }
 
+    /// <summary>The source of what is taken over.</summary>
+    public string? Source { get; init; }
+
     /// <summary>Remarks of whoever read the source.</summary>
     public string? Notes { get; init; }
 
@@ -51,7 +54,7 @@ internal sealed record ClauseLine
 
     public ComparisonWord? Word { get; init; }
 
-    public LimitKind? Kind { get; init; }
+    public Dimension? Measures { get; init; }
 
     public string? Limit { get; init; }
 
@@ -119,7 +122,7 @@ internal sealed record SeismicLine
     PropertyNamingPolicy = JsonKnownNamingPolicy.KebabCaseLower,
     UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
     AllowDuplicateProperties = false,
-    Converters = [typeof(Kebab<ClauseStatus>), typeof(Kebab<ComparisonWord>), typeof(Kebab<LimitKind>), typeof(Kebab<Surety>)])]
+    Converters = [typeof(Kebab<ClauseStatus>), typeof(Kebab<ComparisonWord>), typeof(Kebab<Dimension>), typeof(Kebab<Surety>)])]
 [JsonSerializable(typeof(RuleFile))]
 [JsonSerializable(typeof(SeismicFile))]
 internal sealed partial class RuleFileJson : JsonSerializerContext;

@@ -14,8 +14,8 @@ public static class Sentences
     {
         Verdict.Met { Comparisons: [var made, ..] } => Compared("rules.sentence.met", finding, made),
         Verdict.FallsShort { Comparisons: [var made, ..] } => Compared(Key(made), finding, made, ("gap", Gap(made))),
-        Verdict.Met => Said("rules.sentence.judged-met", finding, finding.Clause.Source.Title),
-        Verdict.FallsShort => Said("rules.sentence.judged-short", finding, finding.Clause.Source.Title),
+        Verdict.Met met => Said("rules.sentence.judged-met", finding, met.Because!),
+        Verdict.FallsShort shortfall => Said("rules.sentence.judged-short", finding, shortfall.Because!),
         Verdict.NotApplicable not => Said("rules.sentence.not-applicable", finding, not.Because),
         Verdict.NeedsJudgement needs => Said("rules.sentence.needs-judgement", finding, needs.Question),
         Verdict.NotChecked not => Said("rules.sentence.not-checked", finding, not.Because),
@@ -28,7 +28,8 @@ public static class Sentences
         Verdict.FallsShort { Comparisons: [var made, ..] } => Message.Of("rules.reason.short",
             ("title", gate.Rule.Title), ("provided", made.Provided), ("word", Word(made)), ("limit", made.Limit)),
         Verdict.NotChecked not => Message.Of("rules.reason.not-checked", ("title", gate.Rule.Title), ("because", not.Because)),
-        _ => Message.Of("rules.reason.no", ("title", gate.Rule.Title)),
+        Verdict.FallsShort { Because: { } because } => because,
+        _ => gate.Rule.Title,
     };
 
     /// <summary>A rival with what this house answers to it; no answer where the rival has no number.</summary>

@@ -18,7 +18,7 @@ public sealed record WrittenClause
     public Limit? Limit { get; init; }
 
     /// <summary>What the number measures, for reading a limit that somebody enters; null for a clause without a number.</summary>
-    public LimitKind? Kind { get; init; }
+    public Dimension? Measures { get; init; }
 
     /// <summary>A gate: outside it the whole body of rules has nothing to say.</summary>
     public bool Gate { get; init; }
@@ -30,7 +30,7 @@ public sealed record WrittenClause
     public Sequence<Rival> Rivals { get; init; }
 
     /// <summary>The clause has a number, and we could not read it.</summary>
-    public bool NumberIsMissing => Kind is not null && Limit is null;
+    public bool NumberIsMissing => Measures is not null && Limit is null;
 }
 
 /// <summary>One edition of a body of rules, in the order of its clauses.</summary>

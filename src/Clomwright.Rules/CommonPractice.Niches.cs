@@ -105,7 +105,7 @@ internal static partial class CommonPractice
     {
         if (place is { Header: { } header, Opening.Header: { } described })
         {
-            var bearing = described.Bearing.Metres;
+            var bearing = described.Bearing.Metres * header.Span.Width / header.Length;
             var name = $"{place.Opening.Name}/header";
             yield return (name, new Span(header.Span.From, header.Span.From + bearing), header.Bottom);
             yield return (name, new Span(header.Span.To - bearing, header.Span.To), header.Bottom);

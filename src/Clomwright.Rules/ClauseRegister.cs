@@ -17,11 +17,11 @@ internal static class ClauseRegister
         _ => CommonPractice.Methods[clause.Rule.Key],
     };
 
-    /// <summary>A clause with the number that a user read in the code that their office adopted.</summary>
-    public static WrittenClause Entered(WrittenClause clause, Building.EnteredLimit entered, Limit limit) => clause with
+    /// <summary>A clause with the number that a user read in the code that their office adopted. The number it replaces becomes a rival.</summary>
+    public static WrittenClause Entered(WrittenClause clause, Limit limit) => clause with
     {
         Limit = limit,
-        Rivals = [],
+        Rivals = clause is { Limit: { } shipped, Word: { } word } ? [new Rival(Asked(word, shipped), shipped, clause.Clause.Source), .. clause.Rivals] : clause.Rivals,
         Clause = clause.Clause with { Source = clause.Clause.Source with { Surety = Surety.Entered } },
     };
 
@@ -73,9 +73,12 @@ internal static class ClauseRegister
         var limit = rival.Limit is null ? null : Number(file, line.Rule, rival.Limit, line.Measures);
         var what = limit is null
             ? new Message($"rules.rival.{rival.What}")
-            : Message.Of(rival.What is null ? $"rules.rival.{Words.Of(line.Word!.Value)}" : $"rules.rival.{rival.What}", ("limit", Words.Of(limit)));
+            : rival.What is null ? Asked(line.Word!.Value, limit)
+            : Message.Of($"rules.rival.{rival.What}", ("limit", Words.Of(limit)));
         return new Rival(what, limit, Sources.Get(rival.Source) with { Surety = rival.Surety });
     }
+
+    private static Message Asked(ComparisonWord word, Limit limit) => Message.Of($"rules.rival.{Words.Of(word)}", ("limit", Words.Of(limit)));
 
     private static Limit Number(RuleFile file, string rule, string written, Dimension? measures) =>
         measures is { } m && LimitText.TryRead(written, m, out var limit, out _) ? limit!

@@ -6,16 +6,16 @@ namespace Clomwright.Rules;
 
 internal static partial class CommonPractice
 {
-    private static IEnumerable<Ruling> NicheHeadWidth(HouseGeometry house, Amount most) =>
+    private static Sequence<Ruling> NicheHeadWidth(HouseGeometry house, Amount most) =>
         EachNiche(house, "no-flat-niches", place => place.Niche.Head == NicheHead.Flat
             ? new Ruling(place.Niche.Name, Require.AtMost(place.Niche.Width, most)).At(place)
             : null);
 
-    private static IEnumerable<Ruling> NicheBack(HouseGeometry house, Amount least) =>
+    private static Sequence<Ruling> NicheBack(HouseGeometry house, Amount least) =>
         EachNiche(house, "no-niches", place => new Ruling(place.Niche.Name, Require.AtLeast(Exactly.Metres(place.LeftBehind), least)).At(place));
 
     /// <summary>The gap along the wall to the nearest pole seat, and to the nearest header end that stands above the niche's sill.</summary>
-    private static IEnumerable<Ruling> NicheUnderLoad(HouseGeometry house, Amount least)
+    private static Sequence<Ruling> NicheUnderLoad(HouseGeometry house, Amount least)
     {
         var seats = house.Landings.Select(landing => (Name: landing.Name, Span: Seat(house, landing), Bottom: house.Wall.Top.Metres));
         var loads = seats.Concat(house.Openings.SelectMany(HeaderEnds)).ToList();
@@ -37,13 +37,13 @@ internal static partial class CommonPractice
     }
 
     /// <summary>The narrowest of the three arcs of the pier that a niche is cut into, the niche itself not taken off.</summary>
-    private static IEnumerable<Ruling> NichePier(HouseGeometry house, Amount least) =>
+    private static Sequence<Ruling> NichePier(HouseGeometry house, Amount least) =>
         EachNiche(house, "no-niches", place => house.Piers.FirstOrDefault(p => p.Address == place.Pier) is { } pier
             ? new Ruling(place.Niche.Name, Require.AtLeast(Exactly.Metres(Math.Min(pier.WidthInside, Math.Min(pier.WidthMiddle, pier.WidthOutside))), least)).At(place)
             : Ruling.NotApplicable(place.Niche.Name, "niche-in-no-pier").At(place));
 
     /// <summary>The gap along the wall to the nearest niche in the other face that shares some height.</summary>
-    private static IEnumerable<Ruling> NicheBackToBack(HouseGeometry house, Amount least) =>
+    private static Sequence<Ruling> NicheBackToBack(HouseGeometry house, Amount least) =>
         EachNiche(house, "no-niches", place =>
         {
             var opposite = house.Niches.Where(n => n.Niche.Face != place.Niche.Face && n.Bottom < place.Top && place.Bottom < n.Top).ToList();
@@ -58,10 +58,10 @@ internal static partial class CommonPractice
         });
 
     /// <summary>Cob between a bottle and the nearest other one, along the unrolled inside face; a row is judged by its closest pair.</summary>
-    private static IEnumerable<Ruling> BottleCob(HouseGeometry house, Amount least)
+    private static Sequence<Ruling> BottleCob(HouseGeometry house, Amount least)
     {
         var bottles = house.Embeds.Where(e => e.Embed.Kind == EmbedKind.Bottle).ToList();
-        var rulings = bottles.GroupBy(b => b.Index).Select(row => BottleCob(house, [.. row], bottles, least)).ToList();
+        var rulings = bottles.GroupBy(b => b.Index).Select(row => BottleCob(house, [.. row], bottles, least)).ToSequence();
         return rulings.Count > 0 ? rulings : [Ruling.NotApplicable("wall", "no-bottles")];
     }
 
@@ -90,13 +90,13 @@ internal static partial class CommonPractice
         return Math.Sqrt(apart * apart + (a.Height - b.Height) * (a.Height - b.Height)) - (Width(a) + Width(b)) / 2;
     }
 
-    private static IEnumerable<Ruling> EachNiche(HouseGeometry house, string noneBecause, Func<NichePlace, Ruling?> rule)
+    private static Sequence<Ruling> EachNiche(HouseGeometry house, string noneBecause, Func<NichePlace, Ruling?> rule)
     {
         var unplaced =
             from index in Enumerable.Range(0, house.House.Niches.Count)
             where house.Niches.All(place => place.Index != index)
             select Ruling.NotChecked(house.House.Niches[index].Name, "niche-not-placed");
-        var rulings = house.Niches.Select(rule).OfType<Ruling>().Concat(unplaced).ToList();
+        var rulings = house.Niches.Select(rule).OfType<Ruling>().Concat(unplaced).ToSequence();
         return rulings.Count > 0 ? rulings : [Ruling.NotApplicable("wall", house.House.Niches.Count == 0 ? "no-niches" : noneBecause)];
     }
 

@@ -7,9 +7,9 @@ namespace Clomwright.Rules;
 internal static partial class CommonPractice
 {
     /// <summary>Cob between two openings, at its narrowest, less bottles and sleeves that go through.</summary>
-    private static IEnumerable<Ruling> PierWidth(HouseGeometry house, Amount least)
+    private static Sequence<Ruling> PierWidth(HouseGeometry house, Amount least)
     {
-        var rulings = house.Piers.Select(pier => PierWidth(house, pier, least)).Concat(Unplaced(house)).ToList();
+        var rulings = house.Piers.Select(pier => PierWidth(house, pier, least)).Concat(Unplaced(house)).ToSequence();
         return rulings.Count > 0 ? rulings : [Ruling.NotApplicable("wall", "no-openings")];
     }
 
@@ -26,11 +26,11 @@ internal static partial class CommonPractice
         return voids > 0 ? ruling.Noting(Message.Of("rules.note.voids", ("voids", Amount.Metres(voids)))) : ruling;
     }
 
-    private static IEnumerable<Ruling> OpeningWidth(HouseGeometry house, Amount most) =>
+    private static Sequence<Ruling> OpeningWidth(HouseGeometry house, Amount most) =>
         EachOpening(house, "no-openings", place => new Ruling(place.Opening.Name, Require.AtMost(place.Opening.Width, most)).At(place));
 
     /// <summary>Widths of all openings, placed or not, against a share of the inside face's length.</summary>
-    private static IEnumerable<Ruling> OpeningShare(HouseGeometry house, Amount share)
+    private static Sequence<Ruling> OpeningShare(HouseGeometry house, Amount share)
     {
         if (house.House.Openings.Count == 0)
         {
@@ -43,7 +43,7 @@ internal static partial class CommonPractice
     }
 
     /// <summary>From an opening's edge to the middle of the nearest corner, along the inside face.</summary>
-    private static IEnumerable<Ruling> OpeningCorner(HouseGeometry house, Amount least)
+    private static Sequence<Ruling> OpeningCorner(HouseGeometry house, Amount least)
     {
         var corners = Corners.Of(house);
         return corners.Count == 0
@@ -55,16 +55,16 @@ internal static partial class CommonPractice
             });
     }
 
-    private static IEnumerable<Ruling> HeaderBearing(HouseGeometry house, Amount least) =>
+    private static Sequence<Ruling> HeaderBearing(HouseGeometry house, Amount least) =>
         Bearing(house, least, "no-plain-headers", header => header is null or { CrossPad: false });
 
-    private static IEnumerable<Ruling> HeaderBearingOnPad(HouseGeometry house, Amount least) =>
+    private static Sequence<Ruling> HeaderBearingOnPad(HouseGeometry house, Amount least) =>
         Bearing(house, least, "no-cross-pads", header => header is { CrossPad: true });
 
     /// <summary>Length of each header that rests on cob at each side, with or without a pad under it.</summary>
-    public static IEnumerable<Ruling> AnyHeaderBearing(HouseGeometry house, Amount least) => Bearing(house, least, "no-headers", _ => true);
+    public static Sequence<Ruling> AnyHeaderBearing(HouseGeometry house, Amount least) => Bearing(house, least, "no-headers", _ => true);
 
-    private static IEnumerable<Ruling> Bearing(HouseGeometry house, Amount least, string noneBecause, Func<Header?, bool> about) =>
+    private static Sequence<Ruling> Bearing(HouseGeometry house, Amount least, string noneBecause, Func<Header?, bool> about) =>
         EachOpening(house, noneBecause, place => place.Opening.Header switch
         {
             var header when !about(header) => null,
@@ -73,7 +73,7 @@ internal static partial class CommonPractice
         });
 
     /// <summary>Pieces side by side against the thickness of the wall at the underside of the header.</summary>
-    private static IEnumerable<Ruling> HeaderThickness(HouseGeometry house, Amount share) =>
+    private static Sequence<Ruling> HeaderThickness(HouseGeometry house, Amount share) =>
         EachOpening(house, "no-headers", place => place switch
         {
             { Header: { } header } => new Ruling(
@@ -84,7 +84,7 @@ internal static partial class CommonPractice
         });
 
     /// <summary>From the top of the header, or the crown where there is none, to the top of the wall.</summary>
-    private static IEnumerable<Ruling> CobOverHead(HouseGeometry house, Amount least) =>
+    private static Sequence<Ruling> CobOverHead(HouseGeometry house, Amount least) =>
         EachOpening(house, "no-openings", place =>
         {
             var top = place.Header?.Top ?? place.Head;

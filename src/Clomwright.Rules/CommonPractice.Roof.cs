@@ -7,7 +7,7 @@ namespace Clomwright.Rules;
 internal static partial class CommonPractice
 {
     /// <summary>From the middle of a pole's seat to the nearest frame edge, along the inside face: the wall's thickness at the top, and never under a least.</summary>
-    private static IEnumerable<Ruling> PoleSeat(HouseGeometry house, Amount least)
+    private static Sequence<Ruling> PoleSeat(HouseGeometry house, Amount least)
     {
         if (house.House.Roof is null || house.Landings.Count == 0)
         {
@@ -20,7 +20,7 @@ internal static partial class CommonPractice
         }
 
         var asked = house.Wall.ThicknessAtTop.Metres > least.Si ? house.Wall.ThicknessAtTop : least;
-        return house.Landings.Select(landing => PoleSeat(house, landing, asked)).Concat(Unplaced(house));
+        return house.Landings.Select(landing => PoleSeat(house, landing, asked)).Concat(Unplaced(house)).ToSequence();
     }
 
     private static Ruling PoleSeat(HouseGeometry house, Landing landing, Amount asked)
@@ -31,20 +31,20 @@ internal static partial class CommonPractice
         return ruling.Noting(Message.Of(away < 0 ? "rules.note.seat-over" : "rules.note.seat-beside", ("opening", nearest.Opening.Name)));
     }
 
-    private static IEnumerable<Ruling> TeeSpacing(HouseGeometry house, Amount most) =>
+    private static Sequence<Ruling> TeeSpacing(HouseGeometry house, Amount most) =>
         OnTees(house, tees => Require.AtMost(tees.Spacing, most));
 
-    private static IEnumerable<Ruling> TeeDepth(HouseGeometry house, Amount least) =>
+    private static Sequence<Ruling> TeeDepth(HouseGeometry house, Amount least) =>
         OnTees(house, tees => Require.AtLeast(tees.Depth, least));
 
-    private static IEnumerable<Ruling> OnTees(HouseGeometry house, Func<Tees, Verdict> rule) => house.House switch
+    private static Sequence<Ruling> OnTees(HouseGeometry house, Func<Tees, Verdict> rule) => house.House switch
     {
         { Tees: { } tees } => [new Ruling("tees", rule(tees)) { Places = [.. house.Tees.Select(t => new Place(t.Station, t.Station, t.BarHeight, house.Wall.Top.Metres))] }],
         { Roof: null, BondBeam: null } => [Ruling.NotApplicable("tees", "no-roof-described")],
         _ => [Ruling.NotChecked("tees", "no-tees-described")],
     };
 
-    private static IEnumerable<Ruling> Eave(HouseGeometry house, Amount least)
+    private static Sequence<Ruling> Eave(HouseGeometry house, Amount least)
     {
         if (house.House.Roof is not { } roof)
         {

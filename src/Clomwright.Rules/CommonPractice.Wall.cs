@@ -13,22 +13,22 @@ internal static partial class CommonPractice
     private static readonly string[] Open = ["earth-plaster", "lime-plaster", "limewash", "clay-paint", "alis"];
 
     /// <summary>Top of the stem over the highest outside grade.</summary>
-    public static IEnumerable<Ruling> StemHeight(HouseGeometry house, Amount least) =>
+    public static Sequence<Ruling> StemHeight(HouseGeometry house, Amount least) =>
         house.House.Site.Grade is { } grade
             ? [new Ruling("stem", Require.AtLeast(house.House.Stem.Top - grade, least)).AllRound(house, grade.Metres, house.House.Stem.Top.Metres)]
             : [Ruling.NotChecked("stem", "no-grade")];
 
     /// <summary>Width of the stem against the thickness of the wall where it stands on it.</summary>
-    private static IEnumerable<Ruling> StemWidth(HouseGeometry house, Amount share) =>
+    private static Sequence<Ruling> StemWidth(HouseGeometry house, Amount share) =>
         [new Ruling("stem", Require.AtLeast(house.House.Stem.Width, Exactly.Metres(share.Si * house.Wall.ThicknessAt(house.Wall.Base.Metres))))];
 
-    private static IEnumerable<Ruling> DampBreak(HouseGeometry house, Amount least) =>
+    private static Sequence<Ruling> DampBreak(HouseGeometry house, Amount least) =>
         house.House.Stem.DampBreak is { } material
             ? [new Ruling("stem", Require.AtLeast(Amount.Count(1), least)) { Notes = [Message.Of("rules.note.damp-break", ("material", material))] }]
             : [Ruling.NotChecked("stem", "no-damp-break-described")];
 
     /// <summary>Height of the cob, from the stem up, over its thickness at the top and at mid-height.</summary>
-    public static IEnumerable<Ruling> WallSlenderness(HouseGeometry house, Amount most)
+    public static Sequence<Ruling> WallSlenderness(HouseGeometry house, Amount most)
     {
         var height = house.Wall.Top - house.Wall.Base;
         var middle = Exactly.Metres(house.Wall.ThicknessAt((house.Wall.Top.Metres + house.Wall.Base.Metres) / 2));
@@ -40,7 +40,7 @@ internal static partial class CommonPractice
     }
 
     /// <summary>Lean of both faces together. A plumb wall is no fault, so less than practice is a question and not a shortfall.</summary>
-    private static IEnumerable<Ruling> WallTaper(HouseGeometry house, Amount least)
+    private static Sequence<Ruling> WallTaper(HouseGeometry house, Amount least)
     {
         var both = new Slope(house.Wall.InsideTaper.RiseOverRun + house.Wall.OutsideTaper.RiseOverRun);
         var compared = Require.AtLeast(both, least);
@@ -48,7 +48,7 @@ internal static partial class CommonPractice
     }
 
     /// <summary>Coats that seal a face: none is the limit.</summary>
-    private static IEnumerable<Ruling> SealedFace(HouseGeometry house, Amount most) => Enum.GetValues<Face>().Select(face =>
+    private static Sequence<Ruling> SealedFace(HouseGeometry house, Amount most) => Enum.GetValues<Face>().Select(face =>
     {
         var subject = face == Face.Inside ? "inside face" : "outside face";
         var coats = house.House.Finishes.Where(f => f.Face == face).Select(f => f.Material).ToList();
@@ -61,19 +61,19 @@ internal static partial class CommonPractice
             (_, _, { } material) => new Ruling(subject, new Verdict.NeedsJudgement(Message.Of("rules.ask.finish-open", ("material", material)))),
             _ => new Ruling(subject, Require.AtMost(Amount.Count(0), most)),
         };
-    });
+    }).ToSequence();
 
-    private static IEnumerable<Ruling> TossedLiftHeight(HouseGeometry house, Amount most) =>
+    private static Sequence<Ruling> TossedLiftHeight(HouseGeometry house, Amount most) =>
         EachLift(house, LiftMethod.Tossed, lift => Require.AtMost(lift.Top - lift.Bottom, most));
 
     /// <summary>The last lift takes what is left of the wall, so it may be lower.</summary>
-    private static IEnumerable<Ruling> TossedLiftLeast(HouseGeometry house, Amount least) =>
+    private static Sequence<Ruling> TossedLiftLeast(HouseGeometry house, Amount least) =>
         EachLift(house, LiftMethod.Tossed, lift => lift.Index == house.Lifts.Count - 1 ? null : Require.AtLeast(lift.Top - lift.Bottom, least));
 
-    private static IEnumerable<Ruling> ForkedLiftHeight(HouseGeometry house, Amount most) =>
+    private static Sequence<Ruling> ForkedLiftHeight(HouseGeometry house, Amount most) =>
         EachLift(house, LiftMethod.Forked, lift => Require.AtMost(lift.Top - lift.Bottom, most));
 
-    private static IEnumerable<Ruling> EachLift(HouseGeometry house, LiftMethod method, Func<LiftSlice, Verdict?> rule)
+    private static Sequence<Ruling> EachLift(HouseGeometry house, LiftMethod method, Func<LiftSlice, Verdict?> rule)
     {
         if (house.House.Lifts.Method != method)
         {
@@ -82,7 +82,7 @@ internal static partial class CommonPractice
 
         var rulings = house.Lifts.Select(lift => rule(lift) is { } verdict
             ? new Ruling($"lift {lift.Number}", verdict).AllRound(house, lift.Bottom.Metres, lift.Top.Metres)
-            : null).OfType<Ruling>().ToList();
+            : null).OfType<Ruling>().ToSequence();
         return rulings.Count > 0 ? rulings : [Ruling.NotApplicable("lifts", "one-lift")];
     }
 

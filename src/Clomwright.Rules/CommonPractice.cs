@@ -40,9 +40,9 @@ internal static partial class CommonPractice
     }.ToFrozenDictionary();
 
     /// <summary>A rule on every opening: those that could not be placed are not checked, those that the rule is not about are left out.</summary>
-    private static IEnumerable<Ruling> EachOpening(HouseGeometry house, string noneBecause, Func<OpeningPlace, Ruling?> rule)
+    private static Sequence<Ruling> EachOpening(HouseGeometry house, string noneBecause, Func<OpeningPlace, Ruling?> rule)
     {
-        var rulings = house.Openings.Select(rule).OfType<Ruling>().Concat(Unplaced(house)).ToList();
+        var rulings = house.Openings.Select(rule).OfType<Ruling>().Concat(Unplaced(house)).ToSequence();
         return rulings.Count > 0 ? rulings : [Ruling.NotApplicable("wall", house.House.Openings.Count == 0 ? "no-openings" : noneBecause)];
     }
 

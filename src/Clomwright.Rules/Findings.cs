@@ -22,21 +22,21 @@ internal static class Findings
         return Rulings(clause, house).Select(ruling => Stamped(clause, ruling, entered));
     }
 
-    private static IEnumerable<Ruling> Rulings(WrittenClause clause, HouseGeometry house) => clause.Clause.Status switch
+    private static Ruling[] Rulings(WrittenClause clause, HouseGeometry house) => clause.Clause.Status switch
     {
         ClauseStatus.Computed when clause.Limit is { } limit => WithRivals(clause, house, [.. ClauseRegister.Method(clause)(house, limit.Value)]),
-        ClauseStatus.Computed => [new Ruling("house", new Verdict.NotChecked(Message.Of(NumberMissing, ("rule", clause.Rule.Key), ("body", clause.Clause.Adopted))))],
+        ClauseStatus.Computed => [new Ruling(Whole(clause), new Verdict.NotChecked(Message.Of(NumberMissing, ("rule", clause.Rule.Key), ("body", clause.Clause.Adopted))))],
         ClauseStatus.Judgement => [Judged(clause, house)],
-        ClauseStatus.NotYet => [new Ruling("house", new Verdict.NotChecked(clause.Says!))],
-        _ => [new Ruling("house", new Verdict.NotApplicable(clause.Says!))],
+        ClauseStatus.NotYet => [new Ruling(Whole(clause), new Verdict.NotChecked(clause.Says!))],
+        _ => [new Ruling(Whole(clause), new Verdict.NotApplicable(clause.Says!))],
     };
 
     /// <summary>The same rule held against each rival's number, noted beside the finding on the same thing.</summary>
-    private static IEnumerable<Ruling> WithRivals(WrittenClause clause, HouseGeometry house, Ruling[] rulings)
+    private static Ruling[] WithRivals(WrittenClause clause, HouseGeometry house, Ruling[] rulings)
     {
         foreach (var rival in clause.Rivals)
         {
-            var answers = rival.Limit is { } limit ? ClauseRegister.Method(clause)(house, limit.Value).ToArray() : null;
+            var answers = rival.Limit is { } limit ? ClauseRegister.Method(clause)(house, limit.Value) : default(Sequence<Ruling>?);
             for (var i = 0; i < rulings.Length; i++)
             {
                 if (rulings[i].Verdict is Verdict.Met or Verdict.FallsShort)
@@ -53,17 +53,17 @@ internal static class Findings
     {
         if (Questions.DoNotArise(clause.Rule.Key, house) is { } because)
         {
-            return new Ruling("house", new Verdict.NotApplicable(because));
+            return new Ruling(Whole(clause), new Verdict.NotApplicable(because));
         }
 
         var answer = house.House.Rules.Answers.LastOrDefault(a => a.Question == clause.Rule.Key);
         if (answer is null)
         {
-            return new Ruling("house", clause.Clause.Body == "ground" ? new Verdict.NotChecked(clause.Says!) : new Verdict.NeedsJudgement(clause.Says!));
+            return new Ruling(Whole(clause), clause.Clause.Body == "ground" ? new Verdict.NotChecked(clause.Says!) : new Verdict.NeedsJudgement(clause.Says!));
         }
 
         var said = Sentences.Of(answer, clause.Says!);
-        return new Ruling("house", answer.Holds ? new Verdict.Met(said) : new Verdict.FallsShort(said));
+        return new Ruling(Whole(clause), answer.Holds ? new Verdict.Met(said) : new Verdict.FallsShort(said));
     }
 
     private static Finding Stamped(WrittenClause clause, Ruling ruling, EnteredLimit? entered)
@@ -76,4 +76,7 @@ internal static class Findings
 
         return new Finding(clause.Rule, clause.Clause, ruling.Subject, ruling.Verdict, ruling.Places, notes);
     }
+
+    /// <summary>The subject of a clause that is about the house as a whole.</summary>
+    private static string Whole(WrittenClause clause) => clause.Clause.Body == "ground" ? "site" : "house";
 }

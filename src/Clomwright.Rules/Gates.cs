@@ -27,6 +27,6 @@ internal static class Gates
     private static Finding One(List<Finding> gates, Verdict verdict) =>
         gates[0] with { Subject = "house", Verdict = verdict, Places = [], Notes = gates.SelectMany(g => g.Notes).ToSequence() };
 
-    private static Argument Reasons(List<Finding> gates) =>
-        new Argument.List(gates.Select(g => (Argument)Sentences.Reason(g)).ToSequence());
+    private static Argument.List Reasons(List<Finding> gates) =>
+        new(gates.Select(g => (Argument)Sentences.Reason(g)).ToSequence());
 }

@@ -30,21 +30,21 @@ internal static partial class IrcCob
     }.ToFrozenDictionary();
 
     /// <summary>Total shortening of each shrinkage bar of the size asked.</summary>
-    private static IEnumerable<Ruling> MixShrinkage(HouseGeometry house, Amount most)
+    private static Sequence<Ruling> MixShrinkage(HouseGeometry house, Amount most)
     {
         var bars = house.House.Mix.TestBars;
         return bars.Count == 0
             ? [Ruling.NotChecked("mix", "no-test-bars")]
             : bars.Select((bar, i) => bar.Length == BarLength
                 ? new Ruling($"test bar {i + 1}", Require.AtMost(bar.Shrinkage, most))
-                : Ruling.NotChecked($"test bar {i + 1}", "test-bar-size"));
+                : Ruling.NotChecked($"test bar {i + 1}", "test-bar-size")).ToSequence();
     }
 
     /// <summary>
     /// Crushing strength of five prisms dried without an oven. How the appendix reads five results is not known here: every one at the
     /// number or above is met under any reading, every one below it falls short under any, and anything between is not checked.
     /// </summary>
-    private static IEnumerable<Ruling> CobStrength(HouseGeometry house, Amount least)
+    private static Sequence<Ruling> CobStrength(HouseGeometry house, Amount least)
     {
         var prisms = house.House.Mix.Prisms.Where(p => p is { Oven: false } && p.Width == PrismSide && p.Depth == PrismSide && p.Height == PrismHeight).ToList();
         if (prisms.Count < PrismCount)
@@ -63,7 +63,7 @@ internal static partial class IrcCob
         };
     }
 
-    private static IEnumerable<Ruling> WallHeight(HouseGeometry house, Amount most) =>
+    private static Sequence<Ruling> WallHeight(HouseGeometry house, Amount most) =>
         [new Ruling("wall", Require.AtMost(house.Wall.Top - house.Wall.Base, most))];
 
     /// <summary>Stresses are compared to the nearest thousandth of a pascal, so that a load written for a limit meets it.</summary>

@@ -29,5 +29,5 @@ internal static class Misread
         new Clause("house-file", "", "", ClauseStatus.Administrative, new Message("rules.measure.none"), Sources.Get("house-file")),
         subject, new Verdict.NotChecked(because), [], []);
 
-    private static Argument Known(IEnumerable<string> names) => new Argument.List(names.Select(n => (Argument)n).ToSequence());
+    private static Argument.List Known(IEnumerable<string> names) => new(names.Select(n => (Argument)n).ToSequence());
 }

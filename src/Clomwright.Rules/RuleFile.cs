@@ -6,28 +6,29 @@ using Clomwright.Evidence;
 namespace Clomwright.Rules;
 
 /// <summary>One file of <c>data/rules</c> as it is written.</summary>
+/// <remarks>What may be left out is settable, because generated reading overwrites the defaults of what is only initialised.</remarks>
 internal sealed record RuleFile
 {
     public required string Body { get; init; }
 
-    public string Edition { get; init; } = "";
+    public string Edition { get; set; } = "";
 
     /// <summary>The edition whose clauses are taken over, under other numbers and never surer than second-hand.</summary>
-    public string? Follows { get; init; }
+    public string? Follows { get; set; }
 
     /// <summary>The letters that clause numbers begin with in the edition followed.</summary>
-    public string? Letters { get; init; }
+    public string? Letters { get; set; }
 
     /// <summary>The letters that they begin with here.</summary>
-    public string? NewLetters { get; init; }
+    public string? NewLetters { get; set; }
 
     /// <summary>The source of what is taken over.</summary>
-    public string? Source { get; init; }
+    public string? Source { get; set; }
 
     /// <summary>Remarks of whoever read the source.</summary>
-    public string? Notes { get; init; }
+    public string? Notes { get; set; }
 
-    public IReadOnlyList<ClauseLine> Clauses { get; init; } = [];
+    public IReadOnlyList<ClauseLine> Clauses { get; set; } = [];
 
     public string Adopted => Edition.Length == 0 ? Body : $"{Body}@{Edition}";
 
@@ -46,37 +47,37 @@ internal sealed record ClauseLine
     public required string Rule { get; init; }
 
     /// <summary>The clause's numbers in this edition.</summary>
-    public IReadOnlyList<string> Numbers { get; init; } = [];
+    public IReadOnlyList<string> Numbers { get; set; } = [];
 
     public required ClauseStatus Status { get; init; }
 
-    public bool Gate { get; init; }
+    public bool Gate { get; set; }
 
-    public ComparisonWord? Word { get; init; }
+    public ComparisonWord? Word { get; set; }
 
-    public Dimension? Measures { get; init; }
+    public Dimension? Measures { get; set; }
 
-    public string? Limit { get; init; }
+    public string? Limit { get; set; }
 
-    public string? Measure { get; init; }
+    public string? Measure { get; set; }
 
     /// <summary>Why nothing is computed, as a key of the words.</summary>
-    public string? Because { get; init; }
+    public string? Because { get; set; }
 
     public required string Source { get; init; }
 
     public required Surety Surety { get; init; }
 
-    public IReadOnlyList<RivalLine> Rivals { get; init; } = [];
+    public IReadOnlyList<RivalLine> Rivals { get; set; } = [];
 }
 
 /// <summary>One rival as it is written.</summary>
 internal sealed record RivalLine
 {
     /// <summary>What it asks, as a key of the words; without it the rule's own word and the limit say it.</summary>
-    public string? What { get; init; }
+    public string? What { get; set; }
 
-    public string? Limit { get; init; }
+    public string? Limit { get; set; }
 
     public required string Source { get; init; }
 
@@ -90,7 +91,7 @@ internal sealed record SeismicFile
 
     public required Surety Surety { get; init; }
 
-    public string? Notes { get; init; }
+    public string? Notes { get; set; }
 
     public required IReadOnlyList<SeismicLine> RiskCategories { get; init; }
 

@@ -24,7 +24,7 @@ internal sealed record Ruling(string Subject, Verdict Verdict)
 }
 
 /// <summary>A rule: one house and the number asked; out come rulings on everything that the rule is about, or one that says why it is about nothing here.</summary>
-internal delegate IEnumerable<Ruling> RuleMethod(HouseGeometry house, Amount limit);
+internal delegate Sequence<Ruling> RuleMethod(HouseGeometry house, Amount limit);
 
 /// <summary>Computed lengths as they are compared: in whole nanometres, so that a wall drawn exactly at a limit is not lost to the last bit of a sine.</summary>
 internal static class Exactly

@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using Clomwright.Evidence;
 
 namespace Clomwright.Rules;
@@ -8,6 +9,7 @@ namespace Clomwright.Rules;
 /// <param name="NotChecked">Not checked, because an input or a number is missing.</param>
 /// <param name="NeedsJudgement">Waiting for a person.</param>
 /// <param name="NotApplicable">With nothing to say here.</param>
+[SuppressMessage("Naming", "CA1720", Justification = "Short is the trade's word for a rule not met, and nobody reads an Int16 here.")]
 public readonly record struct Tally(int Met, int Short, int NotChecked, int NeedsJudgement, int NotApplicable)
 {
     /// <summary>Counts findings.</summary>

@@ -1,0 +1,92 @@
+using System.Runtime.CompilerServices;
+using System.Runtime.Intrinsics;
+
+namespace Clomwright.Numerics.Factorisation;
+
+/// <summary>Products of strips of the factor with one vector or with eight at a time ("lanes", the eight numbers of a row together).</summary>
+internal static unsafe class Substitution
+{
+    private const int Side = Tiles.Side;
+
+    /// <summary>Lanes of a block of vectors.</summary>
+    public const int Lanes = 8;
+
+    /// <summary>w := w - A y for one strip A of <paramref name="depth"/> columns and one vector.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    public static void SubtractProduct(double* w, double* a, double* y, int depth)
+    {
+        var (low, high) = (Vector256<double>.Zero, Vector256<double>.Zero);
+        var (lowOdd, highOdd) = (low, high);
+        var k = 0;
+        for (; k + 1 < depth; k += 2, a += 2 * Side)
+        {
+            var (even, odd) = (Vector256.Create(y[k]), Vector256.Create(y[k + 1]));
+            low = Vector256.FusedMultiplyAdd(Vector256.Load(a), even, low);
+            high = Vector256.FusedMultiplyAdd(Vector256.Load(a + 4), even, high);
+            lowOdd = Vector256.FusedMultiplyAdd(Vector256.Load(a + 8), odd, lowOdd);
+            highOdd = Vector256.FusedMultiplyAdd(Vector256.Load(a + 12), odd, highOdd);
+        }
+
+        (Vector256.Load(w) - (low + lowOdd)).Store(w);
+        (Vector256.Load(w + 4) - (high + highOdd)).Store(w + 4);
+    }
+
+    /// <summary>s[k] := s[k] + (products of column k of A with x, four partial sums), for one strip A and one vector.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    public static void AddTransposed(double* s, double* a, double* x, int depth)
+    {
+        var (low, high) = (Vector256.Load(x), Vector256.Load(x + 4));
+        for (var k = 0; k < depth; k++, a += Side, s += 4)
+        {
+            var sum = Vector256.FusedMultiplyAdd(Vector256.Load(a), low, Vector256.Load(s));
+            Vector256.FusedMultiplyAdd(Vector256.Load(a + 4), high, sum).Store(s);
+        }
+    }
+
+    /// <summary>As <see cref="AddTransposed"/> for two strips that lie one after the other, which saves half of the traffic with the sums.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    public static void AddTransposedPair(double* s, double* a, double* x, int depth)
+    {
+        var (low, high) = (Vector256.Load(x), Vector256.Load(x + 4));
+        var (nextLow, nextHigh) = (Vector256.Load(x + 8), Vector256.Load(x + 12));
+        var b = a + Side * depth;
+        for (var k = 0; k < depth; k++, a += Side, b += Side, s += 4)
+        {
+            var sum = Vector256.FusedMultiplyAdd(Vector256.Load(a), low, Vector256.Load(s));
+            sum = Vector256.FusedMultiplyAdd(Vector256.Load(a + 4), high, sum);
+            sum = Vector256.FusedMultiplyAdd(Vector256.Load(b), nextLow, sum);
+            Vector256.FusedMultiplyAdd(Vector256.Load(b + 4), nextHigh, sum).Store(s);
+        }
+    }
+
+    /// <summary>s[k] := s[k] + A[.,k] x for one strip A and eight lanes.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    public static void AddTransposedLanes(double* s, double* a, double* x, int depth)
+    {
+        for (var half = 0; half < Lanes; half += 4)
+        {
+            var x0 = Vector256.Load(x + half);
+            var x1 = Vector256.Load(x + half + 8);
+            var x2 = Vector256.Load(x + half + 16);
+            var x3 = Vector256.Load(x + half + 24);
+            var x4 = Vector256.Load(x + half + 32);
+            var x5 = Vector256.Load(x + half + 40);
+            var x6 = Vector256.Load(x + half + 48);
+            var x7 = Vector256.Load(x + half + 56);
+            var column = a;
+            var sum = s + half;
+            for (var k = 0; k < depth; k++, column += Side, sum += Lanes)
+            {
+                var even = Vector256.FusedMultiplyAdd(Vector256.Create(column[0]), x0, Vector256.Load(sum));
+                var odd = Vector256.Create(column[1]) * x1;
+                even = Vector256.FusedMultiplyAdd(Vector256.Create(column[2]), x2, even);
+                odd = Vector256.FusedMultiplyAdd(Vector256.Create(column[3]), x3, odd);
+                even = Vector256.FusedMultiplyAdd(Vector256.Create(column[4]), x4, even);
+                odd = Vector256.FusedMultiplyAdd(Vector256.Create(column[5]), x5, odd);
+                even = Vector256.FusedMultiplyAdd(Vector256.Create(column[6]), x6, even);
+                odd = Vector256.FusedMultiplyAdd(Vector256.Create(column[7]), x7, odd);
+                (even + odd).Store(sum);
+            }
+        }
+    }
+}

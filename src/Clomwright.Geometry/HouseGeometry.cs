@@ -130,7 +130,11 @@ public sealed record OpeningPlace
 /// <param name="WallThickness">Of the wall at its underside, m.</param>
 /// <param name="Volume">Cob displaced, m3, less what lies inside the hole.</param>
 /// <param name="ProudInside">How far its straight inside face stands out of the curved wall at the ends, m; negative where it is buried.</param>
-public sealed record HeaderPlace(double Length, Span Span, double Bottom, double Top, double TotalWidth, double WallThickness, double Volume, double ProudInside);
+public sealed record HeaderPlace(double Length, Span Span, double Bottom, double Top, double TotalWidth, double WallThickness, double Volume, double ProudInside)
+{
+    /// <summary>How far its straight outside face stands out of the curved wall at the ends, m; negative where it is buried.</summary>
+    public double ProudOutside { get; init; }
+}
 
 /// <summary>The cob between two openings.</summary>
 public sealed record Pier

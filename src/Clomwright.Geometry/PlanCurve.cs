@@ -1,3 +1,5 @@
+using Clomwright.Geometry.Curves;
+
 namespace Clomwright.Geometry;
 
 /// <summary>A smooth closed curve, clockwise seen from above, by arc length in metres from the zero mark.</summary>
@@ -7,6 +9,8 @@ namespace Clomwright.Geometry;
 /// </remarks>
 public abstract class PlanCurve
 {
+    private CurveFrame[]? samples;
+
     /// <summary>Arc length of the whole ring, m.</summary>
     public abstract double Length { get; }
 
@@ -19,27 +23,32 @@ public abstract class PlanCurve
     /// <summary>Largest concave curvature, 1/m: an outward offset beyond its inverse folds. Zero for a convex curve.</summary>
     public abstract double ConcavityMax { get; }
 
+    /// <summary>Largest curvature of a part that bulges outward, 1/m: an inward offset beyond its inverse folds.</summary>
+    public abstract double ConvexityMax { get; }
+
+    /// <summary>Stations, ascending, at which the curvature or its slope jumps.</summary>
+    internal abstract ReadOnlySpan<double> Breaks { get; }
+
+    /// <summary>Frames all round from the zero mark, close enough together to find every crossing with a ray.</summary>
+    internal ReadOnlySpan<CurveFrame> Samples => samples ??= Sampled();
+
     /// <summary>The point at a station.</summary>
-    public abstract PlanPoint At(double station);
+    public PlanPoint At(double station) => FrameAt(station).Point;
 
     /// <summary>Unit direction of walking clockwise at a station.</summary>
-    public abstract PlanPoint Tangent(double station);
+    public PlanPoint Tangent(double station) => FrameAt(station).Tangent;
 
     /// <summary>Signed curvature, 1/m, positive where the wall bulges outward.</summary>
-    public abstract double Curvature(double station);
+    public double Curvature(double station) => FrameAt(station).Curvature;
 
     /// <summary>Angle that the tangent turns from one station to a later one, radians; 2 pi for the whole ring.</summary>
-    public abstract double Turning(double from, double to);
+    public double Turning(double from, double to) => FrameAt(to).Heading - FrameAt(from).Heading;
 
     /// <summary>Unit outward normal at a station.</summary>
-    public PlanPoint Normal(double station)
-    {
-        var t = Tangent(station);
-        return new PlanPoint(-t.North, t.East);
-    }
+    public PlanPoint Normal(double station) => FrameAt(station).Normal;
 
     /// <summary>The point at a station on the curve offset outward by a distance, m.</summary>
-    public PlanPoint At(double station, double offset) => At(station) + offset * Normal(station);
+    public PlanPoint At(double station, double offset) => FrameAt(station).Offset(offset);
 
     /// <summary>Arc length between two stations on the curve offset outward by a distance, m.</summary>
     public double OffsetArc(double from, double to, double offset) => to - from + offset * Turning(from, to);
@@ -51,7 +60,13 @@ public abstract class PlanCurve
     public double OffsetArea(double offset) => Area + Length * offset + Math.PI * offset * offset;
 
     /// <summary>The stations, ascending, at which a ray from the centre at a bearing (radians clockwise from north) meets the curve.</summary>
-    public abstract IReadOnlyList<double> StationsAt(double bearing);
+    public IReadOnlyList<double> StationsAt(double bearing) => StationsAt(bearing, 0);
+
+    /// <summary>The stations, ascending, at which a ray from the centre at a bearing (radians clockwise from north) meets the curve offset outward by a distance, m.</summary>
+    public IReadOnlyList<double> StationsAt(double bearing, double offset) => Rays.Stations(this, bearing, offset);
+
+    /// <summary>The station of the foot of the normal from a point near the wall, found from a station near it; NaN where there is none.</summary>
+    public double FootOf(PlanPoint point, double near) => Feet.Station(this, point, near);
 
     /// <summary>Bearing of a point from the centre, radians clockwise from north, 0 to 2 pi.</summary>
     public double BearingOf(PlanPoint point)
@@ -66,5 +81,21 @@ public abstract class PlanCurve
     {
         var s = station % Length;
         return s < 0 ? s + Length : s;
+    }
+
+    /// <summary>Point, tangent, curvature and heading at a station, in one evaluation.</summary>
+    internal abstract CurveFrame FrameAt(double station);
+
+    private protected virtual int SampleCount => 256;
+
+    private CurveFrame[] Sampled()
+    {
+        var frames = new CurveFrame[SampleCount];
+        for (var i = 0; i < frames.Length; i++)
+        {
+            frames[i] = FrameAt(i * Length / frames.Length);
+        }
+
+        return frames;
     }
 }

@@ -1,0 +1,59 @@
+using Clomwright.Building;
+using Clomwright.Evidence;
+using Clomwright.Geometry.Curves;
+using Clomwright.Geometry.Cuts;
+
+namespace Clomwright.Geometry;
+
+/// <summary>Places a house: from what it is to where everything is.</summary>
+public static class FromBuilding
+{
+    /// <summary>The geometry of a house. Total: whatever cannot be placed is named in the diagnostics and the rest is computed.</summary>
+    /// <remarks>A plan that cannot be built gives an error and a circle of like extent in its stead.</remarks>
+    public static HouseGeometry Of(House house)
+    {
+        ArgumentNullException.ThrowIfNull(house);
+        var remarks = new Remarks();
+        var wall = WallSolids.Of(house, remarks);
+        var curve = PlanCurves.Of(house.Plan, remarks);
+        WallSolids.CheckFolds(curve, wall, remarks);
+        var frame = new WallFrame(house, curve, wall, LiftHeights.Of(house.Lifts, wall, remarks));
+
+        var openings = OpeningPlaces.Of(frame, remarks);
+        var headers = HeaderPlaces.Of(frame, openings, remarks);
+        var pairs = Piers.Pairs(openings, curve);
+        var niches = NichePlaces.Of(frame, openings, headers.Values.Select(h => h.Place), station => PierAt(station, pairs, curve), remarks);
+        var embeds = EmbedPlaces.Of(frame, openings, niches, [.. headers.Values.Select(h => h.Box)], remarks);
+
+        var cuts = new Cutting(frame, openings, [.. headers.Values], niches, embeds);
+        return new HouseGeometry
+        {
+            House = house,
+            Curve = curve,
+            Wall = wall,
+            Measures = cuts.Measures(),
+            Lifts = cuts.Lifts(),
+            Openings = openings.Select(o => OpeningPlaces.Told(frame, o, headers.TryGetValue(o, out var header) ? header.Place : null)).ToSequence(),
+            Piers = pairs.Select(p => Piers.Told(frame, p.Before, p.After, niches)).ToSequence(),
+            Niches = niches.Select(n => n.Place).ToSequence(),
+            Embeds = embeds.Select(e => e.Place).ToSequence(),
+            Landings = Landings.Of(frame, remarks),
+            Tees = TeePlaces.Of(frame, remarks),
+            Diagnostics = remarks.All,
+        };
+    }
+
+    private static string? PierAt(double station, List<(PlacedOpening Before, PlacedOpening After)> pairs, PlanCurve curve)
+    {
+        foreach (var (before, after) in pairs)
+        {
+            var span = Piers.Between(before, after, curve);
+            if (curve.Wrap(station - span.From) <= span.Width)
+            {
+                return Piers.Address(before, after);
+            }
+        }
+
+        return null;
+    }
+}

@@ -1,0 +1,123 @@
+using Clomwright.Building;
+using Clomwright.Evidence;
+using Clomwright.Geometry.Cuts;
+
+namespace Clomwright.Geometry;
+
+/// <summary>Cuts niches into the wall. One that cannot stand is remarked and left out; of two that overlap the later in the file is left out.</summary>
+internal static class NichePlaces
+{
+    /// <summary>A niche in its place with what it displaces, lift by lift.</summary>
+    internal sealed record Placed(NichePlace Place, Box Box, double[] Volumes);
+
+    public static List<Placed> Of(WallFrame frame, List<PlacedOpening> openings, IEnumerable<HeaderPlace> headers, Func<double, string?> pierAt, Remarks remarks)
+    {
+        var placed = new List<Placed>();
+        for (var i = 0; i < frame.House.Niches.Count; i++)
+        {
+            if (Stand(frame, frame.House.Niches[i], i, pierAt, remarks) is { } niche && IsFree(frame, niche, openings, headers, placed, remarks))
+            {
+                placed.Add(niche);
+            }
+        }
+
+        placed.Sort((a, b) => a.Place.Station.CompareTo(b.Place.Station));
+        return placed;
+    }
+
+    private static Placed? Stand(WallFrame frame, Niche niche, int index, Func<double, string?> pierAt, Remarks remarks)
+    {
+        var path = $"niches[{index}]";
+        var (width, height, depth, sill) = (niche.Width.Metres, niche.Height.Metres, niche.Depth.Metres, niche.Sill.Metres);
+        if (width <= 0 || height <= 0 || depth <= 0)
+        {
+            remarks.Error(path, "niche-size", ("name", niche.Name));
+            return null;
+        }
+
+        if (frame.StationOf(niche.Along, path, remarks) is not { } station)
+        {
+            return null;
+        }
+
+        if (sill < frame.Base - 1e-10 || sill + height > frame.Top + 1e-10)
+        {
+            remarks.Error(path + ".sill", "niche-off-wall", ("name", niche.Name), ("bottom", frame.Wall.Base), ("top", frame.Wall.Top));
+            return null;
+        }
+
+        var outline = niche.Head == NicheHead.Arch
+            ? Outline.Arched(sill, height, width / 2, Math.Min(width / 2, height))
+            : Outline.Rectangle(sill, height);
+        var (inside, outside) = (frame.Wall.InsideOffset(sill), frame.Wall.OutsideOffset(sill));
+        var isInside = niche.Face == Face.Inside;
+        var back = isInside ? inside + depth : outside - depth;
+        var shaft = frame.Straight(station, width / 2);
+        var box = new Box(
+            shaft, outline, width / 2, isInside ? double.NegativeInfinity : back, isInside ? back : double.PositiveInfinity, [(-width / 2, width / 2)]);
+        var left = LeftBehind(frame, box, isInside, back);
+        if (double.IsNaN(left))
+        {
+            remarks.Error(path + ".width", "niche-wider-than-curve", ("name", niche.Name), ("width", niche.Width));
+            return null;
+        }
+
+        if (left <= 0)
+        {
+            remarks.Error(path + ".depth", "niche-through-wall", ("name", niche.Name), ("depth", niche.Depth), ("thickness", Amount.Metres(outside - inside)));
+            return null;
+        }
+
+        var face = isInside ? inside : outside;
+        var span = Spans.Wrapped(new Span(shaft.Meet(-1, face)!.Value.Station, shaft.Meet(1, face)!.Value.Station), frame.Curve);
+        double[] volumes = [.. frame.Lifts.Select(box.Volume)];
+        return new Placed(new NichePlace(niche, index, station, span, sill, sill + height, volumes.Sum(), left, pierAt(station)), box, volumes);
+    }
+
+    /// <summary>The least depth of cob from the back plane to the far face, along the shaft.</summary>
+    private static double LeftBehind(WallFrame frame, Box box, bool isInside, double back)
+    {
+        var least = double.PositiveInfinity;
+        double[] heights = [box.Outline.Sill, box.Outline.Head];
+        foreach (var height in heights)
+        {
+            var far = isInside ? frame.Wall.OutsideOffset(height) : frame.Wall.InsideOffset(height);
+            for (var i = -2; i <= 2; i++)
+            {
+                var gap = box.FaceAt(i * box.HalfWidth / 2, far) - back;
+                least = double.IsNaN(gap) ? double.NaN : Math.Min(least, isInside ? gap : -gap);
+            }
+        }
+
+        return least;
+    }
+
+    private static bool IsFree(WallFrame frame, Placed niche, List<PlacedOpening> openings, IEnumerable<HeaderPlace> headers, List<Placed> others, Remarks remarks)
+    {
+        var place = niche.Place;
+        var path = $"niches[{place.Index}]";
+        if (openings.Find(o => Spans.Overlap(o.Widest, place.Span, frame.Curve.Length) && Spans.Overlap(o.Sill, o.Head, place.Bottom, place.Top)) is { } opening)
+        {
+            remarks.Error(path, "niche-in-opening", ("name", place.Niche.Name), ("other", opening.Opening.Name));
+            return false;
+        }
+
+        if (headers.Any(h => Spans.Overlap(h.Span, place.Span, frame.Curve.Length) && Spans.Overlap(h.Bottom, h.Top, place.Bottom, place.Top) && Deep(niche) > (h.WallThickness - h.TotalWidth) / 2))
+        {
+            remarks.Error(path, "niche-in-header", ("name", place.Niche.Name));
+            return false;
+        }
+
+        var other = others.Find(o => Spans.Overlap(o.Place.Span, place.Span, frame.Curve.Length) && Spans.Overlap(o.Place.Bottom, o.Place.Top, place.Bottom, place.Top) && Meet(niche, o));
+        if (other is not null)
+        {
+            remarks.Error(path, "niches-overlap", ("name", place.Niche.Name), ("other", other.Place.Niche.Name));
+        }
+
+        return other is null;
+    }
+
+    private static double Deep(Placed niche) => niche.Place.Niche.Depth.Metres;
+
+    private static bool Meet(Placed a, Placed b) => a.Place.Niche.Face == b.Place.Niche.Face || Deep(a) >= b.Place.LeftBehind;
+}

@@ -119,7 +119,8 @@ public class QuantityTextTests
         Assert.Equal(new Amount(si, dimension), value);
     }
 
-    // Rank: published, NIST SP 811 (2008), appendix B.8, as tabulated there (six or seven figures; starred ones exact). Half a unit of the last figure printed.
+    // Rank: published, NIST SP 811 (2008), appendix B.8, figures recalled and not re-read; each also follows from the exact foot, pound and
+    // standard acceleration. Tolerance: half a unit of the last figure tabulated, none where the table marks the factor exact.
     [Theory]
     [InlineData("1 ft2", Dimension.Area, 9.290304e-2, 0)]
     [InlineData("1 in2", Dimension.Area, 6.4516e-4, 0)]

@@ -1,6 +1,6 @@
 namespace Clomwright.Evidence;
 
-/// <summary>What a computed number measures. Its SI unit is fixed; The units table says how people write it.</summary>
+/// <summary>What a computed number measures. Its SI unit is fixed; <see cref="Units"/> says how people write it.</summary>
 public enum Dimension
 {
     /// <summary>A plain number or ratio.</summary>

@@ -4,8 +4,8 @@ namespace Clomwright.Evidence;
 
 /// <summary>The units that people may write, and no others.</summary>
 /// <remarks>
-/// Exact factors: the yard and pound of the 1959 international agreement, the US gallon of 231 in3 and the standard acceleration
-/// 9.80665 m/s2, as tabulated in NIST SP 811 (2008), appendix B. A lb of force is a lbf; ton is left out because there are three.
+/// Exact factors: 1 yd = 0.9144 m and 1 lb = 0.45359237 kg (international agreement of 1959), the US gallon of 231 in3 and the
+/// standard acceleration 9.80665 m/s2 (both from memory of NIST SP 811). A lb of force is a lbf; ton is left out because there are three.
 /// </remarks>
 public static class Units
 {

@@ -66,7 +66,7 @@ public partial class WordsTests
             var keys = document.RootElement.EnumerateObject().Select(p => p.Name).ToArray();
             Assert.Equal(keys.Distinct(), keys);
             Assert.All(keys, key => Assert.StartsWith(Path.GetFileNameWithoutExtension(path) + ".", key, StringComparison.Ordinal));
-            Assert.All(keys, key => Assert.Matches(@"^[a-z]+(\.[a-z0-9]+(-[a-z0-9]+)*)+$", key));
+            Assert.All(keys, key => Assert.Matches(@"^[a-z]+(\.[a-z0-9]+([-@][a-z0-9]+)*)+$", key));
             Assert.All(document.RootElement.EnumerateObject(), p => Assert.False(string.IsNullOrWhiteSpace(p.Value.GetString()) && !p.Name.StartsWith("language.", StringComparison.Ordinal), p.Name));
         }
     }

@@ -1,0 +1,67 @@
+using Clomwright.Building;
+using Clomwright.Evidence;
+using Clomwright.Geometry;
+using Clomwright.Rules;
+using Clomwright.Study.Mends;
+
+namespace Clomwright.Study;
+
+/// <summary>Everything that follows from one house: the table of contents of the program.</summary>
+/// <remarks>
+/// The passes stand below in the order in which they feed each other. Each is computed once, when it is first asked for, and is taken over
+/// from an earlier study of the same house where everything it reads is equal; either way the answer is the same.
+/// </remarks>
+public sealed class HouseStudy
+{
+    private readonly Lazy<HouseGeometry> geometry;
+    private readonly Lazy<Sequence<Finding>> findings;
+    private readonly Lazy<Sequence<Diagnostic>> diagnostics;
+
+    private HouseStudy(House house, StudyOptions options, HouseStudy? earlier)
+    {
+        House = house;
+        Options = options;
+        geometry = new(() => GeometryOf(house, earlier));
+        findings = new(() => RuleBook.Check(Geometry));
+        diagnostics = new(() => [.. HouseDiagnostics.Of(House), .. Geometry.Diagnostics]);
+    }
+
+    /// <summary>The description.</summary>
+    public House House { get; }
+
+    /// <summary>What was asked for.</summary>
+    public StudyOptions Options { get; }
+
+    /// <summary>Where everything is.</summary>
+    public HouseGeometry Geometry => geometry.Value;
+
+    /// <summary>What the adopted rules say.</summary>
+    public Sequence<Finding> Findings => findings.Value;
+
+    /// <summary>Findings counted; "not checked" is never among the met.</summary>
+    public Tally Tally => Tally.Of(Findings);
+
+    /// <summary>What is wrong or odd in the description itself.</summary>
+    public Sequence<Diagnostic> Diagnostics => diagnostics.Value;
+
+    /// <summary>At most three tried changes that mend a finding; none for one that does not fall short.</summary>
+    public Sequence<Mend> MendsOf(Finding finding) => Mends.MendsOf.Finding(this, finding);
+
+    /// <summary>The study of a house.</summary>
+    /// <param name="house">The description; it may be incomplete or wrong, the rest is still computed.</param>
+    /// <param name="options">What is asked for.</param>
+    /// <param name="earlier">A study whose passes may be taken over where their inputs are equal.</param>
+    public static HouseStudy Of(House house, StudyOptions options, HouseStudy? earlier = null) => new(house, options, earlier);
+
+    /// <summary>The quick study of a house.</summary>
+    public static HouseStudy Of(House house) => Of(house, StudyOptions.Quick);
+
+    private static HouseGeometry GeometryOf(House house, HouseStudy? earlier) =>
+        earlier is { geometry.IsValueCreated: true } && WhatGeometryReads(earlier.House) == WhatGeometryReads(house)
+            ? earlier.Geometry with { House = house }
+            : FromBuilding.Of(house);
+
+    /// <summary>The house without what geometry never looks at.</summary>
+    private static House WhatGeometryReads(House house) =>
+        house with { Id = "-", Name = "-", Notes = null, Units = default, Site = new(), Mix = new(), Crew = null, Rules = new(), Finishes = [] };
+}

@@ -1,0 +1,49 @@
+using Clomwright.Building;
+using Clomwright.Evidence;
+using Clomwright.Geometry;
+
+namespace Clomwright.Study.Mends;
+
+internal static partial class Candidates
+{
+    private static IEnumerable<Edit> Tees(Need need, Func<Tees, Tees> change) =>
+        need.House.Tees is { } tees ? [new Edit.ChangeTees(change(tees))] : [];
+
+    private static IEnumerable<Edit> Eave(Need need) =>
+        need.House.Roof is { } roof ? [new Edit.ChangeRoof(roof with { Eave = need.Limit })] : [];
+
+    /// <summary>Raise the stem, with the wall on it or within the same wall top.</summary>
+    private static IEnumerable<Edit> StemHeight(Need need)
+    {
+        var raised = new Edit.ChangeStem(need.House.Stem with { Top = need.House.Stem.Top + need.Gap });
+        var wall = need.House.Wall;
+        return [raised, new Edit.Several([raised, new Edit.ChangeWall(wall with { Top = wall.Top + need.Gap })])];
+    }
+
+    /// <summary>Thicken the wall at the top (and the stem under it), or build it less high.</summary>
+    private static IEnumerable<Edit> Slenderness(Need need)
+    {
+        var (wall, stem) = (need.House.Wall, need.House.Stem);
+        var height = (wall.Top - stem.Top).Metres;
+        var thickness = need.Up(height / need.Comparison.Limit.Si);
+        var thicker = thickness - wall.ThicknessAtTop;
+        return
+        [
+            new Edit.ChangeWall(wall with { ThicknessAtTop = thickness }),
+            new Edit.Several([new Edit.ChangeWall(wall with { ThicknessAtTop = thickness }), new Edit.ChangeStem(stem with { Width = stem.Width + thicker })]),
+        ];
+    }
+
+    private static IEnumerable<Edit> BottleSpacing(Need need) =>
+        need.House.Embeds.FirstOrDefault(e => e.Name == need.Name) is { Spacing: { } spacing } row
+            ? [new Edit.ChangeEmbed(row.Name, row with { Spacing = spacing + need.Gap })]
+            : [];
+
+    /// <summary>Change every coat of the face for earth plaster.</summary>
+    private static IEnumerable<Edit> SealedFace(Need need)
+    {
+        var face = need.Subject == "inside face" ? Face.Inside : Face.Outside;
+        var others = need.House.Finishes.Where(f => f.Face != face);
+        return [new Edit.ChangeFinishes([.. others, new Finish(face, "earth-plaster")])];
+    }
+}

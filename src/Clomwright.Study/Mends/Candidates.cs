@@ -1,0 +1,70 @@
+using Clomwright.Building;
+using Clomwright.Evidence;
+using Clomwright.Geometry;
+
+namespace Clomwright.Study.Mends;
+
+/// <summary>What might mend a finding, likeliest first. Whether it does is found out by trying.</summary>
+internal static partial class Candidates
+{
+    /// <summary>Changes worth trying for a finding that falls short; none where we know of none.</summary>
+    public static IEnumerable<Edit> For(HouseStudy study, Finding finding)
+    {
+        var comparison = ((Verdict.FallsShort)finding.Verdict).Comparisons is [var first, ..] ? first : null;
+        if (comparison is null)
+        {
+            return [];
+        }
+
+        var need = new Need(study, finding.Subject, comparison);
+        return finding.Rule.Key switch
+        {
+            "pier-width" => PierWidth(need),
+            "opening-width" => OpeningWidth(need),
+            "opening-share" => OpeningShare(need),
+            "header-bearing" or "header-bearing-on-pad" => HeaderBearing(need),
+            "header-thickness" => HeaderThickness(need),
+            "cob-over-head" => CobOverHead(need),
+            "tee-spacing" => Tees(need, tees => tees with { Spacing = need.Limit }),
+            "tee-depth" => Tees(need, tees => tees with { Depth = need.Limit }),
+            "eave" => Eave(need),
+            "niche-head" => Niche(need, niche => new Edit.ChangeNiche(niche.Name, niche with { Head = NicheHead.Arch })),
+            "niche-back" => Niche(need, niche => new Edit.ChangeNiche(niche.Name, niche with { Depth = niche.Depth - need.Gap })),
+            "niche-under-load" or "niche-pier" or "niche-back-to-back" => NicheElsewhere(need),
+            "stem-height" => StemHeight(need),
+            "stem-width" => [new Edit.ChangeStem(need.House.Stem with { Width = need.House.Stem.Width + need.Gap })],
+            "wall-slenderness" => Slenderness(need),
+            "tossed-lift-height" or "forked-lift-height" => [new Edit.ChangeLifts(new LiftPlan { Height = need.Limit, Method = need.House.Lifts.Method })],
+            "bottle-cob" => BottleSpacing(need),
+            "sealed-face" => SealedFace(need),
+            _ => [],
+        };
+    }
+
+    /// <summary>What a finding lacks, rounded up to what a tape can read.</summary>
+    private sealed record Need(HouseStudy Study, string Subject, Comparison Comparison)
+    {
+        private static readonly Length QuarterInch = new(Length.PerInch / 4);
+        private static readonly Length FiveMillimetres = Length.FromMillimetres(5);
+
+        public House House => Study.House;
+
+        public HouseGeometry Geometry => Study.Geometry;
+
+        public Length Limit => Length.Nearest(Comparison.Limit.Si);
+
+        public Length Gap => Up(Math.Abs(Comparison.Limit.Si - Comparison.Provided.Si));
+
+        /// <summary>The author's name in an address such as <c>door/header</c>.</summary>
+        public string Name => Subject.Split('/')[0];
+
+        public Opening? Opening => House.Openings.FirstOrDefault(o => o.Name == Name);
+
+        public Length Up(double metres)
+        {
+            var grain = House.Units == UnitSystem.Imperial ? QuarterInch : FiveMillimetres;
+            var rounded = Length.Nearest(metres).RoundedTo(grain);
+            return rounded.Metres < metres ? rounded + grain : rounded;
+        }
+    }
+}

@@ -85,7 +85,7 @@ public static partial class Houses
         {
             SoilTests = new SoilTests { JarSand = Quarters(10), JarSilt = Quarters(3), JarClay = Quarters(4) },
             Recipe = new Recipe { Soil = 3, Sand = 3, Water = 0.75, Straw = new Mass(2) },
-            Batch = new Batch(6, new Volume(0.67 * 0.3048 * 0.3048 * 0.3048), 3, Ft(10), In(7), In(8)),
+            Batch = new Batch(6, new Volume(Units.Find(Dimension.Volume, "ft3")!.ToSi(0.67)), 3, Ft(10), In(7), In(8)),
             TestBars = [new TestBar(In(24), new Length(Length.PerInch * 3 / 8)) { Date = new DateOnly(2027, 5, 3) }],
             Prisms = [Crushed(1600), Crushed(1710), Crushed(1540), Crushed(1660), Crushed(1750)],
         },

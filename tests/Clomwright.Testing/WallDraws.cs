@@ -54,7 +54,7 @@ internal sealed class WallDraws(Tape tape, PlanDraw plan, Stem stem, Wall wall, 
             Rise = shape == OpeningShape.Arched ? tape.AtLeast(Math.Min(width.Inches / 2 - 1, height.Inches / 2)) : null,
             Splay = splay < 0.4 ? default : new Splay(new Angle(Math.Round(splay * 40) / 2), new Angle(Math.Round(splay * 20) / 2)),
             Frame = framed ? new Frame(width - tape.AtLeast(1), height - tape.AtLeast(1), tape.AtLeast(6), tape.AtLeast(1.5), header ? tape.AtLeast(1) : null) { First = kind % 2 == 0, Setback = kind == 1 ? tape.AtLeast(3) : null } : null,
-            Header = shape == OpeningShape.Rectangular ? new Header(2 + kind % 2, tape.AtLeast(4), tape.AtLeast(6), tape.AtLeast(header ? 12 : 8)) { CrossPad = !header } : null,
+            Header = shape == OpeningShape.Rectangular ? new Header(wall.ThicknessAtTop.Inches > 13 ? 2 + kind % 2 : 2, tape.AtLeast(4), tape.AtLeast(6), tape.AtLeast(header ? 12 : 8)) { CrossPad = !header } : null,
             Escape = isDoor && framed,
         };
     };

@@ -67,9 +67,10 @@ internal static class MixChecks
     private static void Rules(RuleChoices rules, Checks checks)
     {
         checks.Count("rules.adopted", rules.Adopted.Count, 0, Limits.Items);
+        var bodies = new HashSet<string>();
         for (var i = 0; i < rules.Adopted.Count; i++)
         {
-            if (checks.Word($"rules.adopted[{i}]", rules.Adopted[i]) && rules.Adopted.Take(i).Contains(rules.Adopted[i]))
+            if (checks.Word($"rules.adopted[{i}]", rules.Adopted[i]) && !bodies.Add(rules.Adopted[i]))
             {
                 checks.Error($"rules.adopted[{i}]", "building.adopted-twice", ("body", rules.Adopted[i]));
             }

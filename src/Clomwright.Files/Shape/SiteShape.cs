@@ -1,0 +1,71 @@
+using Clomwright.Building;
+using Clomwright.Files.Forms;
+using static Clomwright.Files.Forms.Plain;
+using static Clomwright.Files.Forms.Quantities;
+
+namespace Clomwright.Files.Shape;
+
+/// <summary>How the place, the ground and the floor stand in the file.</summary>
+internal static class SiteShape
+{
+
+    public static Thing<Site> Site { get; } = MakeSite();
+
+    public static Thing<Layer> Layer { get; } = MakeLayer();
+
+    public static Thing<Floor> Floor { get; } = MakeFloor();
+
+    public static Thing<Trench> Trench { get; } = MakeTrench();
+
+    private static Thing<Site> MakeSite()
+    {
+        var latitude = Keys<Site>.Maybe("latitude", Number, s => s.Latitude, leavesOut: true);
+        var longitude = Keys<Site>.Maybe("longitude", Number, s => s.Longitude, leavesOut: true);
+        var elevation = Keys<Site>.Maybe("elevation", Lengths, s => s.Elevation, leavesOut: true);
+        var climate = Keys<Site>.MaybeThing("climate", Text, s => s.Climate, leavesOut: true);
+        var grade = Keys<Site>.Maybe("grade", Lengths, s => s.Grade, leavesOut: true);
+        var loads = Keys<Site>.MaybeThing("loads", Text, s => s.Loads, leavesOut: true);
+        var groundSnow = Keys<Site>.Maybe("groundSnow", Stresses, s => s.GroundSnow, leavesOut: true);
+        var windSpeed = Keys<Site>.Maybe("windSpeed", Speeds, s => s.WindSpeed, leavesOut: true);
+        var exposure = Keys<Site>.MaybeThing("exposure", Text, s => s.Exposure, leavesOut: true);
+        var sds = Keys<Site>.Maybe("seismicSds", Number, s => s.SeismicSds, leavesOut: true);
+        var sd1 = Keys<Site>.Maybe("seismicSd1", Number, s => s.SeismicSd1, leavesOut: true);
+        var s1 = Keys<Site>.Maybe("seismicS1", Number, s => s.SeismicS1, leavesOut: true);
+        var siteClass = Keys<Site>.MaybeThing("siteClass", Text, s => s.SiteClass, leavesOut: true);
+        var risk = Keys<Site>.MaybeThing("riskCategory", Text, s => s.RiskCategory, leavesOut: true);
+        var frost = Keys<Site>.Maybe("frostDepth", Lengths, s => s.FrostDepth, leavesOut: true);
+        var bearing = Keys<Site>.Maybe("soilBearing", Stresses, s => s.SoilBearing, leavesOut: true);
+        return new Thing<Site>(
+            "site",
+            [latitude, longitude, elevation, climate, grade, loads, groundSnow, windSpeed, exposure, sds, sd1, s1, siteClass, risk, frost, bearing],
+            v => new Site
+            {
+                Latitude = v.Of(latitude), Longitude = v.Of(longitude), Elevation = v.Of(elevation), Climate = v.Of(climate), Grade = v.Of(grade),
+                Loads = v.Of(loads), GroundSnow = v.Of(groundSnow), WindSpeed = v.Of(windSpeed), Exposure = v.Of(exposure), SeismicSds = v.Of(sds),
+                SeismicSd1 = v.Of(sd1), SeismicS1 = v.Of(s1), SiteClass = v.Of(siteClass), RiskCategory = v.Of(risk), FrostDepth = v.Of(frost),
+                SoilBearing = v.Of(bearing),
+            });
+    }
+
+    private static Thing<Layer> MakeLayer()
+    {
+        var name = Keys<Layer>.Needed("name", Text, l => l.Name);
+        var depth = Keys<Layer>.Needed("depth", Lengths, l => l.Depth);
+        var material = Keys<Layer>.MaybeThing("material", Text, l => l.Material);
+        return new Thing<Layer>("layer", [name, depth, material], v => new Layer(v.Of(name), v.Of(depth), v.Of(material)));
+    }
+
+    private static Thing<Floor> MakeFloor()
+    {
+        var layers = Keys<Floor>.List("layers", Layer, f => f.Layers);
+        return new Thing<Floor>("floor", [layers], v => new Floor { Layers = v.Of(layers) });
+    }
+
+    private static Thing<Trench> MakeTrench()
+    {
+        var width = Keys<Trench>.Needed("width", Lengths, t => t.Width);
+        var depth = Keys<Trench>.Needed("depth", Lengths, t => t.Depth);
+        var outlet = Keys<Trench>.Maybe("outlet", Lengths, t => t.Outlet);
+        return new Thing<Trench>("trench", [width, depth, outlet], v => new Trench(v.Of(width), v.Of(depth), v.Of(outlet)));
+    }
+}

@@ -1,0 +1,79 @@
+using Clomwright.Building;
+using Clomwright.Evidence;
+using Clomwright.Files.Forms;
+using static Clomwright.Files.Forms.Plain;
+using static Clomwright.Files.Forms.Quantities;
+
+namespace Clomwright.Files.Shape;
+
+/// <summary>How stem, wall, lifts, bond beam, tees and finishes stand in the file.</summary>
+internal static class WallShape
+{
+    public const string Timber = "douglas-fir-no2";
+
+    public static Thing<Stem> Stem { get; } = MakeStem();
+
+    public static Thing<Wall> Wall { get; } = MakeWall();
+
+    public static Thing<LiftPlan> Lifts { get; } = MakeLifts();
+
+    public static Thing<BondBeam> BondBeam { get; } = MakeBondBeam();
+
+    public static Thing<Tees> Tees { get; } = MakeTees();
+
+    public static Thing<Finish> Finish { get; } = MakeFinish();
+
+    private static Thing<Stem> MakeStem()
+    {
+        var width = Keys<Stem>.Needed("width", Lengths, s => s.Width);
+        var top = Keys<Stem>.Needed("top", Lengths, s => s.Top);
+        var material = Keys<Stem>.Or("material", Text, s => s.Material, "mortared-stone");
+        var offset = Keys<Stem>.Maybe("insideOffset", Lengths, s => s.InsideOffset);
+        var damp = Keys<Stem>.MaybeThing("dampBreak", Text, s => s.DampBreak);
+        return new Thing<Stem>("stem", [width, top, material, offset, damp],
+            v => new Stem(v.Of(width), v.Of(top), v.Of(material)) { InsideOffset = v.Of(offset), DampBreak = v.Of(damp) });
+    }
+
+    private static Thing<Wall> MakeWall()
+    {
+        var top = Keys<Wall>.Needed("top", Lengths, w => w.Top);
+        var thickness = Keys<Wall>.Needed("thicknessAtTop", Lengths, w => w.ThicknessAtTop);
+        var outside = Keys<Wall>.Or("outsideTaper", Slopes, w => w.OutsideTaper, default);
+        var inside = Keys<Wall>.Or("insideTaper", Slopes, w => w.InsideTaper, default);
+        return new Thing<Wall>("wall", [top, thickness, outside, inside], v => new Wall(v.Of(top), v.Of(thickness), v.Of(outside), v.Of(inside)));
+    }
+
+    private static Thing<LiftPlan> MakeLifts()
+    {
+        var height = Keys<LiftPlan>.Maybe("height", Lengths, l => l.Height);
+        var tops = Keys<LiftPlan>.List("tops", Lengths, l => l.Tops);
+        var method = Keys<LiftPlan>.Or("method", new WordForm<LiftMethod>(), l => l.Method, LiftMethod.Tossed);
+        return new Thing<LiftPlan>("lifts", [height, tops, method],
+            v => new LiftPlan { Height = v.Of(height), Tops = v.Of(tops), Method = v.Of(method) }, (height, tops));
+    }
+
+    private static Thing<BondBeam> MakeBondBeam()
+    {
+        var width = Keys<BondBeam>.Needed("width", Lengths, b => b.Width);
+        var depth = Keys<BondBeam>.Needed("depth", Lengths, b => b.Depth);
+        var offset = Keys<BondBeam>.Or("offset", Lengths, b => b.Offset, Length.Zero);
+        var material = Keys<BondBeam>.Or("material", Text, b => b.Material, Timber);
+        return new Thing<BondBeam>("bond-beam", [width, depth, offset, material], v => new BondBeam(v.Of(width), v.Of(depth), v.Of(offset), v.Of(material)));
+    }
+
+    private static Thing<Tees> MakeTees()
+    {
+        var spacing = Keys<Tees>.Needed("spacing", Lengths, t => t.Spacing);
+        var depth = Keys<Tees>.Needed("depth", Lengths, t => t.Depth);
+        var bar = Keys<Tees>.Needed("bar", Lengths, t => t.Bar);
+        return new Thing<Tees>("tees", [spacing, depth, bar], v => new Tees(v.Of(spacing), v.Of(depth), v.Of(bar)));
+    }
+
+    private static Thing<Finish> MakeFinish()
+    {
+        var face = Keys<Finish>.Needed("face", new WordForm<Face>(), f => f.Face);
+        var material = Keys<Finish>.Needed("material", Text, f => f.Material);
+        var depth = Keys<Finish>.Maybe("depth", Lengths, f => f.Depth);
+        return new Thing<Finish>("finish", [face, material, depth], v => new Finish(v.Of(face), v.Of(material), v.Of(depth)));
+    }
+}

@@ -16,8 +16,7 @@ public partial class HouseStyleTests
     [MemberData(nameof(AllRooms))]
     public void FilesStayAboutOneThing(string room)
     {
-        var tooLong = Rooms.CodeFiles(room).Where(file => File.ReadLines(file).Count() > LongestFile).Select(Path.GetFileName);
-        Assert.Empty(tooLong);
+        Assert.DoesNotContain(Rooms.CodeFiles(room), file => File.ReadLines(file).Count() > LongestFile);
     }
 
     [Theory]
@@ -25,7 +24,7 @@ public partial class HouseStyleTests
     public void TypesAreNamedForWhatTheyAre(string room)
     {
         var names = Rooms.CodeFiles(room).SelectMany(file => TypeName().Matches(File.ReadAllText(file)).Select(m => m.Groups[1].Value));
-        Assert.Empty(names.Where(name => EmptySuffixes.Any(suffix => name.EndsWith(suffix, StringComparison.Ordinal))));
+        Assert.DoesNotContain(names, name => EmptySuffixes.Any(suffix => name.EndsWith(suffix, StringComparison.Ordinal)));
     }
 
     /// <summary>A stage is entered through one file, named for the border it crosses.</summary>

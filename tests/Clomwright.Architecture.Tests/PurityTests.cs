@@ -9,7 +9,7 @@ namespace Clomwright.Architecture.Tests;
 public class PurityTests
 {
     /// <summary>How many public types of pure rooms are marked [Mutable]. Raising it is a decision: say why in the attribute.</summary>
-    private const int MutableTypes = 0;
+    private const int MutableTypes = 2;
 
     [Fact]
     public void PureRoomsTurnTheBannedListOn()
@@ -33,14 +33,17 @@ public class PurityTests
     [Fact]
     public void NothingPublicIsMutableUnlessMarked()
     {
-        var unmarked = PublicTypes().Where(type => Changing(type).Any() && type.GetCustomAttribute<MutableAttribute>() is null)
+        var unmarked = PublicTypes().Where(type => Changing(type).Any() && !Marked(type))
             .Select(type => $"{type.FullName}: {string.Join(", ", Changing(type).Select(f => f.Name))}");
         Assert.Empty(unmarked);
     }
 
     [Fact]
     public void TheNumberOfMutableTypesIsKnown() =>
-        Assert.Equal(MutableTypes, PublicTypes().Count(type => type.GetCustomAttribute<MutableAttribute>() is not null));
+        Assert.Equal(MutableTypes, PublicTypes().Count(type => Marked(type)));
+
+    /// <summary>By name, since Numerics stands on nothing and has a marker of its own.</summary>
+    private static bool Marked(Type type) => type.GetCustomAttributes(false).Any(attribute => attribute.GetType().Name == nameof(MutableAttribute));
 
     private static IEnumerable<Type> PublicTypes() =>
         Rooms.Pure.SelectMany(room => Assembly.Load($"Clomwright.{room}").GetExportedTypes()).Where(type => !type.IsEnum && !type.IsInterface);

@@ -74,10 +74,10 @@ public sealed class WindTests
         Printed.Holds([q.How]);
     }
 
-    // Rank published: Steel Buildings in Europe, v_b 26, terrain III, z 8: c_r 0.706.
+    // Rank published: Steel Buildings in Europe, v_b 26, terrain III, z 8: c_r 0.706 with k_r rounded to 0.215, which is worth 0.25 %.
     [Fact]
     public void RoughnessEn_OfTheSecondPublishedExample_Is0Point706() =>
-        Near.Printed(0.706, WindEn.PeakPressure(26, "III", 8)!.How.Steps.Single(s => s.Key == "wind-roughness-factor").Result.Value.Si, 2e-3);
+        Near.Relative(0.706, WindEn.PeakPressure(26, "III", 8)!.How.Steps.Single(s => s.Key == "wind-roughness-factor").Result.Value.Si, 2.5e-3);
 
     // Rank analytic: v_b 24, terrain II, z 4 m.
     [Fact]

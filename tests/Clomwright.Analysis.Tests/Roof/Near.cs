@@ -1,4 +1,4 @@
-namespace Clomwright.Analysis.Tests;
+namespace Clomwright.Analysis.Tests.Roof;
 
 /// <summary>Comparisons whose tolerance says why.</summary>
 internal static class Near

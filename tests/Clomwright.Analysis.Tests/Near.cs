@@ -1,4 +1,4 @@
-namespace Clomwright.Analysis.Tests.Roof;
+namespace Clomwright.Analysis.Tests;
 
 /// <summary>Comparisons whose tolerance says why.</summary>
 internal static class Near

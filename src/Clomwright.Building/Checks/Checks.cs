@@ -1,3 +1,4 @@
+using System.Globalization;
 using Clomwright.Evidence;
 
 namespace Clomwright.Building;
@@ -43,7 +44,7 @@ internal sealed class Checks
     public bool Within(string path, Amount value, double least, double most) =>
         (value.Si >= least && value.Si <= most)
         || (double.IsFinite(value.Si)
-            ? Fail(path, "building.out-of-range", ("value", value), ("least", value with { Si = least }), ("most", value with { Si = most }))
+            ? Fail(path, "building.out-of-range", ("value", Exactly(value)), ("least", Exactly(value with { Si = least })), ("most", Exactly(value with { Si = most })))
             : Fail(path, "building.not-a-number"));
 
     public bool Within(string path, Amount? value, double least, double most) => value is not { } amount || Within(path, amount, least, most);
@@ -90,6 +91,9 @@ internal sealed class Checks
     }
 
     private bool Positive(string path, Length value) => value > Length.Zero || Fail(path, "building.not-positive", ("value", new Argument.Exact(value)));
+
+    /// <summary>A plain number to its last digit, because a rounded one may look as if it were in range.</summary>
+    private static Argument Exactly(Amount value) => value.Dimension == Dimension.Number ? value.Si.ToString("R", CultureInfo.InvariantCulture) : value;
 
     private bool Fail(string path, string key, params ReadOnlySpan<(string Name, Argument Value)> arguments)
     {

@@ -51,9 +51,13 @@ internal sealed class Reading(string text)
     /// <param name="arguments">Arguments of those words.</param>
     public bool NotOfKind(KeyPath path, Node node, string expected, params ReadOnlySpan<(string Name, Argument Value)> arguments)
     {
-        Problem(path, node is NullNode
-            ? Message.Of("files.null", ("expected", Message.Of(expected, arguments)))
-            : Message.Of("files.wrong-kind", ("found", Quote(node)), ("expected", Message.Of(expected, arguments))));
+        if (!Full)
+        {
+            Problem(path, node is NullNode
+                ? Message.Of("files.null", ("expected", Message.Of(expected, arguments)))
+                : Message.Of("files.wrong-kind", ("found", Quote(node)), ("expected", Message.Of(expected, arguments))));
+        }
+
         return false;
     }
 

@@ -48,7 +48,10 @@ internal sealed class Thing<T>(string name, IReadOnlyList<Key<T>> keys, Func<Val
         foreach (var key in keys.Where(k => k.Required && !seen.Contains(k.Name)))
         {
             whole = false;
-            reading.Problem(path[key.Name], Message.Of("files.key-missing", ("expected", Expected(key.Kind.Kind))));
+            if (!reading.Full)
+            {
+                reading.Problem(path[key.Name], Message.Of("files.key-missing", ("expected", Expected(key.Kind.Kind))));
+            }
         }
 
         foreach (var (one, other) in exactlyOne)
@@ -82,6 +85,7 @@ internal sealed class Thing<T>(string name, IReadOnlyList<Key<T>> keys, Func<Val
         Kind.Quantity quantity => new Message($"files.kind.{Quantities.Word(quantity.Dimension)}"),
         Kind.Word word => Message.Of("files.kind.word", ("words", new Argument.List(word.Words.Select(w => (Argument)w).ToSequence()))),
         Kind.Either either => Expected(either.One),
+        Kind.Format format => Message.Of("files.kind.format", ("newest", format.Newest)),
         Kind.Union => new Message("files.kind.thing"),
         _ => new Message($"files.kind.{kind.GetType().Name.ToLowerInvariant()}"),
     };

@@ -6,8 +6,8 @@ namespace Clomwright.Files.Typing;
 /// <summary>The bytes of a house file as text: UTF-8, with or without a byte order mark.</summary>
 internal static class FileText
 {
-    /// <summary>The largest house file, in bytes. The fullest house is a hundredth of it.</summary>
-    public const int SizeMost = 1 << 20;
+    /// <summary>The largest house file, in bytes. The fullest house is a twentieth of it.</summary>
+    public const int SizeMost = 1 << 19;
 
     private static readonly UTF8Encoding Strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
 

@@ -1,0 +1,34 @@
+using Clomwright.Building;
+using Clomwright.Evidence;
+using Clomwright.Papers.Drawing;
+using Clomwright.Papers.Sheets;
+
+namespace Clomwright.Papers;
+
+/// <summary>The papers of one house.</summary>
+public static class Book
+{
+    /// <summary>Every sheet in page order: cover, findings, pocket card, plan, unrolled wall outside and inside, section, a sheet for each lift, a card for each opening, orders.</summary>
+    /// <remarks>Keys are permanent: <c>cover</c>, <c>findings</c>, <c>pocket-card</c>, <c>plan</c>, <c>unrolled-outside</c>, <c>unrolled-inside</c>, <c>section</c>, <c>lift-1</c>, <c>opening-door</c>, <c>order-earth</c>; a sheet that goes on carries <c>-2</c> and on.</remarks>
+    public static Sequence<Sheet> Of(PaperSet set)
+    {
+        ArgumentNullException.ThrowIfNull(set);
+        var scene = new Scene(set);
+        Draft[] rest =
+        [
+            .. FindingsSheet.Of(scene),
+            .. PocketCard.Of(scene),
+            .. PlanSheet.Of(scene),
+            .. UnrolledSheet.Of(scene, Face.Outside),
+            .. UnrolledSheet.Of(scene, Face.Inside),
+            .. SectionSheet.Of(scene),
+            .. scene.Geometry.Lifts.SelectMany(l => LiftSheet.Of(scene, l)),
+            .. scene.Geometry.Openings.SelectMany(o => OpeningCard.Of(scene, o)),
+            .. OrderSheet.All(scene),
+        ];
+        var heads = rest.Select(d => d.Head).ToArray();
+        var coverPages = CoverSheet.Of(scene, heads, 2).Count();
+        Draft[] all = [.. CoverSheet.Of(scene, heads, coverPages + 1), .. rest];
+        return all.Select((d, i) => d.Finish(i + 1, all.Length, scene.Imprint, scene.Say)).ToSequence();
+    }
+}

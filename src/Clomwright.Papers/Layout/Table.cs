@@ -1,0 +1,244 @@
+using Clomwright.Papers.Drawing;
+
+namespace Clomwright.Papers.Layout;
+
+/// <summary>A column of a table.</summary>
+/// <param name="Head">Its heading; may be empty.</param>
+/// <param name="Align">How its cells stand.</param>
+internal sealed record Column(string Head, Anchor Align = Anchor.Start)
+{
+    /// <summary>Share of the width left over when every column has what it needs.</summary>
+    public double Grows { get; init; }
+}
+
+/// <summary>A cell: words, and a second, smaller line for a tag or the other unit system.</summary>
+internal sealed record Cell(string Words, string Note = "")
+{
+    /// <summary>How the words are set; null takes the table's.</summary>
+    public Lettering? Lettering { get; init; }
+
+    /// <summary>A box to tick stands before the words.</summary>
+    public bool Tick { get; init; }
+
+    public static implicit operator Cell(string words) => new(words);
+}
+
+/// <summary>One row: as many cells as the table has columns, or one that runs across all.</summary>
+internal sealed record Row(params IReadOnlyList<Cell> Cells)
+{
+    /// <summary>A heavier rule stands over it.</summary>
+    public bool Ruled { get; init; }
+}
+
+/// <summary>Rows and columns with wrapping cells. Divided between rows, its headings are repeated on the next sheet.</summary>
+internal sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<Row> Rows) : Block
+{
+    private const double Gap = 3.2;
+    private const double Pad = 0.9;
+    private const double NoteGap = 0.2;
+
+    /// <summary>How cells are set.</summary>
+    public Lettering Lettering { get; init; } = Styles.Body;
+
+    /// <summary>Widths worked out for all rows of a divided table, so that its parts match; null to work them out.</summary>
+    private double[]? Fixed { get; init; }
+
+    private double HeadHeight(double[] widths) => Columns.All(c => c.Head.Length == 0)
+        ? 0
+        : Columns.Select((c, i) => Wrapping.Lines(c.Head, Styles.SmallStrong, widths[i]).Count).Max() * Styles.SmallStrong.Leading + 1.4;
+
+    public override double Height(double width)
+    {
+        var widths = Widths(width);
+        return HeadHeight(widths) + Rows.Sum(r => RowHeight(r, widths));
+    }
+
+    public override void Draw(Board board, double x, double y, double width)
+    {
+        var widths = Widths(width);
+        var head = HeadHeight(widths);
+        if (head > 0)
+        {
+            var left = x;
+            for (var i = 0; i < Columns.Count; i++)
+            {
+                var lines = Wrapping.Lines(Columns[i].Head, Styles.SmallStrong, widths[i]);
+                board.Lines(lines, Stand(left, widths[i], Columns[i].Align), y + head - 1.4 - lines.Count * Styles.SmallStrong.Leading, Styles.SmallStrong, Columns[i].Align);
+                left += widths[i] + Gap;
+            }
+
+            y += head;
+            board.Line(x, y - 0.6, x + width, y - 0.6, Weight.Medium);
+        }
+
+        for (var r = 0; r < Rows.Count; r++)
+        {
+            if (Rows[r].Ruled || r > 0)
+            {
+                board.Line(x, y, x + width, y, Rows[r].Ruled ? Weight.Medium : Weight.Hair);
+            }
+
+            DrawRow(board, Rows[r], x, y, widths);
+            y += RowHeight(Rows[r], widths);
+        }
+    }
+
+    public override (Block? First, Block? After) Split(double width, double room, bool whole)
+    {
+        var widths = Widths(width);
+        var used = HeadHeight(widths);
+        var taken = 0;
+        while (taken < Rows.Count && used + RowHeight(Rows[taken], widths) <= room)
+        {
+            used += RowHeight(Rows[taken], widths);
+            taken++;
+        }
+
+        // A heading row is never left alone at the foot.
+        while (taken > 0 && taken < Rows.Count && Rows[taken - 1].Cells.Count == 1 && Columns.Count > 1)
+        {
+            taken--;
+        }
+
+        if (taken == 0)
+        {
+            return whole ? SplitRow(widths, room) : (null, this);
+        }
+
+        return (this with { Rows = [.. Rows.Take(taken)], Fixed = widths }, this with { Rows = [.. Rows.Skip(taken)], Fixed = widths });
+    }
+
+    /// <summary>A row taller than a sheet goes on over the page, line by line.</summary>
+    private (Block? First, Block? After) SplitRow(double[] widths, double room)
+    {
+        var lines = Math.Max(1, (int)((room - HeadHeight(widths) - 2 * Pad) / Lettering.Leading) - 2);
+        var cells = Rows[0].Cells.Select((c, i) => (Cell: c, Lines: Lines(c, WidthOf(Rows[0], i, widths)))).ToArray();
+        var first = new Row([.. cells.Select(c => c.Cell with { Words = string.Join('\n', c.Lines.Take(lines)), Note = c.Lines.Count <= lines ? c.Cell.Note : "" })]);
+        if (cells.All(c => c.Lines.Count <= lines))
+        {
+            return (null, this);
+        }
+
+        var rest = new Row([.. cells.Select(c => c.Cell with { Words = string.Join('\n', c.Lines.Skip(lines)), Note = c.Lines.Count <= lines ? "" : c.Cell.Note, Tick = false })]);
+        return (this with { Rows = [first], Fixed = widths }, this with { Rows = [rest, .. Rows.Skip(1)], Fixed = widths });
+    }
+
+    private void DrawRow(Board board, Row row, double x, double y, double[] widths)
+    {
+        var left = x;
+        for (var i = 0; i < row.Cells.Count; i++)
+        {
+            var (cell, width) = (row.Cells[i], WidthOf(row, i, widths));
+            var lettering = cell.Lettering ?? Lettering;
+            var align = row.Cells.Count == 1 ? Anchor.Start : Columns[i].Align;
+            var tick = TickRoom(cell, lettering);
+            if (cell.Tick)
+            {
+                board.Add(new TickBox(new PaperPoint(left, y + Pad + lettering.Ascent() - lettering.Digits - 0.2), lettering.Digits + 0.4));
+            }
+
+            var bottom = y + Pad;
+            if (cell.Words.Length > 0)
+            {
+                bottom = board.Lines(Lines(cell, width), Stand(left + tick, width - tick, align), bottom, lettering, align) + NoteGap;
+            }
+
+            if (cell.Note.Length > 0)
+            {
+                board.Lines(Wrapping.Lines(cell.Note, Styles.Small, width - tick), Stand(left + tick, width - tick, align), bottom, Styles.Small, align);
+            }
+
+            left += width + Gap;
+        }
+    }
+
+    private double RowHeight(Row row, double[] widths) =>
+        2 * Pad + row.Cells.Select((c, i) =>
+        {
+            var width = WidthOf(row, i, widths);
+            var words = c.Words.Length == 0 && !c.Tick ? 0 : Lines(c, width).Count * (c.Lettering ?? Lettering).Leading;
+            var note = c.Note.Length == 0 ? 0 : (words > 0 ? NoteGap : 0) + Wrapping.Lines(c.Note, Styles.Small, width - TickRoom(c, c.Lettering ?? Lettering)).Count * Styles.Small.Leading;
+            return words + note;
+        }).Max();
+
+    private IReadOnlyList<string> Lines(Cell cell, double width)
+    {
+        var lettering = cell.Lettering ?? Lettering;
+        return Wrapping.Lines(cell.Words, lettering, width - TickRoom(cell, lettering));
+    }
+
+    private static double TickRoom(Cell cell, Lettering lettering) => cell.Tick ? lettering.Digits + (cell.Words.Length > 0 ? 2 : 0.4) : 0;
+
+    private double WidthOf(Row row, int i, double[] widths) => row.Cells.Count == 1 ? widths.Sum() + Gap * (Columns.Count - 1) : widths[i];
+
+    private static double Stand(double left, double width, Anchor align) => align switch { Anchor.Start => left, Anchor.Middle => left + width / 2, _ => left + width };
+
+    private double[] Widths(double width)
+    {
+        if (Fixed is not null)
+        {
+            return Fixed;
+        }
+
+        var natural = new double[Columns.Count];
+        var least = new double[Columns.Count];
+        for (var i = 0; i < Columns.Count; i++)
+        {
+            var words = Rows.Where(r => r.Cells.Count > 1 || Columns.Count == 1).Select(r => Wanted(r.Cells[i])).Append(Wanted(new Cell(Columns[i].Head) { Lettering = Styles.SmallStrong }));
+            (natural[i], least[i]) = words.Aggregate((0.0, 0.0), (most, w) => (Math.Max(most.Item1, w.Natural), Math.Max(most.Item2, w.Least)));
+        }
+
+        return ColumnWidths.Fit(natural, least, [.. Columns.Select(c => c.Grows)], width - Gap * (Columns.Count - 1));
+    }
+
+    private (double Natural, double Least) Wanted(Cell cell)
+    {
+        var lettering = cell.Lettering ?? Lettering;
+        var tick = TickRoom(cell, lettering);
+        var natural = Math.Max(cell.Words.Split('\n').Max(lettering.WidthOf), cell.Note.Length == 0 ? 0 : Styles.Small.WidthOf(cell.Note));
+        var least = cell.Words.Split(' ', '\n').Max(lettering.WidthOf);
+        return (natural + tick + 0.01, Math.Min(least, 45) + tick + 0.01);
+    }
+}
+
+/// <summary>Shares a width between columns.</summary>
+internal static class ColumnWidths
+{
+    /// <summary>What each column would like if there is room, less where there is not, but not less than its longest word while that is possible.</summary>
+    public static double[] Fit(double[] natural, double[] least, double[] grows, double width)
+    {
+        var (wish, need) = (natural.Sum(), least.Sum());
+        if (wish <= width)
+        {
+            var share = grows.Sum();
+            var spare = width - wish;
+            return share > 0 ? [.. natural.Select((n, i) => n + spare * grows[i] / share)] : natural;
+        }
+
+        if (need >= width)
+        {
+            return [.. least.Select(n => n * width / need)];
+        }
+
+        // Columns that are short of their wish get room in proportion to its square root, so one long text does not starve the others.
+        var result = (double[])least.Clone();
+        var open = Enumerable.Range(0, natural.Length).Where(i => natural[i] > least[i]).ToList();
+        var left = width - need;
+        while (open.Count > 0 && left > 1e-6)
+        {
+            var total = open.Sum(i => Math.Sqrt(natural[i] - result[i]));
+            var given = 0.0;
+            foreach (var i in open.ToArray())
+            {
+                var part = Math.Min(left * Math.Sqrt(natural[i] - result[i]) / total, natural[i] - result[i]);
+                result[i] += part;
+                given += part;
+            }
+
+            open.RemoveAll(i => natural[i] - result[i] < 1e-6);
+            left -= given;
+        }
+
+        return result;
+    }
+}

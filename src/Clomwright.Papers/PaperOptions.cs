@@ -1,0 +1,17 @@
+using Clomwright.Evidence;
+
+namespace Clomwright.Papers;
+
+/// <summary>How a book of papers is made.</summary>
+/// <param name="Date">The date that every sheet carries.</param>
+public sealed record PaperOptions(DateOnly Date)
+{
+    /// <summary>The paper.</summary>
+    public PaperSize Paper { get; init; } = PaperSize.A4;
+
+    /// <summary>Which units come first; null takes the house's own.</summary>
+    public UnitSystem? Units { get; init; }
+
+    /// <summary>Letter of the issue; null prints "not issued".</summary>
+    public string? Revision { get; init; }
+}

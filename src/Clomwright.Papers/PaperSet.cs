@@ -1,0 +1,39 @@
+using Clomwright.Building;
+using Clomwright.Evidence;
+using Clomwright.Geometry;
+
+namespace Clomwright.Papers;
+
+/// <summary>What a book of papers is drawn from: the parts of a study, and how it is to be printed.</summary>
+public sealed record PaperSet
+{
+    /// <summary>Where everything is, with the description it was made from.</summary>
+    public required HouseGeometry Geometry { get; init; }
+
+    /// <summary>What it takes.</summary>
+    public required HouseQuantities Quantities { get; init; }
+
+    /// <summary>How to mark it on the ground; null where the plan could not be laid out.</summary>
+    public SettingOut? SettingOut { get; init; }
+
+    /// <summary>What the adopted rules say.</summary>
+    public Sequence<Finding> Findings { get; init; }
+
+    /// <summary>What is wrong or odd in the description.</summary>
+    public Sequence<Diagnostic> Diagnostics { get; init; }
+
+    /// <summary>Values nobody gave that something leaned on.</summary>
+    public Sequence<Assumption> Assumptions { get; init; }
+
+    /// <summary>The calculations behind the numbers.</summary>
+    public Sequence<Calculation> Calculations { get; init; }
+
+    /// <summary>Paper, units, date and revision.</summary>
+    public required PaperOptions Options { get; init; }
+
+    /// <summary>The description.</summary>
+    public House House => Geometry.House;
+
+    /// <summary>Which units come first.</summary>
+    public UnitSystem Units => Options.Units ?? House.Units;
+}

@@ -1,0 +1,85 @@
+using Clomwright.Building;
+using Clomwright.Evidence;
+using Clomwright.Papers.Drawing;
+using Clomwright.Papers.Layout;
+using Clomwright.Papers.Views;
+
+namespace Clomwright.Papers.Sheets;
+
+/// <summary>The first sheet: the house at a glance, the list of sheets, and what the tags of numbers mean.</summary>
+internal static class CoverSheet
+{
+    /// <summary>The cover of a book whose other sheets are known.</summary>
+    public static IEnumerable<Draft> Of(Scene scene, IReadOnlyList<SheetHead> others, int firstNumber)
+    {
+        var (say, g) = (scene.Say, scene.Geometry);
+        var content = SheetFrame.Content(scene.Portrait.Width, scene.Portrait.Height);
+        var wall = UnrolledWall.Of(g, new WallView(Face.Outside, (content.Width - 8) / g.Curve.OffsetLength(g.Wall.OutsideOffset(g.Wall.Base.Metres))) { Units = say.First, Measures = false, Details = false });
+        var plan = PlanDrawing.Of(g, new PlanView(PlanScale(scene)) { Units = say.First });
+        List<Block> blocks =
+        [
+            new Paragraph(scene.House.Name, Lettering.Strong(6.5)),
+            new Picture(wall.Marks, wall.View) { Above = 5 },
+            new Beside(
+                new Stack([new Picture(plan.Marks, plan.View)]),
+                new Stack([Numbers(scene), .. Notes(scene)]),
+                0.5) { Above = 5 },
+            new Heading(say.Say("cover.sheets")) { Above = 5 },
+            List(scene, others, firstNumber),
+            new Heading(say.Say("cover.tags")) { Above = 5 },
+            Tags(say),
+            new Cautions(say.Say("caution.title"), [say.Say("caution.cover"), say.Say("caution.not-checked")]) { Above = 5 },
+        ];
+        return Draft.Flow(new SheetHead("cover", say.Say("cover.title")), scene.Portrait, blocks, say);
+    }
+
+    private static Beside Tags(Wording say)
+    {
+        Row[] rows = [.. Enum.GetValues<Tag>().Select(t => new Row(new Cell(say.Say(t)) { Lettering = Styles.BodyStrong }, new Cell("", say.Say("cover.tag-" + t.ToString().ToLowerInvariant()))))];
+        Stack Part(IEnumerable<Row> part) => new([new Table([new(""), new("") { Grows = 1 }], [.. part])]);
+        return new Beside(Part(rows.Take(3)), Part(rows.Skip(3))) { Above = 1.5 };
+    }
+
+    /// <summary>The sheets with the numbers at which they begin, in two columns.</summary>
+    private static Beside List(Scene scene, IReadOnlyList<SheetHead> others, int firstNumber)
+    {
+        Row[] rows =
+        [
+            .. others.Select((h, i) => (Head: h, Number: i + firstNumber)).Where(s => !s.Head.GoesOn)
+                .Select(s => new Row(new Cell(scene.Say.One(Amount.Count(s.Number))) { Lettering = Styles.BodyStrong }, new Cell(s.Head.Title))),
+        ];
+        var half = (rows.Length + 1) / 2;
+        Stack Part(IEnumerable<Row> part) => new([new Table([new("", Anchor.End), new("") { Grows = 1 }], [.. part])]);
+        return new Beside(Part(rows.Take(half)), Part(rows.Skip(half))) { Above = 1.5 };
+    }
+
+    private static double PlanScale(Scene scene)
+    {
+        var points = Enumerable.Range(0, 72).Select(i => scene.Geometry.Curve.At(i * scene.Geometry.Curve.Length / 72));
+        var reach = PaperBox.Around(points.Select(p => new PaperPoint(p.East, p.North)));
+        var eave = scene.Geometry.Wall.OutsideOffset(scene.Geometry.Wall.Base.Metres) + (scene.House.Roof?.Eave.Metres ?? 0);
+        return 62 / (Math.Max(reach.Width, reach.Height) + 2 * eave);
+    }
+
+    private static Facts Numbers(Scene scene)
+    {
+        var (g, q) = (scene.Geometry, scene.Set.Quantities);
+        return new Facts(
+        [
+            scene.Fact("cover.inside-area", new Area(g.Measures.InsideArea), Tag.Computed),
+            scene.Fact("cover.outside-area", new Area(g.Measures.OutsideArea), Tag.Computed),
+            scene.Fact("cover.net-volume", new Volume(g.Measures.NetVolume), Tag.Computed),
+            q.Batches is { } b ? scene.Fact("cover.batches", Amount.Count((long)Math.Ceiling(b)), Tag.Computed) : scene.Unknown("cover.batches", "lift.no-batch"),
+            scene.Fact("cover.lifts", Amount.Count(g.Lifts.Count), Tag.Given),
+            scene.Fact("cover.top", g.Wall.Top, Tag.Given),
+        ], Styles.Reading) { Across = 2 };
+    }
+
+    private static IEnumerable<Block> Notes(Scene scene)
+    {
+        if (scene.House.Notes is { Length: > 0 } notes)
+        {
+            yield return new Paragraph(notes, Styles.Small) { Above = 3 };
+        }
+    }
+}

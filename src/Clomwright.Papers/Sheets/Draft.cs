@@ -1,0 +1,34 @@
+using Clomwright.Papers.Drawing;
+using Clomwright.Papers.Layout;
+
+namespace Clomwright.Papers.Sheets;
+
+/// <summary>A sheet before it has its number: what it says of itself, its paper, and what stands in it.</summary>
+internal sealed record Draft(SheetHead Head, (double Width, double Height) Paper, IReadOnlyList<Block> Column)
+{
+    /// <summary>Blocks poured onto as many sheets as they need; further ones carry the same key with a number.</summary>
+    public static IEnumerable<Draft> Flow(SheetHead head, (double Width, double Height) paper, IReadOnlyList<Block> blocks, Wording say)
+    {
+        var content = SheetFrame.Content(paper.Width, paper.Height);
+        var columns = Layout.Flow.Columns(blocks, content.Width, content.Height);
+        return columns.Select((column, i) => new Draft(
+            i == 0 ? head : head with
+            {
+                Key = FormattableString.Invariant($"{head.Key}-{i + 1}"),
+                GoesOn = true,
+                Title = say.Say("frame.continued", ("title", head.Title), ("n", i + 1)),
+            },
+            paper,
+            column));
+    }
+
+    /// <summary>The finished sheet.</summary>
+    public Sheet Finish(int number, int count, Imprint imprint, Wording say)
+    {
+        var board = new Board();
+        SheetFrame.Draw(board, Paper.Width, Paper.Height, Head, number, count, imprint, say);
+        var content = SheetFrame.Content(Paper.Width, Paper.Height);
+        Layout.Flow.Draw(board, Column, content.Left, content.Top, content.Width);
+        return new Sheet(Head.Key, Head.Title, Paper.Width, Paper.Height, board.Marks);
+    }
+}

@@ -1,0 +1,96 @@
+using Clomwright.Evidence;
+using Clomwright.Papers.Drawing;
+using Clomwright.Papers.Layout;
+
+namespace Clomwright.Papers.Sheets;
+
+/// <summary>What the adopted rules say: totals on top, then what falls short, what is not checked, what a person has to judge, and what is met.</summary>
+internal static class FindingsSheet
+{
+    public static IEnumerable<Draft> Of(Scene scene)
+    {
+        var say = scene.Say;
+        var findings = scene.Set.Findings;
+        var head = new SheetHead("findings", say.Say("findings.title"));
+        List<Block> blocks =
+        [
+            new Facts(
+            [
+                Total(scene, "findings.met", findings.Count(f => f.Verdict is Verdict.Met)),
+                Total(scene, "findings.short", findings.Count(f => f.Verdict is Verdict.FallsShort)),
+                Total(scene, "findings.not-checked", findings.Count(f => f.Verdict is Verdict.NotChecked)),
+                Total(scene, "findings.judgement", findings.Count(f => f.Verdict is Verdict.NeedsJudgement)),
+            ], Styles.Large),
+            new Paragraph(say.Say("findings.note"), Styles.Body) { Above = 3 },
+            .. Diagnostics(scene),
+            .. Part(scene, "findings.heading-short", [.. findings.Where(f => f.Verdict is Verdict.FallsShort)]),
+            .. Part(scene, "findings.heading-not-checked", [.. findings.Where(f => f.Verdict is Verdict.NotChecked)]),
+            .. Part(scene, "findings.heading-judgement", [.. findings.Where(f => f.Verdict is Verdict.NeedsJudgement)]),
+            .. Part(scene, "findings.heading-met", [.. findings.Where(f => f.Verdict is Verdict.Met)]),
+            .. Part(scene, "findings.heading-none", [.. findings.Where(f => f.Verdict is Verdict.NotApplicable)]),
+            .. Assumptions(scene),
+        ];
+        return Draft.Flow(head, scene.Portrait, blocks, say);
+    }
+
+    private static Fact Total(Scene scene, string key, int count) => new(scene.Say.Say(key), scene.Say.One(Amount.Count(count)));
+
+    private static IEnumerable<Block> Diagnostics(Scene scene)
+    {
+        if (scene.Set.Diagnostics.Count == 0)
+        {
+            yield break;
+        }
+
+        yield return new Heading(scene.Say.Say("findings.diagnostics")) { Above = 4 };
+        yield return new Table(
+            [new(scene.Say.Say("findings.place")), new(scene.Say.Say("findings.wrong")) { Grows = 1 }],
+            [.. scene.Set.Diagnostics.Select(d => new Row(new Cell(d.Path) { Lettering = Styles.BodyStrong }, new Cell(scene.Say.Say(d.What))))]) { Above = 1.5 };
+    }
+
+    private static IEnumerable<Block> Part(Scene scene, string heading, IReadOnlyList<Finding> findings)
+    {
+        var say = scene.Say;
+        if (findings.Count == 0)
+        {
+            yield break;
+        }
+
+        yield return new Heading(say.Say(heading, ("n", findings.Count))) { Above = 5 };
+        yield return new Table(
+            [new(say.Say("findings.rule")) { Grows = 1 }, new(say.Say("findings.subject")), new(say.Say("findings.says")) { Grows = 2 }, new(say.Say("findings.source")) { Grows = 1 }],
+            [
+                .. findings.Select(f => new Row(
+                    new Cell(say.Say(f.Rule.Title), Wording.Dotted(f.Clause.Adopted, f.Clause.Number)) { Lettering = Styles.BodyStrong },
+                    new Cell(f.Subject),
+                    new Cell(Reason(say, f.Verdict), string.Join(' ', f.Notes.Select(say.Say))),
+                    new Cell("", Wording.Say(f.Clause.Source)))),
+            ]) { Above = 1.5 };
+    }
+
+    private static string Reason(Wording say, Verdict verdict) => verdict switch
+    {
+        Verdict.Met { Because: { } because } => say.Say(because),
+        Verdict.Met met => say.Say(met.Comparisons[0]),
+        Verdict.FallsShort { Because: { } because } => say.Say(because),
+        Verdict.FallsShort shortfall => say.Say(shortfall.Comparisons[0]),
+        Verdict.NotApplicable none => say.Say(none.Because),
+        Verdict.NeedsJudgement judgement => say.Say(judgement.Question),
+        Verdict.NotChecked missing => say.Say(missing.Because),
+        _ => throw new ArgumentOutOfRangeException(nameof(verdict)),
+    };
+
+    private static IEnumerable<Block> Assumptions(Scene scene)
+    {
+        var say = scene.Say;
+        if (scene.Set.Assumptions.Count == 0)
+        {
+            yield break;
+        }
+
+        yield return new Heading(say.Say("findings.assumptions")) { Above = 5 };
+        yield return new Table(
+            [new(say.Say("findings.assumed")) { Grows = 1 }, new(say.Say("findings.value"), Anchor.End), new(say.Say("findings.source"))],
+            [.. scene.Set.Assumptions.Select(a => new Row(new Cell(say.Say(a.What)), new Cell(say.Say(a.Value)) { Lettering = Styles.BodyStrong }, new Cell("", Wording.Say(a.Source))))]) { Above = 1.5 };
+    }
+}

@@ -1,0 +1,229 @@
+using Clomwright.Building;
+using Clomwright.Evidence;
+using Clomwright.Geometry;
+using Clomwright.Geometry.Joinery;
+using Clomwright.Papers.Drawing;
+using Clomwright.Papers.Layout;
+using Clomwright.Papers.Views;
+
+namespace Clomwright.Papers.Sheets;
+
+/// <summary>One lift on a clipboard at the wall: how much, between which faces, what is set in it, and when it is ready for the next.</summary>
+internal static class LiftSheet
+{
+    public static IEnumerable<Draft> Of(Scene scene, LiftSlice lift)
+    {
+        var say = scene.Say;
+        var head = new SheetHead(Ids.Lift(lift.Number), say.Say("lift.title", ("n", lift.Number), ("count", scene.Geometry.Lifts.Count)));
+        List<Block> blocks =
+        [
+            Numbers(scene, lift),
+            new Picture(Strip(scene, lift, out var view), view) { Above = 3 },
+            new Beside(new Stack([.. Faces(scene, lift)]), new Stack([.. Openings(scene, lift)]), 0.54) { Above = 3 },
+            Cautions(scene, lift),
+            .. SetIn(scene, lift),
+            .. Ready(scene, lift),
+        ];
+        return Draft.Flow(head, scene.Portrait, blocks, say);
+    }
+
+    private static Facts Numbers(Scene scene, LiftSlice lift)
+    {
+        var say = scene.Say;
+        var counted = scene.Set.Quantities.Lifts.FirstOrDefault(q => q.Lift == lift.Index);
+        var platform = WorkHeight.Platform(lift.Top.Metres);
+        return new Facts(
+        [
+            scene.Fact("lift.from", lift.Bottom, Tag.Given),
+            scene.Fact("lift.to", lift.Top, Tag.Given),
+            scene.Fact("lift.rise", lift.Top - lift.Bottom, Tag.Computed),
+            counted?.Batches is { } batches ? scene.Fact("lift.batches", Amount.Number(Math.Round(batches * 2) / 2), Tag.Computed) : scene.Unknown("lift.batches", "lift.no-batch"),
+            counted?.RisePerBatch is { } rise ? scene.Fact("lift.rise-per-batch", Amount.Metres(rise), Tag.Computed) : scene.Unknown("lift.rise-per-batch", "lift.no-batch"),
+            scene.Fact("lift.volume", new Volume(lift.LaidVolume), Tag.Computed),
+            scene.Fact("lift.net-volume", new Volume(lift.NetVolume), Tag.Computed),
+            platform > 0.25
+                ? scene.Fact("lift.platform", Amount.Metres(platform), Tag.Practice)
+                : new Fact(say.Say("lift.platform"), say.Say("lift.platform-floor"), say.Say(Tag.Practice)),
+        ], Styles.Reading);
+    }
+
+    /// <summary>The whole ring with this lift filled in.</summary>
+    private static Sequence<Mark> Strip(Scene scene, LiftSlice lift, out PaperBox view)
+    {
+        var content = SheetFrame.Content(scene.Portrait.Width, scene.Portrait.Height);
+        var drawing = UnrolledWall.Of(scene.Geometry, new WallView(Face.Inside, (content.Width - 8) / scene.Geometry.Curve.Length) { Units = scene.Say.First, Measures = false, Details = false });
+        var strip = drawing.Strip;
+        var band = strip.Box(new Span(strip.From, strip.To), lift.Bottom.Metres, lift.Top.Metres);
+        view = drawing.View;
+        return [.. drawing.Marks.TakeWhile(m => m is not Group { Id: "lift-lines" }), Shaded(band), .. drawing.Marks.SkipWhile(m => m is not Group { Id: "lift-lines" })];
+    }
+
+    /// <summary>The lift hatched; openings are drawn over it afterwards and stay white.</summary>
+    private static Group Shaded(PaperBox band) => new("this-lift",
+    [
+        new Hatch(Outline.Rectangle(band), 45, 0.9, new Pen(Weight.Thin)),
+        new Stroke(Outline.Rectangle(band), new Pen(Weight.Heavy)),
+    ]);
+
+    private static IEnumerable<Block> Faces(Scene scene, LiftSlice lift)
+    {
+        var (say, wall) = (scene.Say, scene.Geometry.Wall);
+        yield return new Heading(say.Say("lift.faces"));
+        var round = scene.House.Plan as Plan.Round;
+        Row At(string key, double height)
+        {
+            var (inside, outside) = (wall.InsideOffset(height), wall.OutsideOffset(height));
+            var radius = round is null ? 0 : round.InsideDiameter.Metres / 2;
+            return new Row(say.Say(key), Big(scene, inside + radius), Big(scene, outside + radius), Big(scene, outside - inside));
+        }
+
+        yield return new Table(
+            [
+                new(""), new(say.Say(round is null ? "lift.inside-offset" : "lift.inside-radius"), Anchor.End),
+                new(say.Say(round is null ? "lift.outside-offset" : "lift.outside-radius"), Anchor.End), new(say.Say("lift.thickness"), Anchor.End) { Grows = 1 },
+            ],
+            [At("lift.at-top", lift.Top.Metres), At("lift.at-bottom", lift.Bottom.Metres)]) { Above = 1.5 };
+        yield return new Paragraph(say.Say(round is null ? "lift.offsets-note" : "lift.radii-note"), Styles.Small) { Above = 1.5 };
+        if (lift.Index == 0 && lift.LaidVolume > lift.NetVolume * 1.001)
+        {
+            yield return new Paragraph(say.Say("lift.first-note"), Styles.Body) { Above = 1.5 };
+        }
+    }
+
+    private static Cell Big(Scene scene, double metres) => scene.Metres(metres, "") with { Lettering = Styles.Reading };
+
+    private static IEnumerable<Block> Openings(Scene scene, LiftSlice lift)
+    {
+        var say = scene.Say;
+        var (bottom, top) = (lift.Bottom.Metres, lift.Top.Metres);
+        List<Row> rows = [];
+        foreach (var o in scene.Geometry.Openings)
+        {
+            List<(string Key, double Height)> events = [];
+            if (o.Sill >= bottom && o.Sill < top || lift.Index == 0 && o.Sill < bottom)
+            {
+                events.Add(("lift.opening-starts", o.Sill));
+            }
+
+            if (o.Head > bottom && o.Head <= top)
+            {
+                events.Add(("lift.opening-stops", o.Head));
+            }
+
+            if (o.Header is { } h && h.Top > bottom && h.Top <= top)
+            {
+                events.Add(("lift.header-over", h.Top));
+            }
+
+            rows.AddRange(events.Select(e => new Row(
+                new Cell(scene.Letter(o)) { Lettering = Styles.BodyStrong, Tick = true },
+                new Cell(o.Opening.Name, say.Say(e.Key)),
+                Big(scene, e.Height))));
+        }
+
+        yield return new Heading(say.Say("lift.openings"));
+        if (rows.Count == 0)
+        {
+            yield return new Paragraph(say.Say("lift.no-openings"), Styles.Body) { Above = 1.5 };
+            yield break;
+        }
+
+        yield return new Table([new(""), new("") { Grows = 1 }, new(say.Say("lift.at-height"), Anchor.End)], rows) { Above = 1.5 };
+    }
+
+    /// <summary>What is built in while this lift is laid: embeds, niches that begin, tees, and the deadmen of frames.</summary>
+    private static IEnumerable<Block> SetIn(Scene scene, LiftSlice lift)
+    {
+        var (say, g) = (scene.Say, scene.Geometry);
+        var (bottom, top) = (lift.Bottom.Metres, lift.Top.Metres);
+        List<Row> rows = [];
+        foreach (var e in g.Embeds.Where(e => e.Lift == lift.Index || lift.Index == 0 && e.Lift < 0 || lift.Index == g.Lifts.Count - 1 && e.Lift >= g.Lifts.Count).OrderBy(e => e.Height).ThenBy(e => e.Station))
+        {
+            var kind = Wording.Dotted(say.Say("embed." + e.Embed.Kind.ToString().ToLowerInvariant()), say.Say("face." + (e.Embed.Through ? "through" : e.Embed.Face.ToString().ToLowerInvariant())), e.Embed.Note ?? "");
+            rows.Add(Item(scene, StripEmbeds.Number(e), e.Address, kind, e.Station, e.Height));
+        }
+
+        rows.AddRange(g.Niches.Where(n => n.Bottom >= bottom && n.Bottom < top)
+            .Select(n => Item(scene, StripHoles.Sign(g, n), n.Niche.Name, say.Say("lift.niche-starts", ("depth", n.Niche.Depth)), n.Station, n.Bottom)));
+        yield return new Heading(say.Say("lift.set-in")) { Above = 4 };
+        var grids = Tees(scene, lift).Concat(Deadmen(scene, bottom, top)).ToArray();
+        if (rows.Count == 0 && grids.Length == 0)
+        {
+            yield return new Paragraph(say.Say("lift.nothing"), Styles.Body) { Above = 1.5 };
+        }
+
+        if (rows.Count > 0)
+        {
+            yield return new Table(
+                [new(""), new(say.Say("built.height"), Anchor.End), new(say.Say("built.station"), Anchor.End), new(say.Say("built.name")) { Grows = 1 }],
+                rows) { Above = 1.5 };
+        }
+
+        foreach (var grid in grids)
+        {
+            yield return grid;
+        }
+    }
+
+    private static IEnumerable<Block> Tees(Scene scene, LiftSlice lift)
+    {
+        var say = scene.Say;
+        foreach (var level in scene.Geometry.Tees.Where(t => t.Lift == lift.Index).GroupBy(t => Math.Round(t.BarHeight, 4)))
+        {
+            yield return new LeadIn(say.Say("lift.tees", ("height", Amount.Metres(level.First().BarHeight))));
+            yield return new TickGrid([.. level.Select(t => new TickItem($"T{t.Number}", say.One(Amount.Metres(t.Station)), say.Other(Amount.Metres(t.Station))))]) { Above = 1.2 };
+        }
+    }
+
+    private static IEnumerable<Block> Deadmen(Scene scene, double bottom, double top)
+    {
+        var say = scene.Say;
+        TickItem[] items =
+        [
+            .. scene.Geometry.Openings.Where(o => o.Opening.Frame is not null && o.Opening.Shape == OpeningShape.Rectangular)
+                .SelectMany(o => OpeningPieces.DeadmanHeights(o).Where(h => h >= bottom && h < top)
+                    .Select(h => new TickItem(scene.Letter(o), say.One(Amount.Metres(h)), say.Other(Amount.Metres(h)), 2))),
+        ];
+        if (items.Length > 0)
+        {
+            yield return new LeadIn(say.Say("lift.deadmen"));
+            yield return new TickGrid(items) { Above = 1.2 };
+        }
+    }
+
+    private static Row Item(Scene scene, string sign, string name, string note, double station, double height) => new(
+        new Cell(sign) { Lettering = Styles.BodyStrong, Tick = true },
+        Big(scene, height),
+        Big(scene, station),
+        new Cell(name, note) { Lettering = Styles.BodyStrong });
+
+    private static IEnumerable<Block> Ready(Scene scene, LiftSlice lift)
+    {
+        var say = scene.Say;
+        yield return new Heading(say.Say("lift.ready")) { Above = 4 };
+        yield return new Paragraph(say.Say(lift.Number == scene.Geometry.Lifts.Count ? "lift.ready-last" : "lift.ready-test"), Styles.Body) { Above = 1.5 };
+        yield return new Facts([.. ((string[])["lift.laid-on", "lift.firm-from", "lift.keys-until", "lift.checked-by"]).Select(k => new Fact(say.Say(k), ""))], Styles.Body) { Above = 3 };
+    }
+
+    private static Cautions Cautions(Scene scene, LiftSlice lift)
+    {
+        var say = scene.Say;
+        List<string> items = [say.Say("caution.wet-wall"), say.Say("caution.lifting")];
+        if (WorkHeight.Platform(lift.Top.Metres) > 0.25)
+        {
+            items.Add(say.Say("caution.platform"));
+        }
+
+        if (scene.Geometry.Embeds.Any(e => e.Lift == lift.Index && e.Embed.Kind is EmbedKind.Box or EmbedKind.Wire))
+        {
+            items.Add(say.Say("caution.wire"));
+        }
+
+        if (lift.Number == scene.Geometry.Lifts.Count)
+        {
+            items.Add(say.Say("caution.free-wall"));
+        }
+
+        return new Cautions(say.Say("caution.title"), items) { Above = 4 };
+    }
+}

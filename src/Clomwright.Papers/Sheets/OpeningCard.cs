@@ -1,0 +1,188 @@
+using Clomwright.Building;
+using Clomwright.Evidence;
+using Clomwright.Geometry;
+using Clomwright.Geometry.Joinery;
+using Clomwright.Papers.Drawing;
+using Clomwright.Papers.Layout;
+using Clomwright.Papers.Views;
+
+namespace Clomwright.Papers.Sheets;
+
+/// <summary>One opening for the carpenter and the crew: sizes, what to cut, in which order to set it, and who checks.</summary>
+internal static class OpeningCard
+{
+    private const double DrawingWidth = 80;
+    private const double DrawingHeight = 118;
+
+    public static IEnumerable<Draft> Of(Scene scene, OpeningPlace place)
+    {
+        var say = scene.Say;
+        var scale = DrawingScale.Fitting(say.First, s =>
+        {
+            var box = Drawn(scene, place, s).Bounds();
+            return box.Width <= DrawingWidth && box.Height <= DrawingHeight;
+        });
+        var marks = Drawn(scene, place, scale);
+        var title = say.Say("opening.title", ("letter", scene.Letter(place)), ("name", place.Opening.Name));
+        var head = new SheetHead(Ids.Opening(place.Opening.Name), title, Clock.Drawing, say.Say(scale.Label));
+        List<Block> blocks =
+        [
+            new Beside(
+                new Stack([new Picture(marks, marks.Bounds().Inset(-0.5))]),
+                new Stack([Sizes(scene, place), .. Where(scene, place), .. Pieces(scene, place)]),
+                DrawingWidth / (SheetFrame.Content(scene.Portrait.Width, scene.Portrait.Height).Width - 6)),
+            Cautions(scene, place),
+            .. Steps(scene, place),
+            new Facts([.. ((string[])["opening.check-plumb", "opening.check-square", "opening.check-header", "opening.check-by"]).Select(k => new Fact(say.Say(k), ""))], Styles.Body) { Above = 4 },
+        ];
+        return Draft.Flow(head, scene.Portrait, blocks, say);
+    }
+
+    private static Sequence<Mark> Drawn(Scene scene, OpeningPlace place, DrawingScale scale) =>
+        new OpeningDrawing(scene.Geometry, place, scale.PaperPerMetre, scene.Say.First).Draw();
+
+    private static Table Sizes(Scene scene, OpeningPlace place)
+    {
+        var (say, o) = (scene.Say, place.Opening);
+        List<Row> rows =
+        [
+            Size(scene, "opening.kind", say.Say("kind." + o.Kind.ToString().ToLowerInvariant()), "", Tag.Given),
+            Size(scene, "opening.rough", $"{say.One(o.Width)} × {say.One(o.Height)}", $"{AmountText.In(o.Width, say.Second)} × {AmountText.In(o.Height, say.Second)}", Tag.Given),
+        ];
+        if (o.Shape == OpeningShape.Arched && o.Rise is { } rise)
+        {
+            rows.Add(Size(scene, "opening.rise", rise, Tag.Given));
+        }
+
+        if (o.Frame is { } frame)
+        {
+            rows.Add(Size(scene, "opening.frame", $"{say.One(frame.Width)} × {say.One(frame.Height)}", $"{AmountText.In(frame.Width, say.Second)} × {AmountText.In(frame.Height, say.Second)}", Tag.Given));
+            rows.Add(Size(scene, "opening.frame-depth", frame.Depth, Tag.Given));
+            var gap = SettlementGap.Over(frame, scene.House.Mix);
+            rows.Add(gap.Value is { } g
+                ? Size(scene, "opening.gap", Amount.Metres(g), gap.Tag)
+                : new Row(say.Say("opening.gap"), new Cell(say.Say("not-checked"), say.Say("opening.gap-unknown")) { Lettering = Styles.BodyStrong }));
+        }
+
+        if (place.Header is { } header)
+        {
+            rows.Add(Size(scene, "opening.bearing", o.Header!.Bearing, Tag.Given));
+            rows.Add(Size(scene, header.ProudInside > 0 ? "opening.header-proud" : "opening.header-buried", Amount.Metres(Math.Abs(header.ProudInside)), Tag.Computed));
+        }
+
+        rows.Add(Size(scene, "opening.bow-inside", Amount.Metres(place.BowInside), Tag.Computed));
+        rows.Add(Size(scene, "opening.bow-outside", Amount.Metres(place.BowOutside), Tag.Computed));
+        return new Table([new(say.Say("opening.size")) { Grows = 1 }, new("", Anchor.End)], rows);
+    }
+
+    private static Row Size(Scene scene, string key, Amount amount, Tag tag) => Size(scene, key, scene.Say.One(amount), scene.Say.Other(amount), tag);
+
+    private static Row Size(Scene scene, string key, string first, string second, Tag tag) =>
+        new(scene.Say.Say(key), new Cell(first, Wording.Dotted(second, scene.Say.Say(tag))) { Lettering = Styles.BodyStrong });
+
+    private static IEnumerable<Block> Where(Scene scene, OpeningPlace place)
+    {
+        var say = scene.Say;
+        var (curve, wall) = (scene.Geometry.Curve, scene.Geometry.Wall);
+        var outside = curve.OffsetArc(place.Outside.From, place.Outside.To, wall.OutsideOffset(wall.Base.Metres));
+        yield return new Paragraph(
+            say.Say("opening.where", ("station", Amount.Metres(place.Station)), ("bearing", new Amount(place.Bearing, Dimension.Angle)), ("inside", Amount.Metres(place.Inside.Width)), ("outside", Amount.Metres(outside))),
+            Styles.Small) { Above = 2 };
+    }
+
+    private static IEnumerable<Block> Pieces(Scene scene, OpeningPlace place)
+    {
+        var say = scene.Say;
+        var pieces = OpeningPieces.Of(place);
+        yield return new Heading(say.Say("opening.pieces")) { Above = 4 };
+        if (pieces.Count == 0)
+        {
+            yield return new Paragraph(say.Say("opening.no-pieces"), Styles.Body) { Above = 1.5 };
+            yield break;
+        }
+
+        yield return new Table(
+            [new(""), new(say.Say("opening.piece")) { Grows = 1 }, new(say.Say("opening.cut-length"), Anchor.End)],
+            [
+                .. pieces.Select(p => new Row(
+                    new Cell(say.Say("opening.count", ("n", p.Count))) { Tick = true, Lettering = Styles.BodyStrong },
+                    Piece(scene, p),
+                    scene.Metres(p.CutLength, say.Say(p.Tag)) with { Lettering = Styles.Reading })),
+            ]) { Above = 1.5 };
+        if (place.Opening.Frame is null)
+        {
+            yield return new Paragraph(say.Say("opening.frame-unknown"), Styles.BodyStrong) { Above = 1.5 };
+        }
+    }
+
+    /// <summary>The piece and, under it, its section in both systems.</summary>
+    private static Cell Piece(Scene scene, OpeningPiece piece)
+    {
+        var say = scene.Say;
+        string Sides(UnitSystem units) => string.Join(" × ", ((double?[])[piece.Thickness, piece.Width]).OfType<double>().Select(s => AmountText.In(Amount.Metres(s), units)));
+        var section = piece.Width is null ? say.Say("opening.batten") : Wording.Dotted(Sides(say.First), Sides(say.Second), say.Say(Tag.Given));
+        return new Cell(say.Say("piece." + piece.Kind.ToString().ToLowerInvariant()), section);
+    }
+
+    private static IEnumerable<Block> Steps(Scene scene, OpeningPlace place)
+    {
+        var (say, o) = (scene.Say, place.Opening);
+        List<string> keys = [];
+        if (o.Kind == OpeningKind.Glass)
+        {
+            keys.AddRange(["step.glass-bed", "step.glass-size", "step.glass-edge"]);
+        }
+        else if (o.Shape != OpeningShape.Rectangular || o.Header is null)
+        {
+            keys.AddRange(["step.form", "step.form-out"]);
+        }
+
+        if (o.Frame is { } frame && o.Kind != OpeningKind.Glass)
+        {
+            keys.AddRange(frame.First
+                ? [o.Kind == OpeningKind.Door ? "step.set-door" : "step.set-window", "step.brace", "step.keys", "step.slip", "step.deadmen", "step.gap"]
+                : ["step.hole-first", "step.deadmen", "step.fit-later", "step.slip", "step.gap"]);
+        }
+        else if (o.Frame is null && o.Kind != OpeningKind.Glass)
+        {
+            keys.Add("step.no-frame");
+        }
+
+        if (o.Header is not null)
+        {
+            keys.AddRange(o.Header.CrossPad ? ["step.dry-bearing", "step.cross-pad", "step.header"] : ["step.dry-bearing", "step.header"]);
+        }
+
+        if (o.Kind != OpeningKind.Door)
+        {
+            keys.Add("step.sill");
+        }
+
+        keys.Add("step.leave-brace");
+        yield return new Heading(say.Say(o.Frame is { First: false } ? "opening.steps-hole" : "opening.steps-frame")) { Above = 4 };
+        yield return new Table([new("") { Grows = 1 }], [.. keys.Select((k, i) => new Row(new Cell($"{i + 1}  {say.Say(k)}") { Tick = true }))]) { Above = 1 };
+        yield return new Paragraph(say.Say("opening.practice"), Styles.Small) { Above = 1 };
+    }
+
+    private static Cautions Cautions(Scene scene, OpeningPlace place)
+    {
+        var say = scene.Say;
+        List<string> items = [say.Say("caution.brace")];
+        if (place.Header is not null)
+        {
+            items.Add(say.Say("caution.header"));
+        }
+
+        if (place.Opening.Kind is OpeningKind.Glass or OpeningKind.Fixed or OpeningKind.Opening)
+        {
+            items.Add(say.Say("caution.glass"));
+        }
+
+        if (place.Opening.Escape)
+        {
+            items.Add(say.Say("caution.escape"));
+        }
+
+        return new Cautions(say.Say("caution.title"), items) { Above = 4 };
+    }
+}

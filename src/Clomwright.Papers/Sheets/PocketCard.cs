@@ -1,0 +1,93 @@
+using Clomwright.Evidence;
+using Clomwright.Geometry;
+using Clomwright.Papers.Drawing;
+using Clomwright.Papers.Layout;
+
+namespace Clomwright.Papers.Sheets;
+
+/// <summary>The card in the lead builder's pocket: inches today, batches, what goes in, from when to when the next lift may go on, and who does what.</summary>
+public static class PocketCard
+{
+    /// <summary>All lifts of a house.</summary>
+    public static Sheet Of(PaperSet set)
+    {
+        ArgumentNullException.ThrowIfNull(set);
+        var scene = new Scene(set);
+        return Of(scene).First().Finish(1, 1, scene.Imprint, scene.Say);
+    }
+
+    internal static IEnumerable<Draft> Of(Scene scene)
+    {
+        var (say, g) = (scene.Say, scene.Geometry);
+        var table = new Table(
+            [
+                new(say.Say("pocket.lift")), new(say.Say("pocket.to"), Anchor.End), new(say.Say("pocket.batches"), Anchor.End),
+                new(say.Say("pocket.rise-per-batch"), Anchor.End), new(say.Say("pocket.set-in"), Anchor.End) { Grows = 1 },
+            ],
+            [.. g.Lifts.Reverse().Select(l => Lift(scene, l))]) { Lettering = Styles.BodyStrong };
+        return Draft.Flow(new SheetHead("pocket-card", say.Say("pocket.title")), scene.Set.Options.Paper.Pocket(), [table, .. Today(say), Caution(say)], say);
+    }
+
+    /// <summary>One lift from ten typed numbers, without a house file.</summary>
+    /// <param name="numbers">The ten numbers.</param>
+    /// <param name="options">Paper, date and units.</param>
+    public static Sheet FromNumbers(PocketNumbers numbers, PaperOptions options)
+    {
+        ArgumentNullException.ThrowIfNull(options);
+        var say = new Wording(options.Units ?? UnitSystem.Imperial);
+        var count = PocketCount.Of(numbers);
+        Fact Large(string key, Amount amount) => new(say.Say(key), say.One(amount), Wording.Dotted(say.Other(amount), say.Say(Tag.Computed)));
+        Fact Missing(string key) => new(say.Say(key), say.Say("not-known"), say.Say("lift.no-batch"));
+        var facts = new Facts(
+        [
+            Large("pocket.raise", Amount.Metres(count.Rise)),
+            count.Batches is { } b ? Large("pocket.batches", Amount.Number(Math.Round(b * 2) / 2)) : Missing("pocket.batches"),
+            count.RisePerBatch is { } r ? Large("pocket.rise-per-batch", Amount.Metres(r)) : Missing("pocket.rise-per-batch"),
+            count.BatchesEach is { } e ? Large("pocket.each", Amount.Number(e)) : Missing("pocket.each"),
+            Large("lift.volume", new Volume(count.Volume)),
+            new Fact(say.Say("lift.to"), say.One(numbers!.Top), Wording.Dotted(say.Other(numbers.Top), say.Say(Tag.Given))),
+        ], Styles.Large) { Across = 2 };
+        var typed = new Paragraph(
+            say.Say("pocket.typed",
+                ("ring", numbers.RingLength), ("openings", numbers.OpeningWidths), ("bottom", numbers.Bottom), ("top", numbers.Top), ("below", numbers.ThicknessAtBottom), ("above", numbers.ThicknessAtTop),
+                ("batches", numbers.TrialBatches), ("length", numbers.TrialLength), ("raised", numbers.TrialRaised), ("people", numbers.People)),
+            Styles.Small);
+        return Single(options, say, new SheetHead("pocket-card", say.Say("pocket.title")), [facts, typed, .. Today(say), Caution(say)]);
+    }
+
+    /// <summary>An empty card to fill in by hand.</summary>
+    public static Sheet Blank(PaperOptions options)
+    {
+        ArgumentNullException.ThrowIfNull(options);
+        var say = new Wording(options.Units ?? UnitSystem.Imperial);
+        var facts = new Facts([.. ((string[])["pocket.raise", "lift.to", "pocket.batches", "pocket.rise-per-batch", "pocket.each", "pocket.set-in"]).Select(k => new Fact(say.Say(k), ""))], Styles.Large) { Across = 2 };
+        return Single(options, say, new SheetHead("pocket-card-blank", say.Say("pocket.title-blank")), [facts, .. Today(say), Caution(say)]);
+    }
+
+    private static Row Lift(Scene scene, LiftSlice lift)
+    {
+        var (say, g) = (scene.Say, scene.Geometry);
+        var counted = scene.Set.Quantities.Lifts.FirstOrDefault(q => q.Lift == lift.Index);
+        var embeds = g.Embeds.Count(e => e.Lift == lift.Index) + g.Tees.Count(t => t.Lift == lift.Index) + g.Niches.Count(n => n.Bottom >= lift.Bottom.Metres && n.Bottom < lift.Top.Metres);
+        return new Row(
+            new Cell(say.One(Amount.Count(lift.Number))) { Tick = true, Lettering = Styles.Reading },
+            scene.Cell(lift.Top) with { Lettering = Styles.Reading },
+            counted?.Batches is { } b ? new Cell(say.One(Amount.Number(Math.Round(b * 2) / 2))) { Lettering = Styles.Reading } : new Cell("?"),
+            counted?.RisePerBatch is { } r ? scene.Metres(r) : new Cell("?"),
+            new Cell(embeds == 0 ? "–" : say.One(Amount.Count(embeds))));
+    }
+
+    private static IEnumerable<Block> Today(Wording say)
+    {
+        yield return new Heading(say.Say("pocket.today")) { Above = 4 };
+        yield return new Facts(
+            [.. ((string[])["pocket.lift-today", "pocket.rise-today", "pocket.window-from", "pocket.window-until", "pocket.mixing", "pocket.placing", "pocket.trimming", "pocket.checking"]).Select(k => new Fact(say.Say(k), ""))],
+            Styles.Body) { Above = 2, Across = 2 };
+        yield return new Paragraph(say.Say("pocket.ready"), Styles.Small) { Above = 2 };
+    }
+
+    private static Cautions Caution(Wording say) => new(say.Say("caution.title"), [say.Say("caution.wet-wall")]);
+
+    private static Sheet Single(PaperOptions options, Wording say, SheetHead head, IReadOnlyList<Block> blocks) =>
+        Draft.Flow(head, options.Paper.Pocket(), blocks, say).First().Finish(1, 1, new Imprint("", options.Date, options.Revision), say);
+}

@@ -1,0 +1,38 @@
+using Clomwright.Building;
+using Clomwright.Evidence;
+using Clomwright.Geometry;
+using Clomwright.Papers.Views;
+
+namespace Clomwright.Papers.Sheets;
+
+/// <summary>What a sheet is made from: the set of papers and its words.</summary>
+internal sealed record Scene(PaperSet Set)
+{
+    public Wording Say { get; } = new(Set.Units);
+
+    public HouseGeometry Geometry => Set.Geometry;
+
+    public House House => Set.House;
+
+    /// <summary>What every sheet says of the book.</summary>
+    public Imprint Imprint => new(House.Name, Set.Options.Date, Set.Options.Revision);
+
+    /// <summary>Paper of cards and lists.</summary>
+    public (double Width, double Height) Portrait => Set.Options.Paper.Portrait();
+
+    /// <summary>The letter of an opening: clockwise from the zero mark.</summary>
+    public string Letter(OpeningPlace opening) =>
+        Ids.Letter(Geometry.Openings.TakeWhile(o => o.Index != opening.Index).Count());
+
+    /// <summary>A length in both systems, for a cell: the first in its line, the other under it.</summary>
+    public Layout.Cell Cell(Amount amount, string more = "") => new(Say.One(amount), Wording.Dotted(Say.Other(amount), more));
+
+    /// <summary>A computed length in metres, for a cell.</summary>
+    public Layout.Cell Metres(double metres, string more = "") => Cell(Amount.Metres(metres), more);
+
+    /// <summary>A large number with its tag.</summary>
+    public Layout.Fact Fact(string key, Amount amount, Tag tag) => new(Say.Say(key), Say.One(amount), Wording.Dotted(Say.Other(amount), Say.Say(tag)));
+
+    /// <summary>A large number that is not known, and why.</summary>
+    public Layout.Fact Unknown(string key, string because) => new(Say.Say(key), Say.Say("not-known"), Say.Say(because));
+}

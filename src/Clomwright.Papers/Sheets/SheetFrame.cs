@@ -1,0 +1,143 @@
+using System.Globalization;
+using Clomwright.Evidence;
+using Clomwright.Papers.Drawing;
+using Clomwright.Papers.Layout;
+
+namespace Clomwright.Papers.Sheets;
+
+/// <summary>Which of three clocks a sheet shows.</summary>
+internal enum Clock
+{
+    /// <summary>What was designed.</summary>
+    Drawing,
+
+    /// <summary>What was measured on the wall.</summary>
+    Wall,
+
+    /// <summary>What is expected.</summary>
+    Forecast,
+}
+
+/// <summary>What a sheet says of itself.</summary>
+/// <param name="Key">Permanent key.</param>
+/// <param name="Title">Its name.</param>
+/// <param name="Clock">Which clock it shows.</param>
+/// <param name="Scale">Its scale; empty for one that is not to scale.</param>
+internal sealed record SheetHead(string Key, string Title, Clock Clock = Clock.Drawing, string Scale = "")
+{
+    /// <summary>It goes on from the sheet before it.</summary>
+    public bool GoesOn { get; init; }
+}
+
+/// <summary>What every sheet of one book says.</summary>
+/// <param name="House">Name of the house; empty leaves a line to write on.</param>
+/// <param name="Date">The date carried.</param>
+/// <param name="Revision">Letter of the issue; null when not issued.</param>
+internal sealed record Imprint(string House, DateOnly Date, string? Revision);
+
+/// <summary>The edge of every sheet: a storey pole up the left side that is true to size, a title over a heavy rule, and a foot with date, revision and clock.</summary>
+internal static class SheetFrame
+{
+    private const double Left = 17;
+    private const double Right = 9;
+    private const double RuleAt = 25;
+    private const double FootHeight = 19.5;
+    private const double PoleAt = 5.5;
+
+    /// <summary>The part of the paper that a sheet may fill.</summary>
+    public static PaperBox Content(double width, double height) => new(Left, RuleAt + 4, width - Right, height - FootHeight - 3);
+
+    /// <summary>Draws the frame.</summary>
+    public static void Draw(Board board, double width, double height, SheetHead head, int number, int count, Imprint imprint, Wording say)
+    {
+        Title(board, width, head, number, count, imprint, say);
+        Foot(board, width, height, head, imprint, say);
+        Pole(board, height, say);
+    }
+
+    private static void Title(Board board, double width, SheetHead head, int number, int count, Imprint imprint, Wording say)
+    {
+        var right = width - Right;
+        var of = say.Say("frame.of", ("count", count));
+        var place = number.ToString(CultureInfo.InvariantCulture);
+        board.Say(of, right, 21.5, Styles.Small, Anchor.End);
+        var ofWidth = Styles.Small.WidthOf(of) + 1.2;
+        board.Say(place, right - ofWidth, 21.5, Styles.Large, Anchor.End);
+        var room = right - Left - ofWidth - Styles.Large.WidthOf(place) - 6;
+        if (imprint.House.Length > 0)
+        {
+            board.Say(Wrapping.Shortened(imprint.House, Styles.Body, room), Left, 13, Styles.Body);
+        }
+        else
+        {
+            board.Line(Left, 13, Left + room * 0.6, 13, Weight.Thin, Dash.Dotted);
+        }
+
+        var title = Styles.Title;
+        while (title.WidthOf(head.Title) > room && title.Digits > 2.6)
+        {
+            title = Lettering.Strong(title.Digits - 0.2);
+        }
+
+        board.Say(Wrapping.Shortened(head.Title, title, room), Left, 21.5, title);
+        board.Line(Left, RuleAt, right, RuleAt, Weight.Bold);
+    }
+
+    private static void Foot(Board board, double width, double height, SheetHead head, Imprint imprint, Wording say)
+    {
+        var top = height - FootHeight;
+        board.Line(Left, top, width - Right, top, Weight.Medium);
+        var revision = imprint.Revision is { Length: > 0 } letter ? say.Say("frame.revision", ("letter", letter)) : say.Say("frame.not-issued");
+        var x = Left;
+        foreach (var (words, strong) in (ReadOnlySpan<(string, bool)>)[(Wording.Say(imprint.Date), false), (revision, true)])
+        {
+            var lettering = strong ? Styles.SmallStrong : Styles.Small;
+            board.Say(words, x, top + 4, lettering);
+            x += lettering.WidthOf(words) + 5;
+        }
+
+        x += 1;
+        foreach (var clock in Enum.GetValues<Clock>())
+        {
+            var words = say.Say("frame.clock-" + clock.ToString().ToLowerInvariant());
+            var lettering = clock == head.Clock ? Styles.SmallStrong : Styles.Small;
+            var box = PaperBox.At(x, top + 2.1, 1.9, 1.9);
+            board.Rectangle(box, Weight.Thin);
+            if (clock == head.Clock)
+            {
+                board.Solid(box.Inset(0.4));
+            }
+
+            board.Say(words, x + 2.8, top + 4, lettering);
+            x += 2.8 + lettering.WidthOf(words) + 4;
+        }
+
+        var shown = Wording.Dotted(head.Scale, head.Key);
+        board.Say(Wrapping.Shortened(shown, Styles.Small, width - Right - x - 2), width - Right, top + 4, Styles.Small, Anchor.End);
+        var lines = Wrapping.Lines(say.Say("frame.units-" + say.First.ToString().ToLowerInvariant()) + " " + say.Say("frame.no-substitute"), Styles.Small, width - Right - Left);
+        board.Lines(lines, Left, top + 5.4, Styles.Small);
+    }
+
+    /// <summary>Centimetres or quarter inches, true to size, zero at the foot: the printed sheet checks itself.</summary>
+    private static void Pole(Board board, double height, Wording say)
+    {
+        var units = say.First;
+        var (step, perLong, perLabel) = units == UnitSystem.Metric ? (5.0, 2, 10) : (25.4 / 4, 2, 4);
+        var foot = height - 10;
+        var count = (int)Math.Floor((foot - 10) / step);
+        List<Outline> ticks = [Outline.Line(PoleAt, foot, PoleAt, foot - count * step)];
+        for (var i = 0; i <= count; i++)
+        {
+            var length = i % perLabel == 0 ? 3.4 : i % perLong == 0 ? 2.2 : 1.2;
+            ticks.Add(Outline.Line(PoleAt, foot - i * step, PoleAt + length, foot - i * step));
+            if (i % perLabel == 0 && i > 0)
+            {
+                var number = units == UnitSystem.Metric ? i / 2 : i / 4;
+                board.Say(number.ToString(CultureInfo.InvariantCulture), PoleAt + 4.2, foot - i * step + Styles.Small.Digits / 2, Styles.Small);
+            }
+        }
+
+        board.Add(new Group("pole", [new Stroke(Outline.Of(ticks), new Pen(Weight.Thin)), new Fill(Outline.Polygon(new(PoleAt, foot), new(PoleAt - 1.2, foot + 2), new(PoleAt + 1.2, foot + 2)))]));
+        board.Say(say.Say("frame.pole-" + units.ToString().ToLowerInvariant()), PoleAt + 8.6, foot, Styles.Small, Anchor.Start, -90);
+    }
+}

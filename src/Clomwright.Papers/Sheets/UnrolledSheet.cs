@@ -1,0 +1,139 @@
+using Clomwright.Building;
+using Clomwright.Evidence;
+using Clomwright.Papers.Drawing;
+using Clomwright.Papers.Layout;
+using Clomwright.Papers.Views;
+
+namespace Clomwright.Papers.Sheets;
+
+/// <summary>The unrolled elevation of one face, with the tables that go with it.</summary>
+internal static class UnrolledSheet
+{
+    private const double BandGap = 3;
+    private const int MostBands = 4;
+
+    public static IEnumerable<Draft> Of(Scene scene, Face face)
+    {
+        var say = scene.Say;
+        var side = face.ToString().ToLowerInvariant();
+        var layout = Best(scene, face);
+        var head = new SheetHead($"unrolled-{side}", say.Say("unrolled.title-" + side), Clock.Drawing, say.Say(layout.Scale.Label));
+        List<Block> blocks = [.. layout.Bands.Select(b => new Picture(b.Marks, b.View) { Above = BandGap })];
+        blocks.Add(new Paragraph(say.Say("unrolled.note-" + side) + " " + say.Say("unrolled.note-tags"), Styles.Small));
+        blocks.Add(new Facts(
+        [
+            scene.Fact("unrolled.ring", Amount.Metres(layout.Bands[0].Strip.FaceLength), Tag.Computed),
+            scene.Fact("unrolled.face-area", new Area(face == Face.Inside ? scene.Geometry.Measures.InsideFaceArea : scene.Geometry.Measures.OutsideFaceArea), Tag.Computed),
+            scene.Fact("unrolled.openings-share", Amount.Fraction(scene.Geometry.Measures.OpeningLengthShare), Tag.Computed),
+        ], Styles.Heading));
+        blocks.AddRange(Openings(scene, layout.Bands[0].Strip));
+        blocks.AddRange(Keys(scene));
+        return Draft.Flow(head, layout.Paper, blocks, say);
+    }
+
+    /// <summary>The paper, scale and number of strips that show the wall largest; a strip more has to earn its place.</summary>
+    private static (DrawingScale Scale, IReadOnlyList<WallDrawing> Bands, (double Width, double Height) Paper) Best(Scene scene, Face face)
+    {
+        var best = default((DrawingScale Scale, IReadOnlyList<WallDrawing> Bands, (double, double) Paper));
+        var score = 0.0;
+        foreach (var paper in scene.Set.Options.Paper.Drawing().Reverse())
+        {
+            var content = SheetFrame.Content(paper.Width, paper.Height);
+            for (var count = 1; count <= MostBands; count++)
+            {
+                foreach (var scale in DrawingScale.Usual(scene.Say.First))
+                {
+                    var worth = Math.Pow(0.8, count - 1) / scale.Denominator;
+                    if (worth <= score)
+                    {
+                        break;
+                    }
+
+                    var bands = UnrolledWall.Bands(scene.Geometry, View(scene, face, scale), count);
+                    if (bands.All(b => b.View.Width <= content.Width) && bands.Sum(b => b.View.Height + BandGap) - BandGap <= content.Height)
+                    {
+                        (best, score) = ((scale, bands, paper), worth);
+                        break;
+                    }
+                }
+            }
+        }
+
+        return best.Bands is null ? (DrawingScale.Usual(scene.Say.First)[^1], UnrolledWall.Bands(scene.Geometry, View(scene, face, DrawingScale.Usual(scene.Say.First)[^1]), 1), scene.Portrait) : best;
+    }
+
+    private static WallView View(Scene scene, Face face, DrawingScale scale) => new(face, scale.PaperPerMetre)
+    {
+        Units = scene.Say.First,
+        Digits = scene.Set.Options.Paper is PaperSize.A3 or PaperSize.Tabloid ? 3.5 : 2.5,
+    };
+
+    private static IEnumerable<Block> Openings(Scene scene, WallStrip strip)
+    {
+        var say = scene.Say;
+        if (scene.Geometry.Openings.Count == 0)
+        {
+            yield break;
+        }
+
+        yield return new Heading(say.Say("openings.heading"));
+        yield return new Table(
+            [
+                new("") { }, new(say.Say("openings.name")) { Grows = 1 }, new(say.Say("openings.from-arc"), Anchor.End), new(say.Say("openings.to-arc"), Anchor.End),
+                new(say.Say("openings.width"), Anchor.End), new(say.Say("openings.height"), Anchor.End), new(say.Say("openings.sill"), Anchor.End), new(say.Say("openings.head"), Anchor.End),
+            ],
+            [
+                .. scene.Geometry.Openings.Select(o =>
+                {
+                    var on = strip.OnFace(o);
+                    return new Row(
+                        new Cell(scene.Letter(o)) { Lettering = Styles.BodyStrong },
+                        new Cell(o.Opening.Name, say.Say("kind." + o.Opening.Kind.ToString().ToLowerInvariant())),
+                        scene.Metres(Wrapped(strip.Arc(on.From), strip.FaceLength)),
+                        scene.Metres(Wrapped(strip.Arc(on.To), strip.FaceLength)),
+                        scene.Cell(o.Opening.Width),
+                        scene.Cell(o.Opening.Height),
+                        scene.Cell(o.Opening.Sill),
+                        scene.Metres(o.Head));
+                }),
+            ]) { Above = 1.5 };
+    }
+
+    private static double Wrapped(double arc, double length)
+    {
+        var a = arc % length;
+        return a < 0 ? a + length : a;
+    }
+
+    /// <summary>What the numbers on the drawing stand for.</summary>
+    private static IEnumerable<Block> Keys(Scene scene)
+    {
+        var say = scene.Say;
+        List<Row> rows =
+        [
+            .. scene.Geometry.Niches.Select(n => new Row(
+                new Cell(StripHoles.Sign(scene.Geometry, n)) { Lettering = Styles.BodyStrong },
+                new Cell(n.Niche.Name, say.Say("built.niche")),
+                new Cell(say.Say("face." + n.Niche.Face.ToString().ToLowerInvariant())),
+                scene.Metres(n.Station),
+                scene.Metres(n.Bottom, say.Say("built.sill")))),
+            .. scene.Geometry.Embeds.GroupBy(e => e.Index).Select(row => row.First()).Select(e => new Row(
+                new Cell(StripEmbeds.Number(e)) { Lettering = Styles.BodyStrong },
+                new Cell(e.Embed.Name, Wording.Dotted(say.Say("embed." + e.Embed.Kind.ToString().ToLowerInvariant()), e.Embed.Count > 1 ? say.Say("built.row", ("n", e.Embed.Count)) : "")),
+                new Cell(say.Say("face." + (e.Embed.Through ? "through" : e.Embed.Face.ToString().ToLowerInvariant()))),
+                scene.Metres(e.Station),
+                scene.Metres(e.Height, say.Say("built.middle")))),
+        ];
+        if (rows.Count == 0)
+        {
+            yield break;
+        }
+
+        yield return new Heading(say.Say("built.heading"));
+        yield return new Table(
+            [
+                new(""), new(say.Say("built.name")) { Grows = 1 }, new(say.Say("built.face")), new(say.Say("built.station"), Anchor.End), new(say.Say("built.height"), Anchor.End),
+            ],
+            rows) { Above = 1.5 };
+    }
+}

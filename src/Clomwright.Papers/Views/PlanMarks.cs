@@ -1,0 +1,138 @@
+using System.Globalization;
+using Clomwright.Building;
+using Clomwright.Evidence;
+using Clomwright.Geometry;
+using Clomwright.Papers.Drawing;
+using Clomwright.Papers.Layout;
+
+namespace Clomwright.Papers.Views;
+
+/// <summary>What is marked on the ground: pegs, the zero mark, numbered marks, the axes with their lengths, and north.</summary>
+internal static class PlanMarks
+{
+    public static void Draw(Board board, PlanPen pen, PlanView view, SettingOut settingOut)
+    {
+        var curve = pen.Geometry.Curve;
+        var centre = pen.At(settingOut.Centre);
+        var (a, b) = (pen.At(settingOut.PegA), pen.At(settingOut.PegB));
+        var frame = PaperBox.Around(a, b).With(board.Marks.Bounds()).Inset(-8);
+        var taken = new Taken(frame);
+        Axes(board, pen, view, taken);
+        Peg(board, centre, "", taken);
+        Peg(board, a, "A", taken);
+        Peg(board, b, "B", taken);
+        board.Add(new Stroke(Outline.Line(a, b), new Pen(Weight.Thin, Dash.Chain)));
+        taken.Keep(Outline.Line(a, b).Bounds.Inset(-0.5));
+        Zero(board, pen, centre, taken);
+        North(board, frame);
+        foreach (var mark in settingOut.Marks)
+        {
+            taken.Keep(Outline.Circle(pen.At(mark.Point), 0.8).Bounds);
+        }
+
+        for (var i = 0; i < settingOut.Marks.Count; i++)
+        {
+            var mark = settingOut.Marks[i];
+            var at = pen.At(mark.Point);
+            var inward = -1.0 * new PaperPoint(curve.Normal(mark.Station).East, -curve.Normal(mark.Station).North);
+            board.Add(new Stroke(Outline.Line(at + 0.9 * inward, at - 0.9 * inward), new Pen(Weight.Medium)));
+            var number = (i + 1).ToString(CultureInfo.InvariantCulture);
+            var half = new PaperPoint(0, Styles.Small.Digits / 2);
+            var ways = Enumerable.Range(0, 8).Select(n => new Text(number, at + (2.6 + 1.2 * n) * inward + half, Styles.Small, Anchor.Middle));
+            if (taken.Place(ways) is { } label)
+            {
+                board.Add(label);
+            }
+        }
+    }
+
+    private static void Peg(Board board, PaperPoint at, string name, Taken taken)
+    {
+        board.Add(new Stroke(Outline.Of(Outline.Line(at.X - 2, at.Y, at.X + 2, at.Y), Outline.Line(at.X, at.Y - 2, at.X, at.Y + 2)), new Pen(Weight.Medium)));
+        board.Add(new Stroke(Outline.Circle(at, 1.2), new Pen(Weight.Thin)));
+        taken.Keep(PaperBox.At(at.X - 2.2, at.Y - 2.2, 4.4, 4.4));
+        if (name.Length > 0)
+        {
+            board.Say(name, at.X, at.Y + 6.4, Styles.Heading, Anchor.Middle);
+            taken.Keep(PaperBox.At(at.X - 2, at.Y + 2, 4, 6));
+        }
+    }
+
+    private static void Zero(Board board, PlanPen pen, PaperPoint centre, Taken taken)
+    {
+        var curve = pen.Geometry.Curve;
+        var inside = pen.At(curve.At(0));
+        var tip = pen.At(curve.At(0, pen.Outside + 2.2 / pen.PaperPerMetre));
+        var back = pen.At(curve.At(0, pen.Outside + 5.4 / pen.PaperPerMetre));
+        var along = new PaperPoint(curve.Tangent(0).East, -curve.Tangent(0).North);
+        board.Add(new Group("plan-zero-mark",
+        [
+            new Stroke(Outline.Line(centre, inside), new Pen(Weight.Hair, Dash.Chain)),
+            new Stroke(Outline.Line(inside, tip), new Pen(Weight.Medium)),
+            new Fill(Outline.Polygon(tip, back + 1.5 * along, back - 1.5 * along)),
+            new Text("0", pen.At(curve.At(0, pen.Outside + 8.2 / pen.PaperPerMetre)) + new PaperPoint(0, Styles.Heading.Digits / 2), Styles.Heading, Anchor.Middle),
+        ]));
+        taken.Keep(Outline.Circle(inside, 1.2).Bounds);
+    }
+
+    /// <summary>An arrow whose tail is a plumb bob: north is where it points.</summary>
+    private static void North(Board board, PaperBox frame)
+    {
+        var (x, top) = (frame.Right - 4, frame.Top + 6);
+        board.Add(new Group("north",
+        [
+            new Arrow(new PaperPoint(x, top + 15), new PaperPoint(x, top), new Pen(Weight.Medium), 3.4),
+            new Stroke(Outline.Circle(new PaperPoint(x, top + 16.6), 1.6), new Pen(Weight.Medium)),
+            new Text("N", new PaperPoint(x, top - 1.4), Styles.Heading, Anchor.Middle),
+        ]));
+    }
+
+    /// <summary>The inside lengths of the two axes, through the centre; a free path has none.</summary>
+    private static void Axes(Board board, PlanPen pen, PlanView view, Taken taken)
+    {
+        if (pen.Geometry.Diagnostics.Any(d => d.Severity == Severity.Error && d.Path.StartsWith("plan", StringComparison.Ordinal)))
+        {
+            return;
+        }
+
+        var plan = pen.Geometry.House.Plan;
+        Length? along = plan switch { Plan.Round r => r.InsideDiameter, Plan.Oval o => o.InsideLength, Plan.RoundedRectangle q => q.InsideLength, _ => null };
+        Length? across = plan switch { Plan.Oval o => o.InsideWidth, Plan.RoundedRectangle q => q.InsideWidth, _ => null };
+        Axis(along, plan.Bearing.Radians, "inside length", 0.27);
+        Axis(across, plan.Bearing.Radians + Math.PI / 2, "inside width", 0.3);
+
+        void Axis(Length? length, double bearing, string of, double labelAt)
+        {
+            if (length is not { } l)
+            {
+                return;
+            }
+
+            var (sin, cos) = Math.SinCos(bearing);
+            var half = l.Metres / 2 * new PlanPoint(sin, cos);
+            var middle = AxisMiddle(pen);
+            var (from, to) = (pen.At(middle - half), pen.At(middle + half));
+            if (from.X > to.X + 1e-6)
+            {
+                (from, to) = (to, from);
+            }
+
+            var turn = Math.Atan2(to.Y - from.Y, to.X - from.X) * 180 / Math.PI;
+            turn = turn > 89.9 ? turn - 180 : turn;
+            var at = from + labelAt * (to - from);
+            var up = new PaperPoint(0, -1).Turned(turn);
+            var other = view.Units == UnitSystem.Imperial ? UnitSystem.Metric : UnitSystem.Imperial;
+            var first = new Text(LengthText.Tape(l, view.Units), at + 1.0 * up, Styles.BodyStrong, Anchor.Middle, turn);
+            var second = new Text(LengthText.Tape(l, other), at - (1.1 + Styles.Small.Digits) * up, Styles.Small, Anchor.Middle, turn);
+            taken.Keep(first.Bounds.With(second.Bounds));
+            board.Add(new DimensionLine(of, from, to, first) { Second = second });
+        }
+    }
+
+    /// <summary>Middle of the shapes that have axes: the mean of the points where the ring turns by halves is their centre of symmetry.</summary>
+    private static PlanPoint AxisMiddle(PlanPen pen)
+    {
+        var curve = pen.Geometry.Curve;
+        return 0.5 * (curve.At(0) + curve.At(curve.Length / 2));
+    }
+}

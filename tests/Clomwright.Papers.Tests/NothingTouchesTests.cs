@@ -1,0 +1,65 @@
+using Clomwright.Building;
+using Clomwright.Evidence;
+using Clomwright.Papers.Drawing;
+using Clomwright.Testing;
+
+namespace Clomwright.Papers.Tests;
+
+public sealed class NothingTouchesTests
+{
+    // Property, measured from the written PDF by an independent reader: no text touches text, and none leaves the paper's printable part.
+    [Theory]
+    [InlineData(PaperSize.A4)]
+    [InlineData(PaperSize.Letter)]
+    public void AnySheetOfAnyHouse_WithTheLongestNames_KeepsTextApartAndInside(PaperSize paper) =>
+        Check.Sample(Houses.LongestNames, house => Assert.Empty(Faults(Book.Of(Papers.Set(house, paper)))), iter: Counts.Of(3, 20), threads: 1);
+
+    [Theory]
+    [InlineData(PaperSize.A4, UnitSystem.Imperial)]
+    [InlineData(PaperSize.A3, UnitSystem.Metric)]
+    [InlineData(PaperSize.Letter, UnitSystem.Metric)]
+    [InlineData(PaperSize.Tabloid, UnitSystem.Imperial)]
+    public void TheCompleteHouse_OnEveryPaper_KeepsTextApartAndInside(PaperSize paper, UnitSystem units) =>
+        Assert.Empty(Faults(Book.Of(Papers.Set(Houses.HeronPoint, paper, units))));
+
+    // The net itself: it must catch one line written over another, one written beside the paper, and nothing else.
+    [Fact]
+    public void Faults_OfASheetWithTouchingText_AreFound()
+    {
+        var lettering = Lettering.Tall(3);
+        Text[] texts =
+        [
+            new("first", new PaperPoint(20, 20), lettering), new("second", new PaperPoint(24, 21), lettering),
+            new("upright", new PaperPoint(60, 60), lettering, Anchor.Start, -90), new("alone", new PaperPoint(20, 80), lettering), new("outside", new PaperPoint(97, 90), lettering),
+        ];
+        var faults = Faults([new Sheet("bad", "bad", 100, 100, [.. texts])]);
+        Assert.Equal(2, faults.Count);
+        Assert.Contains("touches", faults[1], StringComparison.Ordinal);
+        Assert.Contains("outside", faults[0], StringComparison.Ordinal);
+    }
+
+    internal static IReadOnlyList<string> Faults(IReadOnlyList<Sheet> sheets)
+    {
+        List<string> faults = [];
+        var pages = TextBoxes.Of(sheets);
+        for (var i = 0; i < sheets.Count; i++)
+        {
+            var (sheet, boxes) = (sheets[i], pages[i]);
+            var printable = new PaperBox(4, 4, sheet.Width - 4, sheet.Height - 4);
+            faults.AddRange(boxes.Where(b => !printable.Holds(b.Box)).Select(b => $"{sheet.Key}: \"{b.Words}\" leaves the paper at {b.Box}"));
+            var sorted = boxes.OrderBy(b => b.Box.Left).ToArray();
+            for (var a = 0; a < sorted.Length; a++)
+            {
+                for (var b = a + 1; b < sorted.Length && sorted[b].Box.Left < sorted[a].Box.Right; b++)
+                {
+                    if (sorted[a].Box.Overlaps(sorted[b].Box))
+                    {
+                        faults.Add($"{sheet.Key}: \"{sorted[a].Words}\" touches \"{sorted[b].Words}\" at {sorted[a].Box.Centre}");
+                    }
+                }
+            }
+        }
+
+        return faults;
+    }
+}

@@ -1,0 +1,33 @@
+using Clomwright.Building;
+using Clomwright.Evidence;
+using Clomwright.Geometry;
+using Clomwright.Papers.Drawing;
+using Clomwright.Rules;
+using Clomwright.Testing;
+
+namespace Clomwright.Papers.Tests;
+
+/// <summary>Sets of papers for tests.</summary>
+internal static class Papers
+{
+    public static DateOnly Date { get; } = new(2027, 5, 20);
+
+    public static PaperSet HeronPoint { get; } = Set(Houses.HeronPoint, PaperSize.A4);
+
+    public static Sequence<Sheet> HeronPointBook { get; } = Book.Of(HeronPoint);
+
+    public static PaperSet Set(House house, PaperSize paper, UnitSystem? units = null)
+    {
+        var geometry = FromBuilding.Of(house);
+        return new PaperSet
+        {
+            Geometry = geometry,
+            Quantities = new HouseQuantities { Lifts = [], Orders = [], Assumptions = [], Calculations = [] },
+            Findings = RuleBook.Check(geometry),
+            Diagnostics = geometry.Diagnostics,
+            Options = new PaperOptions(Date) { Paper = paper, Units = units },
+        };
+    }
+
+    public static IEnumerable<Text> Texts(this Sheet sheet) => sheet.Marks.All().OfType<Text>();
+}

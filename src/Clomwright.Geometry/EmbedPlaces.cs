@@ -36,14 +36,16 @@ internal static class EmbedPlaces
         var count = embed.Count;
         if (count > 1 && (spacing <= 0 || (count - 1) * spacing > frame.Curve.Length))
         {
-            remarks.Error(path + ".spacing", spacing <= 0 ? "embed-spacing" : "embed-row-too-long", ("name", embed.Name), ("count", count));
+            remarks.Error(path + ".spacing", spacing <= 0
+                ? Message.Of("geometry.embed-spacing", ("name", embed.Name), ("count", count))
+                : Message.Of("geometry.embed-row-too-long", ("name", embed.Name), ("count", count)));
             count = 1;
         }
 
         var height = embed.Height.Metres;
         if (height > frame.Top)
         {
-            remarks.Error(path + ".height", "embed-above-wall", ("name", embed.Name), ("wall", frame.Wall.Top));
+            remarks.Error(path + ".height", Message.Of("geometry.embed-above-wall", ("name", embed.Name), ("wall", frame.Wall.Top)));
         }
 
         for (var k = 0; k < count; k++)
@@ -54,14 +56,14 @@ internal static class EmbedPlaces
             var span = new Span(station - plug.Width / 2, station + plug.Width / 2);
             if (openings.Find(o => Hits(frame, span, plug, o.Widest, o.Sill, o.Head)) is { } opening)
             {
-                remarks.Error(path, "embed-in-opening", ("name", address), ("other", opening.Opening.Name));
+                remarks.Error(path, Message.Of("geometry.embed-in-opening", ("name", address), ("other", opening.Opening.Name)));
                 continue;
             }
 
             var niche = niches.Find(n => Hits(frame, span, plug, n.Place.Span, n.Place.Bottom, n.Place.Top));
             if (niche is not null)
             {
-                remarks.Warn(path, "embed-in-niche", ("name", address), ("other", niche.Place.Niche.Name));
+                remarks.Warn(path, Message.Of("geometry.embed-in-niche", ("name", address), ("other", niche.Place.Niche.Name)));
             }
 
             var lift = frame.LiftAt(height);
@@ -78,7 +80,7 @@ internal static class EmbedPlaces
             return true;
         }
 
-        remarks.Error(path, "embed-size", ("name", embed.Name), ("most", CountMax));
+        remarks.Error(path, Message.Of("geometry.embed-size", ("name", embed.Name), ("most", CountMax)));
         return false;
     }
 
@@ -92,7 +94,7 @@ internal static class EmbedPlaces
         var depth = embed.Through ? thickness : embed.Depth?.Metres ?? 0;
         if (depth > thickness)
         {
-            remarks?.Error(path + ".depth", "embed-deeper-than-wall", ("name", embed.Name), ("thickness", Amount.Metres(thickness)));
+            remarks?.Error(path + ".depth", Message.Of("geometry.embed-deeper-than-wall", ("name", embed.Name), ("thickness", Amount.Metres(thickness))));
             depth = thickness;
         }
 

@@ -9,7 +9,10 @@ namespace Clomwright.Geometry;
 public static class FromBuilding
 {
     /// <summary>The geometry of a house. Total: whatever cannot be placed is named in the diagnostics and the rest is computed.</summary>
-    /// <remarks>A plan that cannot be built gives an error and a circle of like extent in its stead.</remarks>
+    /// <remarks>
+    /// A plan that cannot be built gives an error and a circle of like extent in its stead. Its diagnostics add to
+    /// <see cref="HouseDiagnostics"/> and do not repeat them: what is wrong by itself (a width below nothing) is said there and left out here.
+    /// </remarks>
     public static HouseGeometry Of(House house)
     {
         ArgumentNullException.ThrowIfNull(house);
@@ -39,7 +42,7 @@ public static class FromBuilding
             Embeds = embeds.Select(e => e.Place).ToSequence(),
             Landings = Landings.Of(frame, remarks),
             Tees = TeePlaces.Of(frame, remarks),
-            Diagnostics = remarks.All,
+            Diagnostics = remarks.BesidesThoseOf(house),
         };
     }
 

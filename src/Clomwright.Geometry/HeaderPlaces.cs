@@ -32,7 +32,7 @@ internal static class HeaderPlaces
         var (bearing, depth, width) = (header.Bearing.Metres, header.Depth.Metres, header.Pieces * header.Width.Metres);
         if (header.Pieces < 1 || header.Width.Metres <= 0 || depth <= 0 || bearing < 0)
         {
-            remarks.Error(path, "header-size", ("name", opening.Opening.Name));
+            remarks.Error(path, Message.Of("geometry.header-size", ("name", opening.Opening.Name)));
             return null;
         }
 
@@ -40,7 +40,7 @@ internal static class HeaderPlaces
         var bottom = opening.Head;
         if (bottom + depth > frame.Top + 1e-10)
         {
-            remarks.Error(path + ".depth", "header-above-wall", ("name", opening.Opening.Name), ("top", Amount.Metres(bottom + depth)), ("wall", frame.Wall.Top));
+            remarks.Error(path + ".depth", Message.Of("geometry.header-above-wall", ("name", opening.Opening.Name), ("top", Amount.Metres(bottom + depth)), ("wall", frame.Wall.Top)));
         }
 
         var (inside, outside) = (frame.Wall.InsideOffset(bottom), frame.Wall.OutsideOffset(bottom));
@@ -49,7 +49,7 @@ internal static class HeaderPlaces
         var span = new Span(Foot(frame, shaft, -half, middle), Foot(frame, shaft, half, middle));
         if (double.IsNaN(span.Width) || shaft.Meet(-1, inside) is null || shaft.Meet(1, inside) is null)
         {
-            remarks.Error(path + ".bearing", "header-longer-than-curve", ("name", opening.Opening.Name), ("length", Amount.Metres(2 * half)));
+            remarks.Error(path + ".bearing", Message.Of("geometry.header-longer-than-curve", ("name", opening.Opening.Name), ("length", Amount.Metres(2 * half))));
             return null;
         }
 
@@ -78,13 +78,13 @@ internal static class HeaderPlaces
 
             if (Spans.Overlap(other.Widest, span, frame.Curve.Length) && Spans.Overlap(other.Sill, other.Head, box.Outline.Sill, box.Outline.Head))
             {
-                remarks.Error(path + ".bearing", "header-reaches-opening", ("name", opening.Opening.Name), ("other", other.Opening.Name));
+                remarks.Error(path + ".bearing", Message.Of("geometry.header-reaches-opening", ("name", opening.Opening.Name), ("other", other.Opening.Name)));
                 Remove(clear, Along(frame, box, other.Widest));
             }
 
             if (others.TryGetValue(other, out var header) && Spans.Overlap(header.Place.Span, span, frame.Curve.Length) && Spans.Overlap(header.Place.Bottom, header.Place.Top, box.Outline.Sill, box.Outline.Head))
             {
-                remarks.Error(path + ".bearing", "headers-overlap", ("name", opening.Opening.Name), ("other", other.Opening.Name));
+                remarks.Error(path + ".bearing", Message.Of("geometry.headers-overlap", ("name", opening.Opening.Name), ("other", other.Opening.Name)));
                 Remove(clear, Along(frame, box, header.Place.Span));
             }
         }

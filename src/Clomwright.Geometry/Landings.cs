@@ -37,7 +37,7 @@ internal static class Landings
     {
         if (poles is < 1 or > CountMax / 10 || roof.Secondaries?.PerBay is < 0 or > 9)
         {
-            remarks.Error("roof.poles", "poles-out-of-range", ("most", CountMax / 10));
+            remarks.Error("roof.poles", Message.Of("geometry.poles-out-of-range", ("most", CountMax / 10)));
             return [];
         }
 
@@ -64,7 +64,7 @@ internal static class Landings
         var first = roof.FirstBearing.Radians;
         if (!double.IsFinite(first) || roof.Landings.Any(l => !double.IsFinite(l.Degrees)))
         {
-            remarks.Error(double.IsFinite(first) ? "roof.landings" : "roof.firstBearing", "not-a-number");
+            remarks.Error(double.IsFinite(first) ? "roof.landings" : "roof.firstBearing", new Message("geometry.not-a-number"));
             return [];
         }
 
@@ -75,7 +75,7 @@ internal static class Landings
 
         if (roof.Landings.Count != poles)
         {
-            remarks.Error("roof.landings", "landings-not-poles", ("landings", roof.Landings.Count), ("poles", poles));
+            remarks.Error("roof.landings", Message.Of("geometry.landings-not-poles", ("landings", roof.Landings.Count), ("poles", poles)));
         }
 
         var listed = roof.Landings.Take(CountMax / 10).Select(l => Math.IEEERemainder(l.Radians, 2 * Math.PI)).ToArray();
@@ -88,7 +88,7 @@ internal static class Landings
     {
         if (!double.IsFinite(bearing.Degrees))
         {
-            remarks.Error("roof.firstBearing", "not-a-number");
+            remarks.Error("roof.firstBearing", new Message("geometry.not-a-number"));
             return [];
         }
 
@@ -99,7 +99,7 @@ internal static class Landings
         var samples = curve.Samples;
         if (!(spacing.Metres > 0) || curve.OffsetLength(beam) / spacing.Metres > CountMax)
         {
-            remarks.Error("roof.spacing", "rafter-spacing", ("spacing", spacing));
+            remarks.Error("roof.spacing", Message.Of("geometry.rafter-spacing", ("spacing", spacing)));
             return [];
         }
 
@@ -154,7 +154,7 @@ internal static class Landings
             return meets[0];
         }
 
-        remarks.Error("roof", "landing-bearing", ("name", mark.Name), ("times", meets.Count));
+        remarks.Error("roof", Message.Of("geometry.landing-bearing", ("name", mark.Name), ("times", meets.Count)));
         return meets.Count == 0 ? null : meets.MaxBy(s => (curve.At(s, beam) - curve.Centre).Norm);
     }
 

@@ -26,7 +26,7 @@ internal static class LiftHeights
             return ByHeight(height, wall, remarks);
         }
 
-        remarks.Error("lifts", "lifts-missing");
+        remarks.Error("lifts", new Message("geometry.lifts-missing"));
         return [wall.Base, wall.Top];
     }
 
@@ -35,14 +35,14 @@ internal static class LiftHeights
         var rise = wall.Top - wall.Base;
         if (height.Nanometres <= 0)
         {
-            remarks.Error("lifts.height", "lift-height-not-positive", ("height", height));
+            remarks.Error("lifts.height", Message.Of("geometry.lift-height-not-positive", ("height", height)));
             return [wall.Base, wall.Top];
         }
 
         var count = rise.Nanometres / height.Nanometres + (rise.Nanometres % height.Nanometres == 0 ? 0 : 1);
         if (count > CountMax)
         {
-            remarks.Error("lifts.height", "lifts-too-many", ("height", height), ("most", CountMax));
+            remarks.Error("lifts.height", Message.Of("geometry.lifts-too-many", ("height", height), ("most", CountMax)));
             return [wall.Base, wall.Top];
         }
 
@@ -63,11 +63,11 @@ internal static class LiftHeights
         {
             if (tops[i] <= heights[^1])
             {
-                remarks.Error($"lifts.tops[{i}]", "lift-top-not-above", ("top", tops[i]), ("below", heights[^1]));
+                remarks.Error($"lifts.tops[{i}]", Message.Of("geometry.lift-top-not-above", ("top", tops[i]), ("below", heights[^1])));
             }
             else if (tops[i] > wall.Top)
             {
-                remarks.Error($"lifts.tops[{i}]", "lift-top-above-wall", ("top", tops[i]), ("wall", wall.Top));
+                remarks.Error($"lifts.tops[{i}]", Message.Of("geometry.lift-top-above-wall", ("top", tops[i]), ("wall", wall.Top)));
             }
             else if (heights.Count <= CountMax)
             {
@@ -77,7 +77,7 @@ internal static class LiftHeights
 
         if (heights[^1] < wall.Top)
         {
-            remarks.Error("lifts.tops", "lift-tops-end-below-wall", ("last", heights[^1]), ("wall", wall.Top));
+            remarks.Error("lifts.tops", Message.Of("geometry.lift-tops-end-below-wall", ("last", heights[^1]), ("wall", wall.Top)));
             heights.Add(wall.Top);
         }
 

@@ -31,7 +31,7 @@ internal static class NichePlaces
         var (width, height, depth, sill) = (niche.Width.Metres, niche.Height.Metres, niche.Depth.Metres, niche.Sill.Metres);
         if (width <= 0 || height <= 0 || depth <= 0)
         {
-            remarks.Error(path, "niche-size", ("name", niche.Name));
+            remarks.Error(path, Message.Of("geometry.niche-size", ("name", niche.Name)));
             return null;
         }
 
@@ -42,13 +42,11 @@ internal static class NichePlaces
 
         if (sill < frame.Base - 1e-10 || sill + height > frame.Top + 1e-10)
         {
-            remarks.Error(path + ".sill", "niche-off-wall", ("name", niche.Name), ("bottom", frame.Wall.Base), ("top", frame.Wall.Top));
+            remarks.Error(path + ".sill", Message.Of("geometry.niche-off-wall", ("name", niche.Name), ("bottom", frame.Wall.Base), ("top", frame.Wall.Top)));
             return null;
         }
 
-        var outline = niche.Head == NicheHead.Arch
-            ? Outline.Arched(sill, height, width / 2, Math.Min(width / 2, height))
-            : Outline.Rectangle(sill, height);
+        var outline = OutlineOf(niche);
         var (inside, outside) = (frame.Wall.InsideOffset(sill), frame.Wall.OutsideOffset(sill));
         var isInside = niche.Face == Face.Inside;
         var back = isInside ? inside + depth : outside - depth;
@@ -58,13 +56,13 @@ internal static class NichePlaces
         var left = LeftBehind(frame, box, isInside, back);
         if (double.IsNaN(left))
         {
-            remarks.Error(path + ".width", "niche-wider-than-curve", ("name", niche.Name), ("width", niche.Width));
+            remarks.Error(path + ".width", Message.Of("geometry.niche-wider-than-curve", ("name", niche.Name), ("width", niche.Width)));
             return null;
         }
 
         if (left <= 0)
         {
-            remarks.Error(path + ".depth", "niche-through-wall", ("name", niche.Name), ("depth", niche.Depth), ("thickness", Amount.Metres(outside - inside)));
+            remarks.Error(path + ".depth", Message.Of("geometry.niche-through-wall", ("name", niche.Name), ("depth", niche.Depth), ("thickness", Amount.Metres(outside - inside))));
             return null;
         }
 
@@ -72,6 +70,13 @@ internal static class NichePlaces
         var span = Spans.Wrapped(new Span(shaft.Meet(-1, face)!.Value.Station, shaft.Meet(1, face)!.Value.Station), frame.Curve);
         double[] volumes = [.. frame.Lifts.Select(box.Volume)];
         return new Placed(new NichePlace(niche, index, station, span, sill, sill + height, volumes.Sum(), left, pierAt(station)), box, volumes);
+    }
+
+    /// <summary>An arched niche is a semicircle on straight jambs; one lower than half its width is all arc.</summary>
+    internal static Outline OutlineOf(Niche niche)
+    {
+        var (width, height, sill) = (niche.Width.Metres, niche.Height.Metres, niche.Sill.Metres);
+        return niche.Head == NicheHead.Arch ? Outline.Arched(sill, height, width / 2, Math.Min(width / 2, height)) : Outline.Rectangle(sill, height);
     }
 
     /// <summary>The least depth of cob from the back plane to the far face, along the shaft.</summary>
@@ -98,20 +103,20 @@ internal static class NichePlaces
         var path = $"niches[{place.Index}]";
         if (openings.Find(o => Spans.Overlap(o.Widest, place.Span, frame.Curve.Length) && Spans.Overlap(o.Sill, o.Head, place.Bottom, place.Top)) is { } opening)
         {
-            remarks.Error(path, "niche-in-opening", ("name", place.Niche.Name), ("other", opening.Opening.Name));
+            remarks.Error(path, Message.Of("geometry.niche-in-opening", ("name", place.Niche.Name), ("other", opening.Opening.Name)));
             return false;
         }
 
         if (headers.Any(h => Spans.Overlap(h.Span, place.Span, frame.Curve.Length) && Spans.Overlap(h.Bottom, h.Top, place.Bottom, place.Top) && Deep(niche) > (h.WallThickness - h.TotalWidth) / 2))
         {
-            remarks.Error(path, "niche-in-header", ("name", place.Niche.Name));
+            remarks.Error(path, Message.Of("geometry.niche-in-header", ("name", place.Niche.Name)));
             return false;
         }
 
         var other = others.Find(o => Spans.Overlap(o.Place.Span, place.Span, frame.Curve.Length) && Spans.Overlap(o.Place.Bottom, o.Place.Top, place.Bottom, place.Top) && Meet(niche, o));
         if (other is not null)
         {
-            remarks.Error(path, "niches-overlap", ("name", place.Niche.Name), ("other", other.Place.Niche.Name));
+            remarks.Error(path, Message.Of("geometry.niches-overlap", ("name", place.Niche.Name), ("other", other.Place.Niche.Name)));
         }
 
         return other is null;

@@ -26,7 +26,7 @@ internal static class OpeningPlaces
             }
             else
             {
-                remarks.Error($"openings[{i}]", "openings-overlap", ("name", opening.Opening.Name), ("other", other.Opening.Name));
+                remarks.Error($"openings[{i}]", Message.Of("geometry.openings-overlap", ("name", opening.Opening.Name), ("other", other.Opening.Name)));
             }
         }
 
@@ -66,7 +66,7 @@ internal static class OpeningPlaces
         var (width, height, sill) = (opening.Width.Metres, opening.Height.Metres, opening.Sill.Metres);
         if (width <= 0 || height <= 0)
         {
-            remarks.Error(path + (width <= 0 ? ".width" : ".height"), "opening-size", ("name", opening.Name));
+            remarks.Error(path + (width <= 0 ? ".width" : ".height"), Message.Of("geometry.opening-size", ("name", opening.Name)));
             return null;
         }
 
@@ -77,24 +77,24 @@ internal static class OpeningPlaces
 
         if (sill < 0)
         {
-            remarks.Error(path + ".sill", "sill-below-floor", ("name", opening.Name), ("sill", opening.Sill));
+            remarks.Error(path + ".sill", Message.Of("geometry.sill-below-floor", ("name", opening.Name), ("sill", opening.Sill)));
         }
 
         if (sill + height > frame.Top + 1e-10)
         {
-            remarks.Error(path + ".height", "head-above-wall", ("name", opening.Name), ("head", Amount.Metres(sill + height)), ("wall", frame.Wall.Top));
+            remarks.Error(path + ".height", Message.Of("geometry.head-above-wall", ("name", opening.Name), ("head", Amount.Metres(sill + height)), ("wall", frame.Wall.Top)));
             return null;
         }
 
         if (sill + height <= frame.Base)
         {
-            remarks.Error(path + ".height", "head-below-cob", ("name", opening.Name), ("head", Amount.Metres(sill + height)), ("stem", frame.Wall.Base));
+            remarks.Error(path + ".height", Message.Of("geometry.head-below-cob", ("name", opening.Name), ("head", Amount.Metres(sill + height)), ("stem", frame.Wall.Base)));
             return null;
         }
 
         if (width >= frame.Curve.Length)
         {
-            remarks.Error(path + ".width", "opening-wider-than-wall", ("name", opening.Name), ("width", opening.Width), ("length", Amount.Metres(frame.Curve.Length)));
+            remarks.Error(path + ".width", Message.Of("geometry.opening-wider-than-wall", ("name", opening.Name), ("width", opening.Width), ("length", Amount.Metres(frame.Curve.Length))));
             return null;
         }
 
@@ -102,14 +102,14 @@ internal static class OpeningPlaces
         var hole = new Hole(ShaftOf(frame, opening, outline, station, path, remarks), outline, frame.OffsetLeast, frame.OffsetMost);
         if (!hole.Fits)
         {
-            remarks.Error(path + ".width", "opening-wider-than-curve", ("name", opening.Name), ("width", opening.Width));
+            remarks.Error(path + ".width", Message.Of("geometry.opening-wider-than-curve", ("name", opening.Name), ("width", opening.Width)));
             return null;
         }
 
         return new PlacedOpening(opening, index, hole, frame.Straight(station, width / 2), WidestOf(frame, hole), [.. frame.Lifts.Select(hole.Volume)]);
     }
 
-    private static Outline OutlineOf(Opening opening, string path, Remarks remarks)
+    internal static Outline OutlineOf(Opening opening, string path, Remarks remarks)
     {
         var (half, height, sill) = (opening.Width.Metres / 2, opening.Height.Metres, opening.Sill.Metres);
         switch (opening.Shape)
@@ -123,7 +123,7 @@ internal static class OpeningPlaces
                     return Outline.Arched(sill, height, half, rise);
                 }
 
-                remarks.Error(path + ".rise", "rise-out-of-range", ("name", opening.Name), ("height", opening.Height));
+                remarks.Error(path + ".rise", Message.Of("geometry.rise-out-of-range", ("name", opening.Name), ("height", opening.Height)));
                 return Outline.Rectangle(sill, height);
             default:
                 return Outline.Rectangle(sill, height);
@@ -131,7 +131,7 @@ internal static class OpeningPlaces
     }
 
     /// <summary>The frame stands at its setback from the outside face at the jamb height, else in the middle of the wall; without a frame the splays begin at the middle of the wall.</summary>
-    private static Shaft ShaftOf(WallFrame frame, Opening opening, Outline outline, double station, string path, Remarks remarks)
+    internal static Shaft ShaftOf(WallFrame frame, Opening opening, Outline outline, double station, string path, Remarks remarks)
     {
         var height = Math.Max(outline.WidestAt, frame.Base);
         var (inside, outside) = (frame.Wall.InsideOffset(height), frame.Wall.OutsideOffset(height));
@@ -139,7 +139,7 @@ internal static class OpeningPlaces
         var frameOutside = opening.Frame?.Setback is { } setback ? outside - setback.Metres : (inside + outside + depth) / 2;
         if (frameOutside > outside || frameOutside - depth < inside - 1e-9)
         {
-            remarks.Error(path + ".frame.setback", "frame-out-of-wall", ("name", opening.Name), ("thickness", Amount.Metres(outside - inside)));
+            remarks.Error(path + ".frame.setback", Message.Of("geometry.frame-out-of-wall", ("name", opening.Name), ("thickness", Amount.Metres(outside - inside))));
             frameOutside = (inside + outside + depth) / 2;
         }
 
@@ -157,7 +157,7 @@ internal static class OpeningPlaces
             return slope;
         }
 
-        remarks.Error(path, "splay-out-of-range");
+        remarks.Error(path, new Message("geometry.splay-out-of-range"));
         return 0;
     }
 

@@ -10,6 +10,9 @@ namespace Clomwright.Geometry;
 /// </remarks>
 internal sealed class PierSection
 {
+    /// <summary>A little less than one, so that two straight walls at a right angle stay on one side of it whichever way they face.</summary>
+    private const double RightAngle = Math.PI / 2 - 1e-9;
+
     private readonly WallFrame frame;
     private readonly PlacedOpening before;
     private readonly PlacedOpening after;
@@ -76,7 +79,7 @@ internal sealed class PierSection
         var (inside, outside) = (frame.Wall.InsideOffset(height), frame.Wall.OutsideOffset(height));
         var shareBefore = IsShared ? before.Hole.Outline.ShareAt(height) : 1;
         var shareAfter = IsShared ? after.Hole.Outline.ShareAt(height) : 1;
-        var isStraight = Turning(shareBefore, shareAfter, inside) < Math.PI / 2;
+        var isStraight = Turning(shareBefore, shareAfter, inside) < RightAngle;
         var least = isStraight
             ? Between(before.Hole.Shaft.JambLine(shareBefore, inside, outside), after.Hole.Shaft.JambLine(-shareAfter, inside, outside))
             : Math.Min(Arc(shareBefore, shareAfter, inside), Arc(shareBefore, shareAfter, outside));

@@ -26,6 +26,9 @@ public abstract class PlanCurve
     /// <summary>Largest curvature of a part that bulges outward, 1/m: an inward offset beyond its inverse folds.</summary>
     public abstract double ConvexityMax { get; }
 
+    /// <summary>Whether it is a circle about the centre peg.</summary>
+    public virtual bool IsRoundAboutCentre => false;
+
     /// <summary>Stations, ascending, at which the curvature or its slope jumps.</summary>
     internal abstract ReadOnlySpan<double> Breaks { get; }
 

@@ -1,3 +1,4 @@
+using Clomwright.Building;
 using Clomwright.Evidence;
 
 namespace Clomwright.Geometry;
@@ -7,11 +8,19 @@ internal sealed class Remarks
 {
     private readonly List<Diagnostic> found = [];
 
-    public Sequence<Diagnostic> All => found.ToSequence();
+    /// <summary>What was found, without what the description's own checks already say of the same place.</summary>
+    public Sequence<Diagnostic> BesidesThoseOf(House house)
+    {
+        if (found.Count == 0)
+        {
+            return [];
+        }
 
-    public void Error(string path, string key, params ReadOnlySpan<(string Name, Argument Value)> arguments) =>
-        found.Add(new Diagnostic(path, Message.Of("geometry." + key, arguments)));
+        var said = HouseDiagnostics.Of(house).Select(d => d.Path).ToArray();
+        return found.Where(d => !Array.Exists(said, path => path == d.Path || path.StartsWith(d.Path + ".", StringComparison.Ordinal))).ToSequence();
+    }
 
-    public void Warn(string path, string key, params ReadOnlySpan<(string Name, Argument Value)> arguments) =>
-        found.Add(new Diagnostic(path, Message.Of("geometry." + key, arguments), Severity.Warning));
+    public void Error(string path, Message what) => found.Add(new Diagnostic(path, what));
+
+    public void Warn(string path, Message what) => found.Add(new Diagnostic(path, what, Severity.Warning));
 }

@@ -19,14 +19,14 @@ internal static class TeePlaces
         var count = Math.Ceiling(ring / tees.Spacing.Metres - 1e-9);
         if (!(tees.Spacing.Metres > 0) || count > CountMax)
         {
-            remarks.Error("tees.spacing", "tee-spacing", ("spacing", tees.Spacing));
+            remarks.Error("tees.spacing", Message.Of("geometry.tee-spacing", ("spacing", tees.Spacing)));
             return [];
         }
 
         var bar = frame.Top - tees.Depth.Metres;
         if (bar < frame.Base || tees.Depth.Metres < 0)
         {
-            remarks.Error("tees.depth", "tee-depth", ("depth", tees.Depth));
+            remarks.Error("tees.depth", Message.Of("geometry.tee-depth", ("depth", tees.Depth)));
         }
 
         var places = new TeePlace[(int)count];
@@ -39,7 +39,7 @@ internal static class TeePlaces
     }
 
     /// <summary>The station whose arc along the curve of an offset is given.</summary>
-    private static double StationAlong(PlanCurve curve, double offset, double arc)
+    internal static double StationAlong(PlanCurve curve, double offset, double arc)
     {
         if (arc == 0)
         {

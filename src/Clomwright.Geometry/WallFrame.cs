@@ -82,11 +82,11 @@ internal sealed record WallFrame
 
                 if (meets.Count == 0)
                 {
-                    remarks.Error(path + ".bearing", "bearing-meets-never", ("bearing", bearing));
+                    remarks.Error(path + ".bearing", Message.Of("geometry.bearing-meets-never", ("bearing", bearing)));
                 }
                 else
                 {
-                    remarks.Error(path + ".bearing", "bearing-meets-twice", ("bearing", bearing), ("stations", Stations(meets)));
+                    remarks.Error(path + ".bearing", Message.Of("geometry.bearing-meets-twice", ("bearing", bearing), ("stations", Stations(meets))));
                 }
 
                 return null;
@@ -95,13 +95,13 @@ internal sealed record WallFrame
             case { Bearing: null, Station: { } station }:
                 if (station.Metres < 0 || station.Metres > Curve.Length)
                 {
-                    remarks.Warn(path + ".station", "station-off-ring", ("station", station), ("length", Amount.Metres(Curve.Length)));
+                    remarks.Warn(path + ".station", Message.Of("geometry.station-off-ring", ("station", station), ("length", Amount.Metres(Curve.Length))));
                 }
 
                 return Curve.Wrap(station.Metres);
 
             default:
-                remarks.Error(path, "place-missing");
+                remarks.Error(path, new Message("geometry.place-missing"));
                 return null;
         }
     }

@@ -16,14 +16,14 @@ internal static class WallSolids
         var top = Height(wall.Top, "wall.top", remarks);
         if (top <= stemTop)
         {
-            remarks.Error("wall.top", "wall-top-below-stem", ("top", wall.Top), ("stem", house.Stem.Top));
+            remarks.Error("wall.top", Message.Of("geometry.wall-top-below-stem", ("top", wall.Top), ("stem", house.Stem.Top)));
             top = stemTop;
         }
 
         var thickness = wall.ThicknessAtTop;
         if (thickness.Metres is not (> 0 and <= PlanCurves.SizeMax))
         {
-            remarks.Error("wall.thicknessAtTop", "size-out-of-range", ("size", thickness), ("most", Amount.Metres(PlanCurves.SizeMax)));
+            remarks.Error("wall.thicknessAtTop", Message.Of("geometry.size-out-of-range", ("size", thickness), ("most", Amount.Metres(PlanCurves.SizeMax))));
             thickness = Length.FromMillimetres(300);
         }
 
@@ -40,7 +40,7 @@ internal static class WallSolids
             return solid;
         }
 
-        remarks.Error("wall.thicknessAtTop", "wall-vanishes", ("thickness", wall.ThicknessAtTop));
+        remarks.Error("wall.thicknessAtTop", Message.Of("geometry.wall-vanishes", ("thickness", wall.ThicknessAtTop)));
         return solid with { InsideTaper = default, OutsideTaper = default };
     }
 
@@ -51,16 +51,16 @@ internal static class WallSolids
         var inside = wall.InsideOffset(wall.Top.Metres);
         if (curve.ConcavityMax * outside >= 1)
         {
-            remarks.Error("plan", "hollow-tighter-than-wall", ("radius", Amount.Metres(1 / curve.ConcavityMax)), ("thickness", Amount.Metres(outside)));
+            remarks.Error("plan", Message.Of("geometry.hollow-tighter-than-wall", ("radius", Amount.Metres(1 / curve.ConcavityMax)), ("thickness", Amount.Metres(outside))));
         }
         else if (curve.ConcavityMax > 0 && Crossings.First(Offset(curve, outside)) is not null)
         {
-            remarks.Error("plan", "walls-run-together", ("thickness", Amount.Metres(outside)));
+            remarks.Error("plan", Message.Of("geometry.walls-run-together", ("thickness", Amount.Metres(outside))));
         }
 
         if (-inside * curve.ConvexityMax >= 1)
         {
-            remarks.Error("wall.insideTaper", "inside-face-folds", ("radius", Amount.Metres(1 / curve.ConvexityMax)));
+            remarks.Error("wall.insideTaper", Message.Of("geometry.inside-face-folds", ("radius", Amount.Metres(1 / curve.ConvexityMax))));
         }
     }
 
@@ -82,7 +82,7 @@ internal static class WallSolids
             return height;
         }
 
-        remarks.Error(path, "too-far", ("most", Amount.Metres(PlanCurves.SizeMax)));
+        remarks.Error(path, Message.Of("geometry.too-far", ("most", Amount.Metres(PlanCurves.SizeMax))));
         return Length.Zero;
     }
 
@@ -93,7 +93,7 @@ internal static class WallSolids
             return taper;
         }
 
-        remarks.Error(path, "taper-out-of-range", ("most", (Amount)new Slope(SlopeMax)));
+        remarks.Error(path, Message.Of("geometry.taper-out-of-range", ("most", (Amount)new Slope(SlopeMax))));
         return default;
     }
 }

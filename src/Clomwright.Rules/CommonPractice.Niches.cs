@@ -22,11 +22,9 @@ internal static partial class CommonPractice
         return EachNiche(house, "no-niches", place =>
         {
             var above = loads.Where(load => load.Bottom > place.Bottom).ToList();
-            if (above.Count == 0)
+            if (house.Landings.Count == 0 && !above.Exists(load => Ring.Gap(place.Span, load.Span, house.Curve.Length) < least.Si))
             {
-                return house.House.Roof is null
-                    ? Ruling.NotApplicable(place.Niche.Name, "nothing-lands").At(place)
-                    : Ruling.NotChecked(place.Niche.Name, "landings-unknown").At(place);
+                return Ruling.NotChecked(place.Niche.Name, house.House.Roof is null ? "no-roof-described" : "landings-unknown").At(place);
             }
 
             var nearest = above.MinBy(load => Ring.Gap(place.Span, load.Span, house.Curve.Length));

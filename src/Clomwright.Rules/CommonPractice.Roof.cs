@@ -11,7 +11,7 @@ internal static partial class CommonPractice
     {
         if (house.House.Roof is null || house.Landings.Count == 0)
         {
-            return [house.House.Roof is null ? Ruling.NotApplicable("roof", "no-roof-described") : Ruling.NotChecked("roof", "landings-unknown")];
+            return [Ruling.NotChecked("roof", house.House.Roof is null ? "no-roof-described" : "landings-unknown")];
         }
 
         if (house.Openings.Count == 0)
@@ -40,7 +40,6 @@ internal static partial class CommonPractice
     private static Sequence<Ruling> OnTees(HouseGeometry house, Func<Tees, Verdict> rule) => house.House switch
     {
         { Tees: { } tees } => [new Ruling("tees", rule(tees)) { Places = [.. house.Tees.Select(t => new Place(t.Station, t.Station, t.BarHeight, house.Wall.Top.Metres))] }],
-        { Roof: null, BondBeam: null } => [Ruling.NotApplicable("tees", "no-roof-described")],
         _ => [Ruling.NotChecked("tees", "no-tees-described")],
     };
 
@@ -48,7 +47,7 @@ internal static partial class CommonPractice
     {
         if (house.House.Roof is not { } roof)
         {
-            return [Ruling.NotApplicable("roof", "no-roof-described")];
+            return [Ruling.NotChecked("roof", "no-roof-described")];
         }
 
         var wall = house.Wall.Top - (house.House.Site.Grade ?? house.Wall.Base);

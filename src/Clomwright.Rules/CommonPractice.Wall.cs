@@ -64,27 +64,44 @@ internal static partial class CommonPractice
     }).ToSequence();
 
     private static Sequence<Ruling> TossedLiftHeight(HouseGeometry house, Amount most) =>
-        EachLift(house, LiftMethod.Tossed, lift => Require.AtMost(lift.Top - lift.Bottom, most));
+        EachLift(house, LiftMethod.Tossed, house.Lifts, height => Require.AtMost(height, most));
 
     /// <summary>The last lift takes what is left of the wall, so it may be lower.</summary>
     private static Sequence<Ruling> TossedLiftLeast(HouseGeometry house, Amount least) =>
-        EachLift(house, LiftMethod.Tossed, lift => lift.Index == house.Lifts.Count - 1 ? null : Require.AtLeast(lift.Top - lift.Bottom, least));
+        EachLift(house, LiftMethod.Tossed, house.Lifts.SkipLast(1), height => Require.AtLeast(height, least));
 
     private static Sequence<Ruling> ForkedLiftHeight(HouseGeometry house, Amount most) =>
-        EachLift(house, LiftMethod.Forked, lift => Require.AtMost(lift.Top - lift.Bottom, most));
+        EachLift(house, LiftMethod.Forked, house.Lifts, height => Require.AtMost(height, most));
 
-    private static Sequence<Ruling> EachLift(HouseGeometry house, LiftMethod method, Func<LiftSlice, Verdict?> rule)
+    /// <summary>A rule on the height of lifts; equal ones that follow each other are one thing.</summary>
+    private static Sequence<Ruling> EachLift(HouseGeometry house, LiftMethod method, IEnumerable<LiftSlice> lifts, Func<Length, Verdict> rule)
     {
         if (house.House.Lifts.Method != method)
         {
             return [Ruling.NotApplicable("lifts", "other-lift-method")];
         }
 
-        var rulings = house.Lifts.Select(lift => rule(lift) is { } verdict
-            ? new Ruling($"lift {lift.Number}", verdict).AllRound(house, lift.Bottom.Metres, lift.Top.Metres)
-            : null).OfType<Ruling>().ToSequence();
-        return rulings.Count > 0 ? rulings : [Ruling.NotApplicable("lifts", "one-lift")];
+        var runs = new List<(LiftSlice First, LiftSlice Last)>();
+        foreach (var lift in lifts)
+        {
+            if (runs.Count > 0 && Height(runs[^1].Last) == Height(lift))
+            {
+                runs[^1] = (runs[^1].First, lift);
+            }
+            else
+            {
+                runs.Add((lift, lift));
+            }
+        }
+
+        return runs.Count == 0
+            ? [Ruling.NotApplicable("lifts", "one-lift")]
+            : runs.Select(run => new Ruling(Name(run.First, run.Last), rule(Height(run.First))).AllRound(house, run.First.Bottom.Metres, run.Last.Top.Metres)).ToSequence();
     }
+
+    private static Length Height(LiftSlice lift) => lift.Top - lift.Bottom;
+
+    private static string Name(LiftSlice first, LiftSlice last) => first == last ? $"lift {first.Number}" : $"lifts {first.Number}-{last.Number}";
 
     private static Ruling AllRound(this Ruling ruling, HouseGeometry house) => ruling.AllRound(house, house.Wall.Base.Metres, house.Wall.Top.Metres);
 

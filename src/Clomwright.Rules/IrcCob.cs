@@ -52,7 +52,7 @@ internal static partial class IrcCob
             return [Ruling.NotChecked("mix", house.House.Mix.Prisms.Count == 0 ? "no-prisms" : "too-few-prisms")];
         }
 
-        var strengths = prisms.Select(p => Pascals(p.FailureLoad.Newtons / (p.Width.Metres * p.Depth.Metres))).ToList();
+        var strengths = prisms.Select(p => Exactly.Near(new Stress(p.FailureLoad.Newtons / (p.Width.Metres * p.Depth.Metres)), least)).ToList();
         var lowest = Require.AtLeast(strengths.MinBy(s => s.Si), least);
         var highest = Require.AtLeast(strengths.MaxBy(s => s.Si), least);
         return (lowest, highest) switch
@@ -65,9 +65,6 @@ internal static partial class IrcCob
 
     private static Sequence<Ruling> WallHeight(HouseGeometry house, Amount most) =>
         [new Ruling("wall", Require.AtMost(house.Wall.Top - house.Wall.Base, most))];
-
-    /// <summary>Stresses are compared to the nearest thousandth of a pascal, so that a load written for a limit meets it.</summary>
-    private static Amount Pascals(double pascals) => new Stress(Math.Round(pascals, 3));
 
     private static readonly Length BarLength = Length.FromInches(24);
     private static readonly Length PrismSide = Length.FromInches(4);

@@ -6,7 +6,7 @@ namespace Clomwright.Rules;
 /// <summary>What a house file says about rules and nobody here understands: never passed over in silence.</summary>
 internal static class Misread
 {
-    public static Finding Body(string name) => Found("adopted-body", name, Message.Of(
+    public static Finding Body(string name) => Found("adopted-body", string.IsNullOrWhiteSpace(name) ? "rules.adopted" : name, Message.Of(
         "rules.because.body-unknown", ("body", name), ("known", Known(RuleBook.Bodies.Select(b => b.Adopted)))));
 
     /// <summary>An entered number that could not be used.</summary>
@@ -21,7 +21,7 @@ internal static class Misread
                 ("rule", entered.Rule), ("body", entered.Body), ("known", Known(body.Clauses.Where(c => c.Measures is not null).Select(c => c.Rule.Key)))),
             _ => LimitText.TryRead(entered.Limit, clause.Measures.Value, out _, out var wrong) ? null : wrong,
         };
-        return problem is null ? [] : [Found("entered-limit", $"{entered.Body} {entered.Rule}", problem)];
+        return problem is null ? [] : [Found("entered-limit", $"{entered.Body} {entered.Rule}".Trim() is { Length: > 0 } named ? named : "rules.entered", problem)];
     }
 
     private static Finding Found(string rule, string subject, Message because) => new(

@@ -26,10 +26,16 @@ internal sealed record Ruling(string Subject, Verdict Verdict)
 /// <summary>A rule: one house and the number asked; out come rulings on everything that the rule is about, or one that says why it is about nothing here.</summary>
 internal delegate Sequence<Ruling> RuleMethod(HouseGeometry house, Amount limit);
 
-/// <summary>Computed lengths as they are compared: in whole nanometres, so that a wall drawn exactly at a limit is not lost to the last bit of a sine.</summary>
+/// <summary>Computed values as they are compared, so that what is drawn exactly at a limit is not lost to the last bit of a sine.</summary>
 internal static class Exactly
 {
     private const double Farthest = 1e9;
 
+    private const double Close = 1e-12;
+
+    /// <summary>A length in whole nanometres.</summary>
     public static Amount Metres(double metres) => Math.Abs(metres) < Farthest ? Evidence.Length.Nearest(metres) : Amount.Metres(double.NaN);
+
+    /// <summary>A value that is within a part in 10^12 of a limit stands at it.</summary>
+    public static Amount Near(Amount value, Amount limit) => Math.Abs(value.Si - limit.Si) <= Close * Math.Abs(limit.Si) ? limit : value;
 }

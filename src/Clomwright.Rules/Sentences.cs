@@ -9,6 +9,8 @@ public static class Sentences
     /// <summary>Below this a tape shows no difference, 1/8 in: the gap is printed exactly.</summary>
     private static readonly Length Hair = new(Length.PerInch / 8);
 
+    private const int LongestNumber = 60;
+
     /// <summary>A finding as one sentence: what, how much, what is asked and by whom, what follows.</summary>
     public static Message Of(Finding finding) => finding.Verdict switch
     {
@@ -18,6 +20,7 @@ public static class Sentences
         Verdict.FallsShort shortfall => Said("rules.sentence.judged-short", finding, shortfall.Because!),
         Verdict.NotApplicable not => Said("rules.sentence.not-applicable", finding, not.Because),
         Verdict.NeedsJudgement needs => Said("rules.sentence.needs-judgement", finding, needs.Question),
+        Verdict.NotChecked { Because: { } question } when question.Key.StartsWith("rules.ask.", StringComparison.Ordinal) => Said("rules.sentence.not-answered", finding, question),
         Verdict.NotChecked not => Said("rules.sentence.not-checked", finding, not.Because),
         _ => throw new InvalidOperationException($"A verdict without a sentence: {finding.Verdict}."),
     };
@@ -69,7 +72,8 @@ public static class Sentences
         return gap.Dimension == Dimension.Length && gap.Si < Hair.Metres ? new Argument.Exact(Length.Nearest(gap.Si)) : gap;
     }
 
-    private static Message By(Clause clause) => clause.Edition.Length == 0
-        ? new Message($"rules.body.{clause.Body}")
+    /// <summary>The body and, unless they are a page of them, the numbers of the clause.</summary>
+    private static Message By(Clause clause) => clause.Edition.Length == 0 || clause.Number.Length > LongestNumber
+        ? new Message($"rules.body.{clause.Adopted}")
         : Message.Of("rules.by", ("body", new Message($"rules.body.{clause.Adopted}")), ("number", clause.Number));
 }

@@ -27,7 +27,7 @@ public static partial class Houses
         [
             new Opening
             {
-                Name = "door", Kind = OpeningKind.Door, Along = At(112.5), Width = Ft(3), Height = Ft(6, 8), Sill = Length.Zero, Header = Header(12),
+                Name = "door", Kind = OpeningKind.Door, Along = At(112), Width = Ft(3), Height = Ft(6, 8), Sill = Length.Zero, Header = Header(12),
                 Frame = new Frame(In(35), Ft(6, 6), In(6), Quarters(6), In(1)), Escape = true,
             },
             new Opening

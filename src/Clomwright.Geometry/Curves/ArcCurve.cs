@@ -32,6 +32,8 @@ internal sealed class ArcCurve : PlanCurve
 
     public override double ConvexityMax { get; }
 
+    public override bool IsRoundAboutCentre => elements.Length == 1 && Centre.Norm == 0;
+
     internal override ReadOnlySpan<double> Breaks => breaks;
 
     /// <summary>A circle about the drawing origin.</summary>

@@ -28,7 +28,7 @@ internal static class PlanCurves
                 var width = Size(oval.InsideWidth, "plan.insideWidth", remarks);
                 if (Math.Max(length, width) > 20 * Math.Min(length, width))
                 {
-                    remarks.Error("plan.insideWidth", "oval-too-flat", ("length", oval.InsideLength), ("width", oval.InsideWidth));
+                    remarks.Error("plan.insideWidth", Message.Of("geometry.oval-too-flat", ("length", oval.InsideLength), ("width", oval.InsideWidth)));
                     return Sighted(ArcCurve.Circle(StandInRadius(length, width)), default, plan, remarks);
                 }
 
@@ -52,7 +52,9 @@ internal static class PlanCurves
         var points = PathPoints(path, remarks);
         if (points.Count < 3 || points.Count > PointsMax)
         {
-            remarks.Error("plan.points", points.Count < 3 ? "path-too-few-points" : "path-too-many-points", ("count", points.Count), ("most", PointsMax));
+            remarks.Error("plan.points", points.Count < 3
+                ? Message.Of("geometry.path-too-few-points", ("count", points.Count))
+                : Message.Of("geometry.path-too-many-points", ("most", PointsMax)));
             return Circle(points, path, remarks);
         }
 
@@ -65,14 +67,14 @@ internal static class PlanCurves
 
         if (Crossings.First(Corners(loop)) is { } place)
         {
-            remarks.Error("plan.points", "path-crosses-itself", ("east", Amount.Metres(place.East)), ("north", Amount.Metres(place.North)));
+            remarks.Error("plan.points", Message.Of("geometry.path-crosses-itself", ("east", Amount.Metres(place.East)), ("north", Amount.Metres(place.North))));
             return Circle(points, path, remarks);
         }
 
         var curve = new SmoothCurve(loop);
         if (!(curve.Area > 1e-4 * curve.Length * curve.Length))
         {
-            remarks.Error("plan.points", "path-encloses-nothing");
+            remarks.Error("plan.points", new Message("geometry.path-encloses-nothing"));
             return Circle(points, path, remarks);
         }
 
@@ -87,11 +89,11 @@ internal static class PlanCurves
             var point = new PlanPoint(path.Points[i].East.Metres, path.Points[i].North.Metres);
             if (Math.Abs(point.East) > SizeMax || Math.Abs(point.North) > SizeMax)
             {
-                remarks.Error($"plan.points[{i}]", "too-far", ("most", Amount.Metres(SizeMax)));
+                remarks.Error($"plan.points[{i}]", Message.Of("geometry.too-far", ("most", Amount.Metres(SizeMax))));
             }
             else if (points.Exists(p => (p - point).Norm < 0.001))
             {
-                remarks.Error($"plan.points[{i}]", "path-point-twice");
+                remarks.Error($"plan.points[{i}]", new Message("geometry.path-point-twice"));
             }
             else
             {
@@ -140,7 +142,7 @@ internal static class PlanCurves
             }
             else
             {
-                remarks.Error("plan.centre", "centre-outside");
+                remarks.Error("plan.centre", new Message("geometry.centre-outside"));
             }
         }
 
@@ -149,11 +151,11 @@ internal static class PlanCurves
         var meets = pegged.StationsAt(bearing);
         if (meets.Count > 1)
         {
-            remarks.Error("plan.zeroBearing", "zero-bearing-meets-twice", ("bearing", plan.ZeroBearing), ("times", meets.Count));
+            remarks.Error("plan.zeroBearing", Message.Of("geometry.zero-bearing-meets-twice", ("bearing", plan.ZeroBearing), ("times", meets.Count)));
         }
         else if (meets.Count == 0)
         {
-            remarks.Error("plan.zeroBearing", "bearing-meets-never", ("bearing", plan.ZeroBearing));
+            remarks.Error("plan.zeroBearing", Message.Of("geometry.bearing-meets-never", ("bearing", plan.ZeroBearing)));
         }
 
         return meets.Count == 0 ? pegged : From(curve, centre, meets[0]);
@@ -185,7 +187,7 @@ internal static class PlanCurves
             return radius;
         }
 
-        remarks.Error("plan.cornerRadius", "corner-radius", ("radius", plan.CornerRadius), ("most", Amount.Metres(most)));
+        remarks.Error("plan.cornerRadius", Message.Of("geometry.corner-radius", ("radius", plan.CornerRadius), ("most", Amount.Metres(most))));
         return radius > most ? most : most / 10;
     }
 
@@ -196,7 +198,7 @@ internal static class PlanCurves
             return size.Metres;
         }
 
-        remarks.Error(path, "size-out-of-range", ("size", size), ("most", Amount.Metres(SizeMax)));
+        remarks.Error(path, Message.Of("geometry.size-out-of-range", ("size", size), ("most", Amount.Metres(SizeMax))));
         return StandIn;
     }
 
@@ -207,7 +209,7 @@ internal static class PlanCurves
             return Math.IEEERemainder(angle.Radians, 2 * Math.PI);
         }
 
-        remarks.Error(path, "not-a-number");
+        remarks.Error(path, new Message("geometry.not-a-number"));
         return 0;
     }
 }

@@ -68,6 +68,28 @@ internal sealed record Outline
         return height < Springing || Head <= Springing ? 1 : Math.Min(1, arcShare * Math.Sqrt(Math.Max(0, 1 - x * x)));
     }
 
+    /// <summary>Heights from sill to head at which to draw it: the ends of its straight jambs and even steps of angle along its arc.</summary>
+    public IEnumerable<double> Steps(int arcSteps)
+    {
+        if (!IsRound)
+        {
+            yield return Sill;
+        }
+
+        if (IsStraight)
+        {
+            yield return Head;
+            yield break;
+        }
+
+        for (var i = 0; i < arcSteps; i++)
+        {
+            yield return arcCentre + arcRise * Math.Sin(arcFrom + (Math.PI / 2 - arcFrom) * i / arcSteps);
+        }
+
+        yield return Head;
+    }
+
     /// <summary>Integral over height of a function of share and height, between two heights cut at given ones.</summary>
     public double Integrate(Func<double, double, double> function, double bottom, double top, ReadOnlySpan<double> cuts)
     {

@@ -1,0 +1,126 @@
+using Clomwright.Building;
+using Clomwright.Evidence;
+using Clomwright.Geometry.Cuts;
+
+namespace Clomwright.Geometry.TakeOff;
+
+/// <summary>What to order, line by line, with the waste shares used.</summary>
+internal static class OrderLines
+{
+    public static (Sequence<OrderLine> Lines, Sequence<Assumption> Assumptions) Of(HouseGeometry geometry, double? batches)
+    {
+        OrderLine[] lines = [.. Earth(geometry, batches), .. Stone(geometry), .. Timber(geometry), .. Sundries(geometry)];
+        return (lines.ToSequence(), lines.Where(l => l.Order is not null).Select(l => WasteOf(l.Key)).OfType<Assumption>().Distinct().ToSequence());
+    }
+
+    private static Assumption? WasteOf(string key) => key switch
+    {
+        "soil" or "clay" or "sand" => Wastes.Heap,
+        "straw" => Wastes.Straw,
+        "stem-stone" => Wastes.Stone,
+        "trench-gravel" => Wastes.Gravel,
+        "bond-beam" or "header-timber" => Wastes.Timber,
+        "bottles" => Wastes.Bottles,
+        _ => null,
+    };
+
+    private static IEnumerable<OrderLine> Earth(HouseGeometry geometry, double? batches)
+    {
+        var (recipe, bucket) = (geometry.House.Mix.Recipe, geometry.House.Mix.Batch?.BucketVolume);
+        yield return Buckets("soil", new Message("geometry.order.soil"), recipe.Soil);
+        if (recipe.Clay is not null)
+        {
+            yield return Buckets("clay", new Message("geometry.order.clay"), recipe.Clay);
+        }
+
+        yield return Buckets("sand", new Message("geometry.order.sand"), recipe.Sand);
+        yield return Buckets("water", new Message("geometry.order.water"), recipe.Water);
+        yield return recipe.Straw is not { Kilograms: >= 0 } straw ? Unknown("straw", new Message("geometry.order.straw"), "straw", new Message("geometry.basis.recipe-missing"))
+            : batches is not { } count ? Unknown("straw", new Message("geometry.order.straw"), "straw", new Message("geometry.basis.batch-missing"))
+            : Line("straw", new Message("geometry.order.straw"), "straw", new Mass(straw.Kilograms * count), Message.Of("geometry.basis.straw", ("batches", Amount.Number(count)), ("straw", (Amount)straw)));
+
+        OrderLine Buckets(string key, Message what, double? buckets) =>
+            buckets is not >= 0 ? Unknown(key, what, "earth", new Message("geometry.basis.recipe-missing"))
+            : batches is not { } count || bucket is not { CubicMetres: > 0 } size ? Unknown(key, what, "earth", new Message("geometry.basis.batch-missing"))
+            : Line(key, what, "earth", new Volume(buckets.Value * count * size.CubicMetres),
+                Message.Of("geometry.basis.buckets", ("batches", Amount.Number(count)), ("buckets", Amount.Number(buckets.Value)), ("bucket", (Amount)size)));
+    }
+
+    private static IEnumerable<OrderLine> Stone(HouseGeometry geometry)
+    {
+        var (house, wall, curve) = (geometry.House, geometry.Wall, geometry.Curve);
+        var stone = Message.Of("geometry.order.stem-stone", ("material", house.Stem.Material));
+        if (house.Stem.Width.Nanometres <= 0)
+        {
+            yield break;
+        }
+
+        var (inside, outside) = WallBands.Stem(house.Stem, wall);
+        yield return house.Site.Grade is not { } grade ? Unknown("stem-stone", stone, "stone", new Message("geometry.basis.grade-missing"))
+            : !(grade.Metres < wall.Base.Metres && grade.Metres > -Curves.PlanCurves.SizeMax) ? Unknown("stem-stone", stone, "stone", new Message("geometry.basis.stem-below-grade"))
+            : Line("stem-stone", stone, "stone", new Volume(StemVolume(geometry, grade.Metres, inside, outside)), Message.Of("geometry.basis.stem", ("width", house.Stem.Width), ("from", grade), ("to", wall.Base)));
+
+        if (house.Trench is { Width.Nanometres: > 0, Depth.Nanometres: > 0 } trench)
+        {
+            var middle = (inside + outside) / 2;
+            var area = trench.Width.Metres * curve.OffsetLength(middle);
+            yield return Line("trench-gravel", new Message("geometry.order.trench-gravel"), "stone", new Volume(area * trench.Depth.Metres),
+                Message.Of("geometry.basis.trench", ("width", trench.Width), ("depth", trench.Depth), ("length", Amount.Metres(curve.OffsetLength(middle)))));
+        }
+    }
+
+    /// <summary>The stem from outside grade to its top, less the doors and low sills that cut it.</summary>
+    private static double StemVolume(HouseGeometry geometry, double grade, double inside, double outside)
+    {
+        var (wall, curve) = (geometry.Wall, geometry.Curve);
+        var stem = new Band(grade, wall.Base.Metres, inside, inside, outside, outside);
+        return Math.Max(0, stem.Volume(curve) - geometry.Openings.Where(o => o.Sill < wall.Base.Metres).Sum(Cut));
+
+        double Cut(OpeningPlace place)
+        {
+            var rough = new Shaft(curve, place.Station, place.Opening.Width.Metres / 2, 0, 0, 0, 0);
+            var hole = new Hole(rough, Outline.Rectangle(place.Sill, wall.Base.Metres - place.Sill), inside, outside);
+            return hole.Fits ? hole.Volume(stem) : 0;
+        }
+    }
+
+    private static IEnumerable<OrderLine> Timber(HouseGeometry geometry)
+    {
+        foreach (var section in geometry.Openings.Where(o => o.Header is not null).GroupBy(o => (o.Opening.Header!.Width, o.Opening.Header.Depth, o.Opening.Header.Material)))
+        {
+            var length = section.Sum(o => o.Opening.Header!.Pieces * o.Header!.Length);
+            var what = Message.Of("geometry.order.header-timber", ("width", section.Key.Width), ("depth", section.Key.Depth), ("material", section.Key.Material));
+            yield return Line("header-timber", what, "timber", Amount.Metres(length), Message.Of("geometry.basis.headers", ("pieces", section.Sum(o => o.Opening.Header!.Pieces))));
+        }
+
+        if (geometry.House.BondBeam is { } beam)
+        {
+            var length = geometry.Curve.OffsetLength(BeamLine.Of(geometry.House, geometry.Wall));
+            var what = Message.Of("geometry.order.bond-beam", ("width", beam.Width), ("depth", beam.Depth), ("material", beam.Material));
+            yield return Line("bond-beam", what, "timber", Amount.Metres(length), new Message("geometry.basis.bond-beam"));
+        }
+
+        if (geometry.Tees.Count > 0)
+        {
+            yield return Line("tees", new Message("geometry.order.tees"), "timber", Amount.Count(geometry.Tees.Count), new Message("geometry.basis.counted"));
+        }
+    }
+
+    private static IEnumerable<OrderLine> Sundries(HouseGeometry geometry)
+    {
+        var bottles = geometry.Embeds.Count(e => e.Embed.Kind == EmbedKind.Bottle);
+        if (bottles > 0)
+        {
+            yield return Line("bottles", new Message("geometry.order.bottles"), "sundries", Amount.Count(bottles), new Message("geometry.basis.counted"));
+        }
+    }
+
+    private static OrderLine Line(string key, Message what, string supplier, Amount net, Message basis)
+    {
+        var waste = WasteOf(key)?.Share() ?? 0;
+        var order = net.Si * (1 + waste);
+        return new OrderLine(key, what, supplier, net, waste, net with { Si = net.Dimension == Dimension.Count ? Math.Ceiling(order - 1e-9) : order }, Tag.Computed, basis);
+    }
+
+    private static OrderLine Unknown(string key, Message what, string supplier, Message why) => new(key, what, supplier, null, WasteOf(key)?.Share() ?? 0, null, Tag.Computed, why);
+}

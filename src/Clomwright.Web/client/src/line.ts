@@ -1,6 +1,8 @@
 import { HubConnectionBuilder, HubConnectionState, LogLevel, type HubConnection } from '@microsoft/signalr';
 import type { Change, HouseAnswer } from './scene';
 
+export type Act = 'Undo' | 'Redo' | 'Save' | 'Reload';
+
 type Asking = { gesture: string | null; ask: (line: HubConnection) => Promise<HouseAnswer> };
 
 /**
@@ -58,16 +60,9 @@ export class HouseLine {
     void this.run();
   }
 
-  undo(): void {
-    this.put({ gesture: null, ask: (hub) => hub.invoke<HouseAnswer>('Undo', this.key) });
-  }
-
-  redo(): void {
-    this.put({ gesture: null, ask: (hub) => hub.invoke<HouseAnswer>('Redo', this.key) });
-  }
-
-  save(): void {
-    this.put({ gesture: null, ask: (hub) => hub.invoke<HouseAnswer>('Save', this.key) });
+  /** Undo, redo, save, or take the file as another program left it. */
+  act(act: Act): void {
+    this.put({ gesture: null, ask: (hub) => hub.invoke<HouseAnswer>(act, this.key) });
   }
 
   private heardOf(revision: number): void {

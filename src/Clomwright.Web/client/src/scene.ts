@@ -34,6 +34,7 @@ export interface HouseState {
   revision: number;
   saved: boolean;
   savedLine: string;
+  fileDiffers: boolean;
   canUndo: boolean;
   canRedo: boolean;
   refusal: Refusal | null;
@@ -162,7 +163,7 @@ export interface FindingLine {
 
 export interface Totals {
   met: number;
-  short: number;
+  fallsShort: number;
   unchecked: number;
   judgement: number;
   line: string;

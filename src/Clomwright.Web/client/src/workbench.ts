@@ -1,5 +1,5 @@
 import { LitElement, html } from 'lit';
-import { HouseLine } from './line';
+import { HouseLine, type Act } from './line';
 import { papersPage, printPage } from './pages/papers';
 import { startPage } from './pages/start';
 import { wallPage, type WallBench } from './pages/wall';
@@ -95,12 +95,16 @@ export class Workbench extends LitElement implements WallBench {
     }
   }
 
+  protected override updated(): void {
+    this.toggleAttribute('data-ready', this.querySelector('.wait:not(.told)') === null);
+  }
+
   private waitPage() {
     return html`<main class="wait"><h1 class="only-read-aloud">${say('web.program')}</h1><p>${say('web.wait')}</p></main>`;
   }
 
   private troublePage() {
-    return html`<main class="wait">
+    return html`<main class="wait told">
       <h1>${say('web.trouble')}</h1>
       <p class="reason">${this.trouble}</p>
       <p><a href="/">${say('web.nav.another')}</a></p>
@@ -115,15 +119,11 @@ export class Workbench extends LitElement implements WallBench {
     this.chosen = opening;
   };
 
-  undo = (): void => this.ask((line) => line.undo());
-  redo = (): void => this.ask((line) => line.redo());
-  save = (): void => this.ask((line) => line.save());
-
-  private ask(what: (line: HouseLine) => void): void {
+  act = (act: Act): void => {
     if (this.line === null) return;
     this.settled = false;
-    what(this.line);
-  }
+    this.line.act(act);
+  };
 
   private measure(): void {
     const style = getComputedStyle(document.documentElement);
@@ -203,10 +203,10 @@ export class Workbench extends LitElement implements WallBench {
     if (this.place.page !== 'wall' || !(event.ctrlKey || event.metaKey) || event.altKey) return;
     const key = event.key.toLowerCase();
     const writing = event.target instanceof HTMLInputElement;
-    if (key === 's') this.save();
+    if (key === 's') this.act('Save');
     else if (writing) return;
-    else if (key === 'z' && !event.shiftKey) this.undo();
-    else if (key === 'y' || (key === 'z' && event.shiftKey)) this.redo();
+    else if (key === 'z' && !event.shiftKey) this.act('Undo');
+    else if (key === 'y' || (key === 'z' && event.shiftKey)) this.act('Redo');
     else return;
     event.preventDefault();
   }

@@ -1,6 +1,6 @@
 import { nothing, svg, type TemplateResult } from 'lit';
 import { repeat } from 'lit/directives/repeat.js';
-import type { FaceView, FindingLine, OpeningCard, PierLine, Scene } from '../scene';
+import type { FaceView, FindingLine, OpeningCard, Scene } from '../scene';
 import { say } from '../words';
 import { margin, path, rectangle, round, type Frame } from './frame';
 import { spread } from './spread';
@@ -88,46 +88,6 @@ function embedSign(kind: string, x: number, y: number): string {
     default:
       return `M${x - 4} ${y - 4}l8 8M${x + 4} ${y - 4}l-8 8`;
   }
-}
-
-/** Piers with their widths; hatched where something falls short, dotted where it is not checked. */
-export function pierLayer(frame: Frame, view: FaceView, piers: readonly PierLine[]): Drawn {
-  const lines = new Map(piers.map((pier) => [pier.address, pier]));
-  return svg`
-    <g class="piers">
-      ${repeat(
-        view.piers,
-        (shape) => shape.address,
-        (shape) => {
-          const pier = lines.get(shape.address);
-          if (pier === undefined) return nothing;
-          const widest = shape.boxes.reduce((a, b) => (b[1] - b[0] > a[1] - a[0] ? b : a));
-          return shape.boxes.map((box) => pierBox(frame, box, pier, box === widest));
-        },
-      )}
-    </g>
-  `;
-}
-
-function pierBox(frame: Frame, box: FaceView['piers'][number]['boxes'][number], pier: PierLine, named: boolean): Drawn {
-  const r = rectangle(frame, box);
-  const middle = round(r.x + r.width / 2);
-  const line = round(r.y + r.height * 0.42);
-  const lying = pier.width.length * 5.8 + 10 < r.width;
-  return svg`
-    <g class="pier ${pier.standing}" data-pier=${pier.address}>
-      <rect class="hatch" x=${r.x} y=${r.y} width=${r.width} height=${r.height} />
-      <title>${pier.label}</title>
-      <path class="dimension" d="M${r.x} ${line - 5}v10M${round(r.x + r.width)} ${line - 5}v10M${r.x} ${line}h${r.width}" />
-      ${
-        !named
-          ? nothing
-          : lying
-          ? svg`<text class="width" x=${middle} y=${line - 5} text-anchor="middle">${pier.width}</text>`
-          : svg`<text class="width" transform="translate(${middle} ${line + 9}) rotate(90)" dy="0.33em">${pier.width}</text>`
-      }
-    </g>
-  `;
 }
 
 /** Where poles come down on the bond beam. */

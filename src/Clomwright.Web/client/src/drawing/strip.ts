@@ -5,7 +5,8 @@ import { say } from '../words';
 import { asked, follow, take, type Held } from './drag';
 import { direction, frameOf, round, xOfStation, type Frame } from './frame';
 import { hatches } from './hatches';
-import { builtInLayer, landingLayer, markLayer, openingShape, pierLayer, wallLayer } from './layers';
+import { builtInLayer, landingLayer, markLayer, openingShape, wallLayer } from './layers';
+import { pierLayer } from './piers';
 
 /** Below this width the wall is read, not dragged. */
 const dragsFrom = '(min-width: 700px)';
@@ -84,8 +85,8 @@ export class UnrolledWall extends LitElement {
         @pointerup=${this.pointerLeft}
         @pointercancel=${this.pointerLeft}
       >
-        ${hatches} ${wallLayer(frame, scene, view)} ${landingLayer(frame, scene, view)} ${pierLayer(frame, view, scene.piers)}
-        ${builtInLayer(frame, view)}
+        ${hatches} ${wallLayer(frame, scene, view)} ${landingLayer(frame, scene, view)} ${builtInLayer(frame, view)}
+        ${pierLayer(frame, view, scene.piers)}
         <g class="openings">
           ${repeat(
             scene.openings,

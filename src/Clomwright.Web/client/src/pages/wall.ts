@@ -5,6 +5,7 @@ import '../drawing/strip';
 import '../parts/margin-list';
 import '../parts/opening-line';
 import { footer, masthead } from '../parts/masthead';
+import type { Act } from '../line';
 import type { Face, HouseState } from '../scene';
 import { say } from '../words';
 
@@ -18,9 +19,7 @@ export interface WallBench {
   readonly room: number;
   turn(face: Face): void;
   choose(opening: string): void;
-  undo(): void;
-  redo(): void;
-  save(): void;
+  act(act: Act): void;
 }
 
 /** The wall, unrolled. */
@@ -48,7 +47,7 @@ export function wallPage(bench: WallBench, state: HouseState): TemplateResult {
           <p id="moving" class="hint">${say('web.drawing.moving')}</p>
         </div>
         <div class="strip">
-          <div class="slide" tabindex="0" role="region" aria-label=${say('web.drawing.heading')}>
+          <div class="slide">
             <unrolled-wall
               .scene=${scene}
               .face=${face}
@@ -78,10 +77,16 @@ export function wallPage(bench: WallBench, state: HouseState): TemplateResult {
 }
 
 function acts(bench: WallBench, state: HouseState): TemplateResult {
+  const trouble = bench.broken ? say('web.line.lost') : state.refusal?.field === null ? state.refusal.sentence : null;
   return html`
-    <p class="saved ${state.saved ? '' : 'unsaved'}" role="status">${bench.broken ? say('web.line.lost') : state.savedLine}</p>
-    <button type="button" class="act" ?disabled=${!state.canUndo} @click=${bench.undo}>${say('web.act.undo')}</button>
-    <button type="button" class="act" ?disabled=${!state.canRedo} @click=${bench.redo}>${say('web.act.redo')}</button>
-    <button type="button" class="act save" ?disabled=${state.saved} @click=${bench.save}>${say('web.act.save')}</button>
+    <p class="saved ${state.saved ? '' : 'unsaved'} ${trouble === null ? '' : 'reason'}" role="status">${trouble ?? state.savedLine}</p>
+    ${
+      state.fileDiffers
+        ? html`<button type="button" class="act" @click=${() => bench.act('Reload')}>${say('web.act.reload')}</button>`
+        : nothing
+    }
+    <button type="button" class="act" ?disabled=${!state.canUndo} @click=${() => bench.act('Undo')}>${say('web.act.undo')}</button>
+    <button type="button" class="act" ?disabled=${!state.canRedo} @click=${() => bench.act('Redo')}>${say('web.act.redo')}</button>
+    <button type="button" class="act save" ?disabled=${state.saved} @click=${() => bench.act('Save')}>${say('web.act.save')}</button>
   `;
 }

@@ -1,0 +1,46 @@
+using Clomwright.Web.Scenes;
+
+namespace Clomwright.Web.Editing;
+
+/// <summary>The state of an open house, or one sentence why there is none.</summary>
+public sealed record HouseAnswer(HouseState? State, string? Trouble);
+
+/// <summary>An open house as the page shows it.</summary>
+public sealed record HouseState
+{
+    /// <summary>The key in addresses.</summary>
+    public required string Key { get; init; }
+
+    /// <summary>The author's name for it.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>The file in the folder.</summary>
+    public required string File { get; init; }
+
+    /// <summary>Grows with every change.</summary>
+    public required long Revision { get; init; }
+
+    /// <summary>The file says what is shown.</summary>
+    public required bool Saved { get; init; }
+
+    /// <summary>Whether it is saved, in words.</summary>
+    public required string SavedLine { get; init; }
+
+    /// <summary>Saving was refused because another program changed the file meanwhile.</summary>
+    public required bool FileDiffers { get; init; }
+
+    /// <summary>Something can be taken back.</summary>
+    public required bool CanUndo { get; init; }
+
+    /// <summary>Something taken back can be put again.</summary>
+    public required bool CanRedo { get; init; }
+
+    /// <summary>Why the change just asked for was not made, if it was not.</summary>
+    public required ChangeRefusal? Refusal { get; init; }
+
+    /// <summary>What is drawn.</summary>
+    public required Scene Scene { get; init; }
+}
+
+/// <summary>Why a change was not made.</summary>
+public sealed record ChangeRefusal(string? Opening, OpeningField? Field, string Sentence);

@@ -1,0 +1,182 @@
+using Clomwright.Building;
+using Clomwright.Evidence;
+using Clomwright.Files;
+using Clomwright.Study;
+using Clomwright.Web.Scenes;
+
+namespace Clomwright.Web.Editing;
+
+/// <summary>A house that is open: its file, what it was and is, and its study. One request at a time.</summary>
+internal sealed class OpenHouse
+{
+    private readonly Lock gate = new();
+    private readonly HouseFolder folder;
+    private readonly string name;
+    private HouseFile file;
+    private Sequence<Diagnostic> saidOfFile;
+    private History history;
+    private House saved;
+    private HouseStudy study;
+    private Scene? scene;
+    private long revision;
+
+    public OpenHouse(HouseFolder folder, string name, HouseFile file, HouseReading reading)
+    {
+        (this.folder, this.name, this.file) = (folder, name, file);
+        saved = reading.House!;
+        saidOfFile = OfFileAlone(reading);
+        history = History.From(saved);
+        study = HouseStudy.Of(saved);
+    }
+
+    /// <summary>The study of the house as it is now, saved or not, and whether it is saved.</summary>
+    public (HouseStudy Study, bool Saved) Now
+    {
+        get
+        {
+            lock (gate)
+            {
+                TakeNewFile();
+                return (study, Saved);
+            }
+        }
+    }
+
+    private bool Saved => history.Now == saved;
+
+    /// <summary>The house as it is; a file that another program changed is taken over where nothing here is unsaved.</summary>
+    public HouseAnswer Look()
+    {
+        lock (gate)
+        {
+            TakeNewFile();
+            return Answer();
+        }
+    }
+
+    /// <summary>Makes a change, or says why it cannot be made.</summary>
+    public HouseAnswer Change(string gesture, Change change)
+    {
+        lock (gate)
+        {
+            if (EditOf.Change(change, history.Now, StationOf, out var reason) is not { } edit)
+            {
+                return Answer(new ChangeRefusal(change.Opening, (change as Change.Write)?.Field, Say(reason!)));
+            }
+
+            Become(history.With(edit.Apply(history.Now), gesture));
+            return Answer();
+        }
+    }
+
+    /// <summary>Takes the last step back.</summary>
+    public HouseAnswer Undo()
+    {
+        lock (gate)
+        {
+            Become(history.Undo());
+            return Answer();
+        }
+    }
+
+    /// <summary>Puts the last step taken back again.</summary>
+    public HouseAnswer Redo()
+    {
+        lock (gate)
+        {
+            Become(history.Redo());
+            return Answer();
+        }
+    }
+
+    /// <summary>Writes the house to its file, unless another program has changed that meanwhile.</summary>
+    public HouseAnswer Save()
+    {
+        lock (gate)
+        {
+            var (written, problem) = folder.Save(file, file.Document.With(history.Now));
+            if (written is null)
+            {
+                return Answer(new ChangeRefusal(null, null, Say(problem!.What)), FileDiffers());
+            }
+
+            (file, saved) = (written, history.Now);
+            revision++;
+            return Answer();
+        }
+    }
+
+    /// <summary>Takes the file as it is now. What was here can be had again by taking that back.</summary>
+    public HouseAnswer Reload()
+    {
+        lock (gate)
+        {
+            return ReadAgain() is { } problem ? Answer(new ChangeRefusal(null, null, problem)) : Answer();
+        }
+    }
+
+    private bool FileDiffers() => folder.Read(name).File?.Document.Text is { } text && text != file.Document.Text;
+
+    private void TakeNewFile()
+    {
+        if (Saved && FileDiffers())
+        {
+            ReadAgain();
+        }
+    }
+
+    private string? ReadAgain()
+    {
+        var (read, reading) = folder.Read(name);
+        if (read is null || reading.House is not { } house)
+        {
+            return Say(reading.Diagnostics[0].What);
+        }
+
+        (file, saved, saidOfFile) = (read, house, OfFileAlone(reading));
+        Become(history.With(house, $"reload-{revision}"));
+        scene = null;
+        revision++;
+        return null;
+    }
+
+    private void Become(History next)
+    {
+        if (next.Now != history.Now)
+        {
+            study = HouseStudy.Of(next.Now, StudyOptions.Quick, study);
+            scene = null;
+            revision++;
+        }
+
+        history = next;
+    }
+
+    private double? StationOf(string opening) => StandingOpening.All(study.Geometry).FirstOrDefault(o => o.Opening.Name == opening)?.Station;
+
+    private HouseAnswer Answer(ChangeRefusal? refusal = null, bool fileDiffers = false) => new(
+        new HouseState
+        {
+            Key = HouseKey.Of(name),
+            Name = history.Now.Name,
+            File = name,
+            Revision = revision,
+            Saved = Saved,
+            SavedLine = Words.Say(Saved ? "web.saved.yes" : "web.saved.no", ("file", name)),
+            FileDiffers = fileDiffers,
+            CanUndo = history.CanUndo,
+            CanRedo = history.CanRedo,
+            Refusal = refusal,
+            Scene = scene ??= FromStudy.Scene(study, Phrasebook.English, [.. saidOfFile, .. study.Diagnostics.Select(file.Document.InFile)]),
+        },
+        null);
+
+    private string Say(Message reason) => Phrasebook.English.Say(reason, history.Now.Units);
+
+    /// <summary>What reading said beyond what the description says of itself, which the study says again.</summary>
+    private static Sequence<Diagnostic> OfFileAlone(HouseReading reading)
+    {
+        var ofHouse = HouseDiagnostics.Of(reading.House!).Select(reading.Document!.InFile).ToHashSet();
+        return reading.Diagnostics.Where(said => !ofHouse.Contains(said)).ToSequence();
+    }
+}

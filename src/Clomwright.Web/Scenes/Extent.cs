@@ -1,0 +1,15 @@
+using Clomwright.Building;
+
+namespace Clomwright.Web.Scenes;
+
+/// <summary>How far down and up the drawing of the wall reaches, m from the finished floor.</summary>
+internal static class Extent
+{
+    private const double BelowGround = 0.12;
+
+    /// <summary>A little below the outside ground, or below the floor where the ground is not known.</summary>
+    public static double Bottom(House house) => Math.Min(house.Site.Grade?.Metres ?? 0, 0) - BelowGround;
+
+    /// <summary>The top of the bond beam.</summary>
+    public static double Top(House house) => (house.Wall.Top + (house.BondBeam?.Depth ?? default)).Metres;
+}

@@ -1,0 +1,83 @@
+using Clomwright.Evidence;
+using Clomwright.Study;
+
+namespace Clomwright.Web.Scenes;
+
+/// <summary>Findings in words, in the order of attention.</summary>
+internal static class FindingLines
+{
+    private static readonly string[] Order = ["short", "unchecked", "judgement", "met", "none"];
+
+    /// <summary>Every finding but those with nothing to say, tightest first; what needs attention is numbered.</summary>
+    public static IReadOnlyList<(FindingLine Line, Finding Finding)> Of(Sequence<Finding> findings, Pen pen)
+    {
+        var ordered = findings
+            .Where(finding => finding.Verdict is not Verdict.NotApplicable)
+            .OrderBy(finding => Array.IndexOf(Order, Standing(finding.Verdict)))
+            .ThenBy(finding => Margin(finding.Verdict));
+        var number = 0;
+        var seen = new Dictionary<string, int>(StringComparer.Ordinal);
+        return [.. ordered.Select(finding => (Line(finding, Id(finding, seen), finding.Verdict is Verdict.Met ? null : ++number, pen), finding))];
+    }
+
+    /// <summary>How a verdict stands, in one word of the page's contract.</summary>
+    public static string Standing(Verdict verdict) => verdict switch
+    {
+        Verdict.FallsShort => "short",
+        Verdict.NotChecked => "unchecked",
+        Verdict.NeedsJudgement => "judgement",
+        Verdict.Met => "met",
+        _ => "none",
+    };
+
+    /// <summary>The worst standing of some verdicts.</summary>
+    public static string Worst(IEnumerable<Verdict> verdicts) =>
+        verdicts.Select(Standing).OrderBy(standing => Array.IndexOf(Order, standing)).FirstOrDefault() ?? "none";
+
+    /// <summary>Findings counted.</summary>
+    public static Totals Totals(HouseStudy study, Pen pen)
+    {
+        var tally = study.Tally;
+        return new Totals(tally.Met, tally.Short, tally.NotChecked, tally.NeedsJudgement, pen.Say("web.totals", ("met", tally.Met), ("short", tally.Short), ("unchecked", tally.NotChecked), ("judgement", tally.NeedsJudgement)));
+    }
+
+    private static FindingLine Line(Finding finding, string id, int? number, Pen pen) => new()
+    {
+        Id = id,
+        Number = number,
+        Standing = Standing(finding.Verdict),
+        Title = pen.Say(finding.Rule.Title),
+        Subject = finding.Subject,
+        Sentence = Sentence(finding.Verdict, pen),
+        By = pen.Say("web.finding.by", ("body", finding.Clause.Adopted), ("clause", finding.Clause.Number), ("measure", finding.Clause.Measure), ("source", pen.Say(finding.Clause.Source))),
+        Notes = [.. finding.Notes.Select(pen.Say)],
+    };
+
+    private static string Sentence(Verdict verdict, Pen pen) => verdict switch
+    {
+        Verdict.Met { Because: { } because } => pen.Say(because),
+        Verdict.Met met => Compared(met.Comparisons, pen),
+        Verdict.FallsShort { Because: { } because } => pen.Say(because),
+        Verdict.FallsShort shortfall => Compared(shortfall.Comparisons, pen),
+        Verdict.NeedsJudgement judgement => pen.Say(judgement.Question),
+        Verdict.NotChecked missing => pen.Say(missing.Because),
+        Verdict.NotApplicable none => pen.Say(none.Because),
+        _ => "",
+    };
+
+    private static string Compared(Sequence<Comparison> comparisons, Pen pen) => comparisons.Count == 0 ? "" : pen.Say(comparisons[0]);
+
+    private static double Margin(Verdict verdict) => verdict switch
+    {
+        Verdict.FallsShort { Comparisons: { Count: > 0 } comparisons } => comparisons[0].Margin,
+        Verdict.Met { Comparisons: { Count: > 0 } comparisons } => comparisons[0].Margin,
+        _ => double.PositiveInfinity,
+    };
+
+    private static string Id(Finding finding, Dictionary<string, int> seen)
+    {
+        var id = $"{finding.Clause.Adopted}/{finding.Rule.Key}/{finding.Subject}";
+        var count = seen[id] = seen.GetValueOrDefault(id) + 1;
+        return count == 1 ? id : $"{id}#{count}";
+    }
+}

@@ -1,0 +1,105 @@
+using System.Globalization;
+using Clomwright.Building;
+using Clomwright.Evidence;
+using Clomwright.Geometry;
+using Clomwright.Study;
+
+namespace Clomwright.Web.Scenes;
+
+/// <summary>The scene of a study: where numbers become drawn places and words.</summary>
+public static class FromStudy
+{
+    /// <summary>The scene, in the words of a phrasebook, with the house's own units first.</summary>
+    /// <param name="study">The study.</param>
+    /// <param name="words">The language.</param>
+    /// <param name="diagnostics">What is wrong or odd in the file, with paths as in the file.</param>
+    public static Scene Scene(HouseStudy study, Phrasebook words, IEnumerable<Diagnostic> diagnostics)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        var pen = new Pen(words, study.House.Units);
+        var geometry = study.Geometry;
+        var openings = StandingOpening.All(geometry);
+        var findings = FindingLines.Of(study.Findings, pen);
+        return new Scene
+        {
+            Ring = Pen.Round(geometry.Curve.Length),
+            Bottom = Extent.Bottom(study.House),
+            Top = Extent.Top(study.House),
+            Heights = Rulers.Heights(Extent.Bottom(study.House), study.House.Wall.Top.Metres, pen),
+            Lifts = [.. geometry.Lifts.Select((lift, i) => Lift(lift, Q(study)?.Lifts.FirstOrDefault(q => q.Lift == i), pen))],
+            Views = new FaceViews(
+                new FaceViewOf(geometry, Face.Inside, pen).View(openings, findings),
+                new FaceViewOf(geometry, Face.Outside, pen).View(openings, findings)),
+            Openings = [.. openings.Select(opening => Card(opening, study, pen))],
+            Piers = [.. geometry.Piers.Select(pier => Line(pier, study.Findings, pen))],
+            Findings = [.. findings.Select(f => f.Line)],
+            Totals = FindingLines.Totals(study, pen),
+            Figures = Figures(study, pen),
+            Plan = PlanKeys.Of(geometry),
+            Diagnostics = [.. diagnostics.Select(d => new DiagnosticLine(d.Path, pen.Say(d.What), d.Severity == Severity.Error))],
+        };
+    }
+
+    private static HouseQuantities? Q(HouseStudy study) => null;
+
+    private static LiftLine Lift(LiftSlice lift, LiftQuantities? amounts, Pen pen) => new(
+        lift.Number.ToString(CultureInfo.InvariantCulture),
+        lift.Bottom.Metres,
+        lift.Top.Metres,
+        pen.Short(lift.Top),
+        pen.Short(new Volume(lift.NetVolume)),
+        amounts?.Batches is { } batches ? pen.Short(Amount.Number(batches)) : null,
+        amounts?.RisePerBatch is { } rise ? pen.Short(rise) : null);
+
+    private static OpeningCard Card(StandingOpening standing, HouseStudy study, Pen pen)
+    {
+        var (opening, house) = (standing.Opening, study.House);
+        var station = opening.Along.Station ?? Length.Nearest(standing.Station).RoundedTo(pen.Units == UnitSystem.Imperial ? new Length(Length.PerInch / 4) : Length.FromMillimetres(1));
+        var fields = new OpeningFields(Written(station), Written(opening.Sill), Written(opening.Width), Written(opening.Height));
+        return new OpeningCard
+        {
+            Name = opening.Name,
+            Label = pen.Say("web.opening.described", ("name", opening.Name), ("station", fields.Station), ("sill", fields.Sill), ("width", fields.Width), ("height", fields.Height)),
+            Kind = opening.Kind.ToString().ToLowerInvariant(),
+            Station = Pen.Round(standing.Station),
+            Sill = opening.Sill.Metres,
+            SillMin = Math.Min(0, opening.Sill.Metres),
+            SillMax = Math.Max((house.Wall.Top - opening.Height).Metres, opening.Sill.Metres),
+            AlongOnly = opening.Kind == OpeningKind.Door,
+            Fields = fields,
+            Trouble = standing.Place is null ? Trouble(opening, study, pen) : null,
+        };
+
+        string Written(Length length) => LengthText.Written(length, pen.Units);
+    }
+
+    private static string Trouble(Opening opening, HouseStudy study, Pen pen)
+    {
+        var index = study.House.Openings.ToList().IndexOf(opening);
+        var reason = study.Diagnostics.FirstOrDefault(d => d.Path.StartsWith($"openings[{index}]", StringComparison.Ordinal));
+        return reason is null ? pen.Say("web.no-place", ("name", opening.Name)) : pen.Say(reason.What);
+    }
+
+    private static PierLine Line(Pier pier, Sequence<Finding> findings, Pen pen)
+    {
+        var standing = FindingLines.Worst(findings.Where(f => f.Subject == pier.Address).Select(f => f.Verdict));
+        var label = pen.Say("web.pier.described", ("before", pier.Before), ("after", pier.After),
+            ("inside", Amount.Metres(pier.WidthInside)), ("outside", Amount.Metres(pier.WidthOutside)), ("narrowest", Amount.Metres(pier.Narrowest)));
+        return new PierLine(pier.Address, label, pen.Short(pier.Narrowest), standing);
+    }
+
+    private static IReadOnlyList<Figure> Figures(HouseStudy study, Pen pen)
+    {
+        var (measures, quantities) = (study.Geometry.Measures, Q(study));
+        return
+        [
+            new(pen.Say("web.figure.batches"), quantities?.Batches is { } batches ? pen.Say(Amount.Number(batches)) : pen.Say("web.not-checked")),
+            new(pen.Say("web.figure.per-batch"), quantities?.VolumePerBatch is { } one ? pen.Say(new Volume(one)) : pen.Say("web.not-checked")),
+            new(pen.Say("web.figure.net"), pen.Say(new Volume(measures.NetVolume))),
+            new(pen.Say("web.figure.gross"), pen.Say(new Volume(measures.GrossVolume))),
+            new(pen.Say("web.figure.ring"), pen.Say(Amount.Metres(study.Geometry.Curve.Length))),
+            new(pen.Say("web.figure.area"), pen.Say(new Area(measures.InsideArea))),
+            new(pen.Say("web.figure.area-outside"), pen.Say(new Area(measures.OutsideArea))),
+        ];
+    }
+}

@@ -1,0 +1,130 @@
+namespace Clomwright.Web.Scenes;
+
+/// <summary>What the page draws: lengths in metres, every word and every written number already text. Nothing is computed from it.</summary>
+public sealed record Scene
+{
+    /// <summary>Length of the ring along the inside face at the wall base.</summary>
+    public required double Ring { get; init; }
+
+    /// <summary>The lowest height shown.</summary>
+    public required double Bottom { get; init; }
+
+    /// <summary>The highest height shown: the top of the bond beam.</summary>
+    public required double Top { get; init; }
+
+    /// <summary>The ruler of heights.</summary>
+    public required IReadOnlyList<Tick> Heights { get; init; }
+
+    /// <summary>Lifts, bottom up.</summary>
+    public required IReadOnlyList<LiftLine> Lifts { get; init; }
+
+    /// <summary>The wall unrolled, from both sides.</summary>
+    public required FaceViews Views { get; init; }
+
+    /// <summary>Openings, in the order of the house file.</summary>
+    public required IReadOnlyList<OpeningCard> Openings { get; init; }
+
+    /// <summary>Piers, clockwise.</summary>
+    public required IReadOnlyList<PierLine> Piers { get; init; }
+
+    /// <summary>Findings: what falls short first, then what is not checked, then what a person judges, then what is met.</summary>
+    public required IReadOnlyList<FindingLine> Findings { get; init; }
+
+    /// <summary>Findings counted.</summary>
+    public required Totals Totals { get; init; }
+
+    /// <summary>Amounts, as label and value.</summary>
+    public required IReadOnlyList<Figure> Figures { get; init; }
+
+    /// <summary>The plan.</summary>
+    public required PlanKey Plan { get; init; }
+
+    /// <summary>What is wrong or odd in the description.</summary>
+    public required IReadOnlyList<DiagnosticLine> Diagnostics { get; init; }
+}
+
+/// <summary>The two views of the unrolled wall.</summary>
+public sealed record FaceViews(FaceView Inside, FaceView Outside);
+
+/// <summary>A mark on a ruler.</summary>
+public sealed record Tick(double At, string? Label, bool Major);
+
+/// <summary>One lift, in words.</summary>
+public sealed record LiftLine(string Number, double Bottom, double Top, string TopText, string Volume, string? Batches, string? Rise);
+
+/// <summary>An opening, in words, and how far it may be dragged.</summary>
+public sealed record OpeningCard
+{
+    /// <summary>The author's name.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Said aloud: where it stands and how large it is.</summary>
+    public required string Label { get; init; }
+
+    /// <summary>What it is, kebab case.</summary>
+    public required string Kind { get; init; }
+
+    /// <summary>Station of its middle.</summary>
+    public required double Station { get; init; }
+
+    /// <summary>Sill.</summary>
+    public required double Sill { get; init; }
+
+    /// <summary>The lowest sill it can be dragged to.</summary>
+    public required double SillMin { get; init; }
+
+    /// <summary>The highest sill it can be dragged to.</summary>
+    public required double SillMax { get; init; }
+
+    /// <summary>Dragged along the wall only.</summary>
+    public required bool AlongOnly { get; init; }
+
+    /// <summary>What stands in the blanks of its sentence.</summary>
+    public required OpeningFields Fields { get; init; }
+
+    /// <summary>Why it could not be placed, if it could not.</summary>
+    public string? Trouble { get; init; }
+}
+
+/// <summary>The blanks of an opening's sentence, written as a builder writes.</summary>
+public sealed record OpeningFields(string Station, string Sill, string Width, string Height);
+
+/// <summary>A pier, in words. <see cref="Standing"/> is the worst of what the rules say of it.</summary>
+public sealed record PierLine(string Address, string Label, string Width, string Standing);
+
+/// <summary>A finding, in words.</summary>
+public sealed record FindingLine
+{
+    /// <summary>Stays the same from scene to scene: rule body, rule, subject.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>The number at its place on the drawing; none for what is met.</summary>
+    public required int? Number { get; init; }
+
+    /// <summary>short, unchecked, judgement, met or none.</summary>
+    public required string Standing { get; init; }
+
+    /// <summary>What the rule is about.</summary>
+    public required string Title { get; init; }
+
+    /// <summary>Which thing.</summary>
+    public required string Subject { get; init; }
+
+    /// <summary>What was found, compared, or is missing.</summary>
+    public required string Sentence { get; init; }
+
+    /// <summary>Whose rule it is, and how sure we are of it.</summary>
+    public required string By { get; init; }
+
+    /// <summary>Rivals, reasons, what would mend it.</summary>
+    public required IReadOnlyList<string> Notes { get; init; }
+}
+
+/// <summary>Findings counted, and the line that says so.</summary>
+public sealed record Totals(int Met, int FallsShort, int Unchecked, int Judgement, string Line);
+
+/// <summary>A label and its value.</summary>
+public sealed record Figure(string Label, string Value);
+
+/// <summary>A diagnostic, in words.</summary>
+public sealed record DiagnosticLine(string Path, string Sentence, bool Error);

@@ -1,0 +1,130 @@
+using System.Globalization;
+using System.Net;
+using Clomwright.Evidence;
+using Clomwright.Files;
+using Clomwright.Web.Editing;
+using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.Hosting;
+using Microsoft.AspNetCore.Hosting.Server;
+using Microsoft.AspNetCore.Hosting.Server.Features;
+using Microsoft.AspNetCore.Http;
+using Microsoft.AspNetCore.Server.Kestrel.Core;
+using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Logging;
+
+namespace Clomwright.Web;
+
+/// <summary>The workbench: a server for this machine's own browser.</summary>
+public static class Workbench
+{
+    /// <summary>The largest request taken, bytes: an edit is a few hundred.</summary>
+    public const int RequestBytesMax = 64 * 1024;
+
+    /// <summary>Starts the workbench, says where it is, opens the browser where asked and possible, and waits until it is cancelled.</summary>
+    /// <param name="options">The folder, and how to start.</param>
+    /// <param name="say">Takes each line that a person should read.</param>
+    /// <param name="cancellation">Ends it.</param>
+    /// <returns>0, or 2 when it could not be started and a sentence said why.</returns>
+    public static async Task<int> Run(WorkbenchOptions options, Action<string> say, CancellationToken cancellation)
+    {
+        var (folder, problem) = HouseFolder.Open(options.Folder);
+        if (folder is null)
+        {
+            say(Phrasebook.English.Say(problem!.What, UnitSystem.Metric));
+            return 2;
+        }
+
+        RunningWorkbench running;
+        try
+        {
+            running = await Start(folder, options.Port, options.File, cancellation);
+        }
+        catch (IOException)
+        {
+            say(Words.Say("web.say.port-taken", ("port", options.Port.ToString(CultureInfo.InvariantCulture))));
+            return 2;
+        }
+
+        await using (running)
+        {
+            say(Words.Say("web.say.address", ("address", running.FirstPage.ToString())));
+            if (options.OpenBrowser && !Browser.TryOpen(running.FirstPage))
+            {
+                say(Words.Say("web.say.no-browser", ("address", running.FirstPage.ToString())));
+            }
+
+            say(Words.Say("web.say.how-to-end"));
+            await running.Ended(cancellation);
+        }
+
+        return 0;
+    }
+
+    /// <summary>Starts the workbench and returns at once.</summary>
+    /// <param name="folder">The one folder.</param>
+    /// <param name="port">The local port; 0 takes any free one.</param>
+    /// <param name="file">The house file to open first; null shows the houses of the folder.</param>
+    /// <param name="cancellation">Gives up starting.</param>
+    /// <exception cref="IOException">The port is taken.</exception>
+    public static async Task<RunningWorkbench> Start(HouseFolder folder, int port = 0, string? file = null, CancellationToken cancellation = default)
+    {
+        var builder = WebApplication.CreateSlimBuilder(new WebApplicationOptions { Args = [], ContentRootPath = AppContext.BaseDirectory });
+        builder.Logging.ClearProviders();
+        builder.WebHost.UseKestrelCore().ConfigureKestrel(kestrel =>
+        {
+            kestrel.Listen(IPAddress.Loopback, port, listen => listen.Protocols = HttpProtocols.Http1);
+            kestrel.AddServerHeader = false;
+            kestrel.Limits.MaxRequestBodySize = RequestBytesMax;
+            kestrel.Limits.MaxRequestHeadersTotalSize = 16 * 1024;
+        });
+        builder.Services.AddSignalR(hub => hub.MaximumReceiveMessageSize = RequestBytesMax).AddJsonProtocol(json => WebJson.Apply(json.PayloadSerializerOptions));
+        builder.Services.ConfigureHttpJsonOptions(json => WebJson.Apply(json.SerializerOptions));
+        builder.Services.AddSingleton(new OpenHouses(folder));
+
+        var app = builder.Build();
+        app.Use(Guarded);
+        app.MapClient();
+        app.MapHouses();
+        app.MapHub<HouseHub>("/hub");
+        await app.StartAsync(cancellation);
+
+        var address = app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First();
+        return new RunningWorkbench(app, new Uri(address), file);
+    }
+
+    private static async Task Guarded(HttpContext context, RequestDelegate next)
+    {
+        var request = context.Request;
+        var headers = context.Response.Headers;
+        headers.XContentTypeOptions = "nosniff";
+        headers["Referrer-Policy"] = "no-referrer";
+        headers["Cross-Origin-Resource-Policy"] = "same-origin";
+        headers["Cross-Origin-Opener-Policy"] = "same-origin";
+        headers.ContentSecurityPolicy = "default-src 'self'; style-src 'self' 'unsafe-inline'; font-src 'self' data:; img-src 'self' data:; object-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
+
+        if (request.ContentLength > RequestBytesMax)
+        {
+            await Refused(context, StatusCodes.Status413PayloadTooLarge, "web.refused.size");
+            return;
+        }
+
+        var refusal = Doorkeeper.Refusal(new Doorkeeper.Request(
+            request.Method, request.Path, request.Host.Value ?? "", One(request.Headers.Origin), One(request.Headers["Sec-Fetch-Site"]), context.Connection.LocalPort));
+        if (refusal is null)
+        {
+            await next(context);
+        }
+        else
+        {
+            await Refused(context, StatusCodes.Status403Forbidden, refusal);
+        }
+    }
+
+    private static Task Refused(HttpContext context, int status, string reason)
+    {
+        context.Response.StatusCode = status;
+        return context.Response.WriteAsJsonAsync(new Trouble(Words.Say(reason)), context.RequestAborted);
+    }
+
+    private static string? One(Microsoft.Extensions.Primitives.StringValues header) => header.Count == 0 ? null : string.Join(", ", header.ToArray());
+}

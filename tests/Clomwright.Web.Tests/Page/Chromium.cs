@@ -1,0 +1,42 @@
+using Microsoft.Playwright;
+
+namespace Clomwright.Web.Tests.Page;
+
+/// <summary>One Chromium for all page tests. Where there is none they are skipped and say so.</summary>
+public sealed class Chromium : IAsyncLifetime
+{
+    private IPlaywright? playwright;
+
+    /// <summary>The browser; null where there is none.</summary>
+    public IBrowser? Browser { get; private set; }
+
+    public static string Path => Environment.GetEnvironmentVariable("CLOM_CHROMIUM") ?? "/usr/bin/chromium";
+
+    public async ValueTask InitializeAsync()
+    {
+        if (!File.Exists(Path))
+        {
+            return;
+        }
+
+        playwright = await Playwright.CreateAsync();
+        Browser = await playwright.Chromium.LaunchAsync(new()
+        {
+            ExecutablePath = Path,
+            Args = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"],
+        });
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        if (Browser is not null)
+        {
+            await Browser.CloseAsync();
+        }
+
+        playwright?.Dispose();
+    }
+}
+
+[CollectionDefinition(nameof(Chromium))]
+public sealed class ChromiumTests : ICollectionFixture<Chromium>;

@@ -1,0 +1,141 @@
+using System.Text.RegularExpressions;
+using Microsoft.Playwright;
+using static Microsoft.Playwright.Assertions;
+
+namespace Clomwright.Web.Tests.Page;
+
+/// <summary>The main job on the real page, in a real browser. Rank: by hand; the limit is common practice, 2 ft of cob between openings.</summary>
+[Collection(nameof(Chromium))]
+public sealed partial class DragTests(Chromium chromium)
+{
+    private const string Pier = "pier tub-window|south-window";
+
+    [Fact]
+    public async Task WindowDraggedTowardItsNeighbour_PierFallsShort_IsSeenTakenBackPutAgainAndSaved()
+    {
+        await using var open = await OpenPage.AtWall(chromium);
+        var page = open.Page;
+        var before = await File.ReadAllTextAsync(open.HouseFile);
+        var pier = page.Locator($"[data-pier='{Pier}']").First;
+        await Expect(pier).Not.ToHaveClassAsync(Short());
+
+        await Drag(page, "tub-window", 0.45);
+
+        await Expect(pier).ToHaveClassAsync(Short());
+        var finding = page.Locator("margin-list .finding.short", new() { HasText = Pier }).First;
+        await Expect(finding).ToBeVisibleAsync();
+        var number = await finding.Locator(".number").TextContentAsync();
+        await Expect(page.Locator("svg.unrolled .number.short", new() { HasText = number })).ToBeVisibleAsync();
+        await Expect(page.Locator(".saved")).ToContainTextAsync("Changed");
+
+        await finding.Locator("button").ClickAsync();
+        await Expect(page.Locator("svg.unrolled .pointed").First).ToBeVisibleAsync();
+
+        await page.GetByRole(AriaRole.Button, new() { Name = "Take back" }).ClickAsync();
+        await Expect(pier).Not.ToHaveClassAsync(Short());
+        Assert.Equal(before, await File.ReadAllTextAsync(open.HouseFile));
+
+        await page.GetByRole(AriaRole.Button, new() { Name = "Put it back again" }).ClickAsync();
+        await Expect(pier).ToHaveClassAsync(Short());
+        var station = await page.Locator("[name=station]").InputValueAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Save", Exact = true }).ClickAsync();
+        await Expect(page.Locator(".saved")).ToContainTextAsync("All is saved");
+        Assert.NotEqual(before, await File.ReadAllTextAsync(open.HouseFile));
+
+        await page.ReloadAsync();
+        await Expect(pier).ToHaveClassAsync(Short());
+        await page.Locator("[data-opening=tub-window]").FocusAsync();
+        await Expect(page.Locator("[name=station]")).ToHaveValueAsync(station);
+        Assert.Empty(open.Complaints);
+    }
+
+    [Fact]
+    public async Task ArrowKeys_OnAnOpening_MoveItByAnInchAndShiftByMore()
+    {
+        await using var open = await OpenPage.AtWall(chromium);
+        var page = open.Page;
+        await page.Locator("[data-opening=tub-window]").FocusAsync();
+        var sill = page.Locator("[name=sill]");
+        await Expect(sill).ToHaveValueAsync("3 ft 2 in");
+
+        await page.Keyboard.PressAsync("ArrowUp");
+        await Expect(sill).ToHaveValueAsync("3 ft 3 in");
+        await page.Keyboard.PressAsync("Shift+ArrowUp");
+        await Expect(sill).ToHaveValueAsync("3 ft 9 in");
+        await page.Keyboard.PressAsync("Control+z");
+        await Expect(sill).ToHaveValueAsync("3 ft 2 in");
+        Assert.Empty(open.Complaints);
+    }
+
+    [Fact]
+    public async Task ArrowRight_FromOutside_MovesToTheRightOnTheScreen()
+    {
+        await using var open = await OpenPage.AtWall(chromium);
+        var page = open.Page;
+        var outside = page.GetByRole(AriaRole.Button, new() { Name = "from outside" });
+        await outside.ClickAsync();
+        await Expect(outside).ToHaveAttributeAsync("aria-pressed", "true");
+        var before = await page.Locator("[data-opening=tub-window] .leaf").BoundingBoxAsync();
+
+        await page.Locator("[data-opening=tub-window]").FocusAsync();
+        await page.Keyboard.PressAsync("Shift+ArrowRight");
+
+        await page.WaitForFunctionAsync("x => document.querySelector('[data-opening=tub-window] .leaf').getBoundingClientRect().x > x + 5", before!.X);
+    }
+
+    [Fact]
+    public async Task NonsenseWritten_StaysWithItsReason_AndSenseIsTaken()
+    {
+        await using var open = await OpenPage.AtWall(chromium);
+        var page = open.Page;
+        await page.Locator("[data-opening=tub-window]").FocusAsync();
+        var width = page.Locator("[name=width]");
+
+        await width.FillAsync("as wide as the door");
+        await width.PressAsync("Enter");
+        await Expect(page.Locator("#reason-width")).ToContainTextAsync("as wide as the door");
+        await Expect(width).ToHaveValueAsync("as wide as the door");
+        await Expect(width).ToHaveAttributeAsync("aria-invalid", "true");
+
+        await width.FillAsync("2'4\"");
+        await width.PressAsync("Enter");
+        await Expect(width).ToHaveValueAsync("2 ft 4 in");
+        await Expect(page.Locator("#reason-width")).ToHaveCountAsync(0);
+
+        await width.FillAsync("nonsense");
+        await width.PressAsync("Enter");
+        await Expect(page.Locator("#reason-width")).ToBeVisibleAsync();
+        await width.PressAsync("Escape");
+        await Expect(width).ToHaveValueAsync("2 ft 4 in");
+        Assert.Empty(open.Complaints);
+    }
+
+    [Fact]
+    public async Task TwoWindowsOnOneHouse_ShowTheSame()
+    {
+        await using var open = await OpenPage.AtWall(chromium);
+        var other = await open.Page.Context.NewPageAsync();
+        await other.GotoAsync(open.Page.Url);
+        await other.Locator("[data-opening=tub-window]").FocusAsync();
+
+        await open.Page.Locator("[data-opening=tub-window]").FocusAsync();
+        await open.Page.Keyboard.PressAsync("ArrowUp");
+
+        await Expect(other.Locator("[name=sill]")).ToHaveValueAsync("3 ft 3 in");
+    }
+
+    private static async Task Drag(IPage page, string opening, double metres)
+    {
+        var box = await page.Locator($"[data-opening={opening}] .leaf").BoundingBoxAsync();
+        var wall = await page.Locator(".cob").BoundingBoxAsync();
+        var ring = await page.EvaluateAsync<double>("() => document.querySelector('unrolled-wall').scene.views.inside.length");
+        var (x, y) = (box!.X + box.Width / 2, box.Y + box.Height / 2);
+        await page.Mouse.MoveAsync(x, y);
+        await page.Mouse.DownAsync();
+        await page.Mouse.MoveAsync((float)(x + metres * wall!.Width / ring), y + 3, new() { Steps = 12 });
+        await page.Mouse.UpAsync();
+    }
+
+    [GeneratedRegex(@"\bshort\b")]
+    private static partial Regex Short();
+}

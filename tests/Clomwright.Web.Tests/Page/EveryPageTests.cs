@@ -1,0 +1,67 @@
+using Deque.AxeCore.Playwright;
+using Microsoft.Playwright;
+
+namespace Clomwright.Web.Tests.Page;
+
+/// <summary>Every page, at desk and phone size, light and dark. axe-core's rules are those of WCAG 2, A and AA; rank: published.</summary>
+[Collection(nameof(Chromium))]
+public sealed class EveryPageTests(Chromium chromium)
+{
+    private const string Wall = $"/wall/{HouseFolderCopy.Key}";
+
+    public static TheoryData<string, int, int, ColorScheme> Pages()
+    {
+        var data = new TheoryData<string, int, int, ColorScheme>();
+        foreach (var path in (string[])["/", Wall, "/wall/no-such-house"])
+        {
+            data.Add(path, 1366, 768, ColorScheme.Light);
+            data.Add(path, 390, 844, ColorScheme.Light);
+        }
+
+        data.Add(Wall, 1366, 768, ColorScheme.Dark);
+        data.Add(Wall, 683, 384, ColorScheme.Light); // 1366 by 768 at 200 % zoom
+        return data;
+    }
+
+    [Theory]
+    [MemberData(nameof(Pages))]
+    public async Task Page_InChromium_HasNoAxeViolationsAndNothingOutsideTheWindow(string path, int width, int height, ColorScheme scheme)
+    {
+        await using var open = await OpenPage.At(chromium, path, width, height, scheme);
+        await open.Page.Locator("clom-workbench[data-ready]").WaitForAsync();
+
+        var axe = await open.Page.RunAxe();
+        Assert.True(axe.Violations.Length == 0, string.Join("\n", axe.Violations.Select(v => $"{v.Id}: {v.Help}: {v.Nodes[0].Html}")));
+
+        var outside = await open.Page.EvaluateAsync<int>("() => document.documentElement.scrollWidth - document.documentElement.clientWidth");
+        Assert.Equal(0, outside);
+    }
+
+    [Fact]
+    public async Task FirstPage_ByKeyboardAlone_LeadsToTheWallAndAnOpeningMoves()
+    {
+        await using var open = await OpenPage.At(chromium, "/");
+        var page = open.Page;
+        await page.Locator(".house h3 a").WaitForAsync();
+        await Tab(page, "el => el.closest('h3') !== null");
+        await page.Keyboard.PressAsync("Enter");
+        await page.Locator("svg.unrolled .opening").First.WaitForAsync();
+        await Tab(page, "el => el.dataset.opening === 'tub-window'");
+        await page.Keyboard.PressAsync("ArrowUp");
+        await Assertions.Expect(page.Locator("[name=sill]")).ToHaveValueAsync("3 ft 3 in");
+    }
+
+    private static async Task Tab(IPage page, string until)
+    {
+        for (var i = 0; i < 60; i++)
+        {
+            await page.Keyboard.PressAsync("Tab");
+            if (await page.EvaluateAsync<bool>($"() => ({until})(document.activeElement)"))
+            {
+                return;
+            }
+        }
+
+        Assert.Fail($"The Tab key never came to {until}.");
+    }
+}

@@ -1,0 +1,58 @@
+using Microsoft.Playwright;
+
+namespace Clomwright.Web.Tests.Page;
+
+/// <summary>A running workbench on a folder of its own with one house, and a page that looks at it.</summary>
+public sealed class OpenPage : IAsyncDisposable
+{
+    private readonly HouseFolderCopy folder;
+    private readonly RunningWorkbench workbench;
+    private readonly IBrowserContext context;
+
+    private OpenPage(HouseFolderCopy folder, RunningWorkbench workbench, IBrowserContext context, IPage page) =>
+        (this.folder, this.workbench, this.context, Page) = (folder, workbench, context, page);
+
+    public IPage Page { get; }
+
+    /// <summary>What the page complained of.</summary>
+    public List<string> Complaints { get; } = [];
+
+    public string HouseFile => folder.HouseFile;
+
+    /// <summary>Opens a page of the workbench, or skips the test where there is no Chromium.</summary>
+    public static async Task<OpenPage> At(Chromium chromium, string path, int width = 1366, int height = 768, ColorScheme scheme = ColorScheme.Light)
+    {
+        Assert.SkipUnless(chromium.Browser is not null, $"no Chromium at {Chromium.Path}; install Debian's chromium or set CLOM_CHROMIUM");
+        var folder = new HouseFolderCopy();
+        var workbench = await folder.Start();
+        var context = await chromium.Browser.NewContextAsync(new() { ViewportSize = new() { Width = width, Height = height }, ColorScheme = scheme, ReducedMotion = ReducedMotion.Reduce });
+        context.SetDefaultTimeout(15_000);
+        var page = await context.NewPageAsync();
+        var open = new OpenPage(folder, workbench, context, page);
+        page.Console += (_, message) =>
+        {
+            if (message.Type is "error" or "warning")
+            {
+                open.Complaints.Add(message.Text);
+            }
+        };
+        page.PageError += (_, error) => open.Complaints.Add(error);
+        await page.GotoAsync(new Uri(workbench.Address, path).ToString());
+        return open;
+    }
+
+    /// <summary>The wall page, with the wall drawn.</summary>
+    public static async Task<OpenPage> AtWall(Chromium chromium, int width = 1366, int height = 768, ColorScheme scheme = ColorScheme.Light)
+    {
+        var open = await At(chromium, $"/wall/{HouseFolderCopy.Key}", width, height, scheme);
+        await open.Page.Locator("svg.unrolled .opening").First.WaitForAsync();
+        return open;
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        await context.CloseAsync();
+        await workbench.DisposeAsync();
+        folder.Dispose();
+    }
+}

@@ -76,6 +76,35 @@ public class PropertyTests
             p.ToStation >= p.FromStation && p.ToHeight >= p.FromHeight && p.ToStation - p.FromStation <= geometry.Curve.Length && double.IsFinite(p.FromStation + p.ToHeight));
     }, iter: Counts.Of(40, 2000));
 
+    /// <summary>The description may be nonsense; the answer is still findings, never an exception.</summary>
+    [Fact]
+    public void AnyHouse_HoweverSilly_IsAnswered() => Gen.Select(Houses.Plausible, Gen.Int[0, Silly.Length - 1], Gen.Int[0, Silly.Length - 1]).Sample((house, one, other) =>
+    {
+        house = Silly[other](Silly[one](house));
+        return Check(house with { Rules = house.Rules with { Adopted = ["common-practice", "irc-cob@2021"] } }).Count > 0;
+    }, iter: Counts.Of(100, 3000));
+
+    private static readonly Func<House, House>[] Silly =
+    [
+        house => house with { Wall = house.Wall with { ThicknessAtTop = Length.Zero } },
+        house => house with { Wall = house.Wall with { ThicknessAtTop = Length.FromInches(-12) } },
+        house => house with { Wall = house.Wall with { Top = Length.Zero } },
+        house => house with { Wall = house.Wall with { OutsideTaper = new Slope(-3) } },
+        house => house with { Stem = house.Stem with { Top = Length.FromFeet(9) } },
+        house => house with { Openings = house.Openings.Select(o => o with { Width = Length.FromFeet(400) }).ToSequence() },
+        house => house with { Openings = house.Openings.Select(o => o with { Width = Length.FromInches(-3), Sill = Length.FromInches(-30) }).ToSequence() },
+        house => house with { Openings = house.Openings.Select(o => o with { Header = new Header(0, Length.Zero, Length.Zero, Length.FromFeet(-2)) }).ToSequence() },
+        house => house with { Niches = house.Niches.Select(n => n with { Depth = Length.FromFeet(9) }).ToSequence() },
+        house => house with { Embeds = house.Embeds.Select(e => e with { Kind = EmbedKind.Bottle, Through = true, Width = Length.FromFeet(3), Count = 200, Spacing = Length.Zero }).ToSequence() },
+        house => house with { Lifts = new LiftPlan() },
+        house => house with { Lifts = new LiftPlan { Height = Length.Zero } },
+        house => house with { Tees = new Tees(Length.Zero, Length.Zero, Length.Zero) },
+        house => house with { Roof = new Roof.Reciprocal(-4, Length.FromFeet(90), PoleSize.Even(Length.Zero)) { Eave = Length.FromFeet(-1) } },
+        house => house with { Site = house.Site with { SeismicSds = double.PositiveInfinity, WindSpeed = new Speed(double.NaN), GroundSnow = new Stress(double.NaN) } },
+        house => house with { Mix = new Mix { Prisms = [.. Enumerable.Repeat(new Prism(Length.FromInches(4), Length.FromInches(4), Length.FromInches(8), new Force(double.NaN), 1), 5)] } },
+        house => house with { Plan = new Plan.Round(Length.FromInches(1)) },
+    ];
+
     private static readonly Func<House, House>[] Without =
     [
         house => house with { Site = house.Site with { Grade = null } },

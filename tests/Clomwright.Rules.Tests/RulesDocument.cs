@@ -58,7 +58,7 @@ internal static class RulesDocument
 
         foreach (var limit in AtTheLimitTests.Cases.Where(l => l.Body == clause.Clause.Body && l.Rule == clause.Rule.Key))
         {
-            text.Append($"- At the limit: {limit.What}\n");
+            text.Append($"- At the limit: {limit.Subject}, {limit.What}\n");
         }
 
         text.Append('\n');
@@ -67,7 +67,13 @@ internal static class RulesDocument
     private static string Number(Limit limit) =>
         limit.Written is [>= 'A' and <= 'F'] ? limit.Written : $"{limit.Written}{Other(limit)}";
 
-    private static string Other(Limit limit) => English.Say(limit.Value, UnitSystem.Imperial) is var both && both.Contains('(', StringComparison.Ordinal) ? $" {both[both.IndexOf('(', StringComparison.Ordinal)..]}" : "";
+    /// <summary>The unit system that the limit is not written in.</summary>
+    private static string Other(Limit limit)
+    {
+        var (imperial, metric) = (AmountText.In(limit.Value, UnitSystem.Imperial), AmountText.In(limit.Value, UnitSystem.Metric));
+        var other = limit.Written == metric ? imperial : metric;
+        return imperial == metric ? "" : $" ({other})";
+    }
 
     private static string Said(ClauseStatus status) => Said(Names.Of(status));
 

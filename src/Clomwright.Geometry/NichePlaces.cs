@@ -67,7 +67,13 @@ internal static class NichePlaces
         }
 
         var face = isInside ? inside : outside;
-        var span = Spans.Wrapped(new Span(shaft.Meet(-1, face)!.Value.Station, shaft.Meet(1, face)!.Value.Station), frame.Curve);
+        if (shaft.Meet(-1, face) is not { } from || shaft.Meet(1, face) is not { } to)
+        {
+            remarks.Error(path + ".width", Message.Of("geometry.niche-wider-than-curve", ("name", niche.Name), ("width", niche.Width)));
+            return null;
+        }
+
+        var span = Spans.Wrapped(new Span(from.Station, to.Station), frame.Curve);
         double[] volumes = [.. frame.Lifts.Select(box.Volume)];
         return new Placed(new NichePlace(niche, index, station, span, sill, sill + height, volumes.Sum(), left, pierAt(station)), box, volumes);
     }

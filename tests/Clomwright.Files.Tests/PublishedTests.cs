@@ -37,8 +37,8 @@ public class PublishedTests
 
     private static IEnumerable<string> KeysOf(Kind kind) => kind switch
     {
-        Kind.Thing thing => thing.Keys.Select(k => $"files.key.{thing.Name}.{k.Name}").Concat(thing.Keys.SelectMany(k => KeysOf(k.Kind))),
-        Kind.Union union => union.Cases.SelectMany(c => KeysOf(c.Thing)).Prepend($"files.key.{union.Name}.{union.Key}"),
+        Kind.Thing thing => thing.Keys.Select(k => Meaning.Of(thing.Name, k.Name).Key).Concat(thing.Keys.SelectMany(k => KeysOf(k.Kind))),
+        Kind.Union union => union.Cases.SelectMany(c => KeysOf(c.Thing)).Prepend(Meaning.Of(union.Name, union.Key).Key),
         Kind.List list => KeysOf(list.Item),
         Kind.Either either => KeysOf(either.One).Concat(KeysOf(either.Other)),
         _ => [],

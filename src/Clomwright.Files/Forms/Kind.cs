@@ -39,7 +39,7 @@ internal abstract record Kind
     public sealed record Either(Kind One, Kind Other) : Kind;
 
     /// <summary>An object.</summary>
-    /// <param name="Name">Of the object, kebab case: its words are <c>files.key.{name}.{key}</c>.</param>
+    /// <param name="Name">Of the object, kebab case.</param>
     /// <param name="Keys">In the order in which they are written.</param>
     /// <param name="ExactlyOne">Pairs of keys of which exactly one is given.</param>
     public sealed record Thing(string Name, Sequence<KeyKind> Keys, Sequence<(string One, string Other)> ExactlyOne) : Kind;
@@ -54,3 +54,11 @@ internal abstract record Kind
 /// <param name="Required">Whether it has to be given.</param>
 /// <param name="Default">What is taken when it is not given, as it would be written; null where nothing is.</param>
 internal sealed record KeyKind(string Name, Kind Kind, bool Required, string? Default);
+
+/// <summary>What a key means, in words.</summary>
+internal static class Meaning
+{
+    /// <summary>The message for a key of an object: <c>files.key.house.bond-beam</c>.</summary>
+    public static Message Of(string thing, string key) =>
+        new($"files.key.{thing}.{string.Concat(key.Select(c => char.IsAsciiLetterUpper(c) ? $"-{char.ToLowerInvariant(c)}" : c.ToString()))}");
+}

@@ -59,7 +59,7 @@ public static class HouseFileGuide
         foreach (var row in rows)
         {
             var absent = row.Key.Required ? "needed" : row.InPlaceOf is { } other ? $"`{other}`" : row.Key.Default is { } token ? $"`{token}`" : "–";
-            var meaning = Say(words, $"files.key.{name}.{row.Key.Name}") + (row.Cases.Count == 0 ? "" : $" ({string.Join(", ", row.Cases)})");
+            var meaning = words.Say(Meaning.Of(name, row.Key.Name), UnitSystem.Imperial) + (row.Cases.Count == 0 ? "" : $" ({string.Join(", ", row.Cases)})");
             text.Append($"| `{row.Key.Name}` | {Value(words, row.Key.Kind)} | {absent} | {meaning} |\n");
         }
 

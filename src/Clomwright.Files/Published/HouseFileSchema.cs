@@ -79,14 +79,14 @@ public static class HouseFileSchema
             var required = new JsonArray();
             if (decidedBy is var (deciding, word))
             {
-                properties[deciding] = new JsonObject { ["const"] = word, ["description"] = Meaning(thing, deciding) };
+                properties[deciding] = new JsonObject { ["const"] = word, ["description"] = words.Say(Meaning.Of(thing.Name, deciding), UnitSystem.Imperial) };
                 required.Add(deciding);
             }
 
             foreach (var key in thing.Keys)
             {
                 var property = Of(key.Kind);
-                property["description"] = Meaning(thing, key.Name);
+                property["description"] = words.Say(Meaning.Of(thing.Name, key.Name), UnitSystem.Imperial);
                 if (key.Default is { } token)
                 {
                     property["default"] = JsonNode.Parse(token);
@@ -109,8 +109,6 @@ public static class HouseFileSchema
         }
 
         private static JsonObject Requires(string key) => new() { ["required"] = new JsonArray(key) };
-
-        private string Meaning(Kind.Thing thing, string key) => words.Say(new Message($"files.key.{thing.Name}.{key}"), UnitSystem.Imperial);
 
         /// <summary>A text with a digit that ends in a unit of the dimension, whatever stands before it; slopes are written in too many ways to say how they end.</summary>
         private JsonObject Of(Dimension dimension)

@@ -19,10 +19,30 @@ public sealed record RoofMaterial(string Key, Cited<double> Dry, Cited<double> S
     /// <summary>The material of a key; null when it is not known.</summary>
     public static RoofMaterial? Find(string? key) => key is not null && Known.TryGetValue(key, out var material) ? material : null;
 
+    /// <summary>The material that a layer's own name speaks of, for layers that name none; null when it speaks of none.</summary>
+    public static RoofMaterial? Named(string name)
+    {
+        foreach (var (word, key) in Words)
+        {
+            if (name.Contains(word, StringComparison.OrdinalIgnoreCase))
+            {
+                return Find(key);
+            }
+        }
+
+        return null;
+    }
+
     /// <summary>Weight of a layer square to the roof, Pa on the roof's own surface.</summary>
     /// <param name="depth">Square to the roof, m.</param>
     /// <param name="wet">Saturated or dry.</param>
     public double Weight(double depth, bool wet) => (wet ? Saturated.Value : Dry.Value) * (IsSheet ? 1 : depth);
+
+    private static readonly (string Word, string Key)[] Words =
+    [
+        ("membrane", "epdm"), ("liner", "epdm"), ("rubber", "epdm"), ("epdm", "epdm"), ("felt", "fleece"), ("fleece", "fleece"), ("cushion", "fleece"), ("carpet", "fleece"),
+        ("root barrier", "fleece"), ("drain mat", "drain-mat"), ("drainage mat", "drain-mat"),
+    ];
 
     private static FrozenDictionary<string, RoofMaterial> Load()
     {

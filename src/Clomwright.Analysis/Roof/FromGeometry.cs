@@ -1,0 +1,145 @@
+using Clomwright.Analysis.Loads;
+using Clomwright.Building;
+using Clomwright.Evidence;
+using Clomwright.Geometry;
+
+namespace Clomwright.Analysis.Roof;
+
+/// <summary>The roof of a placed house.</summary>
+public static class FromGeometry
+{
+    /// <summary>Left past the far crossing for the pin: 12 in.</summary>
+    private const double Tail = 0.3048;
+
+    /// <summary>Cut on to the charlie stick so that the last pole can slide under: 2 in.</summary>
+    private const double Settle = 0.0508;
+
+    /// <summary>What holds the roof and what it asks of the wall. Total: what is missing is said in the result.</summary>
+    public static RoofResult Of(HouseGeometry geometry)
+    {
+        var house = geometry.House;
+        var assumptions = new List<Assumption>();
+        if (house.Roof is not Building.Roof.Reciprocal roof)
+        {
+            return Without(house.Roof is null ? new Message("analysis.roof.none") : new Message("analysis.roof.not-reciprocal"));
+        }
+
+        var shape = Shape(geometry, roof);
+        if (shape is not ReciprocalShape.Frame { Geometry: var frame })
+        {
+            return Without(shape is ReciprocalShape.Impossible { Because: var because } ? because : new Message("analysis.reciprocal.winding"));
+        }
+
+        var plateOffset = Offset(geometry, frame);
+        var eaveOffset = geometry.Wall.OutsideOffset(geometry.Wall.Top.Metres) + roof.Eave.Metres;
+        var turn = roof.Turn == Turn.Clockwise ? 1 : -1;
+        var rays = TangentRays.Of(geometry.Curve, frame.Centre, frame.RingRadius, turn, plateOffset, eaveOffset);
+        var space = SpatialEquilibrium.Of(frame);
+        if (rays is null || space is null)
+        {
+            return Without(rays is null ? new Message("analysis.reciprocal.ring-inside-wall") : new Message("analysis.reciprocal.rolls"));
+        }
+
+        var weights = RoofWeights.Of(roof, roof.Eye);
+        var axis = AxisHeight(house, frame);
+        var snow = SnowOn(house, frame.MeanRadialPitch);
+        var wind = WindOn(house, geometry, frame, axis, eaveOffset);
+        var stages = new ReciprocalStages(frame, space, new ReciprocalCases(frame, new Tributary(frame, rays), weights, roof), weights, roof, snow);
+        var result = ReciprocalRoof.Of(frame, space, stages, weights, axis, Settle);
+        assumptions.AddRange(
+        [
+            .. weights.Assumptions, .. snow.Value?.Assumptions ?? [], .. wind.Value?.Assumptions ?? [],
+            new Assumption("pole-tail", new Message("analysis.assumed.pole-tail"), Amount.Metres(Tail), Sources.Get("common-practice")),
+            new Assumption("charlie-settle", new Message("analysis.assumed.charlie-settle"), Amount.Metres(Settle), Sources.Get("common-practice")),
+            new Assumption("people-lift", new Message("analysis.assumed.people-lift"), new Amount(222.4, Dimension.Force), Sources.Get("planning-lift")),
+        ]);
+        return new RoofResult
+        {
+            Reciprocal = result, Snow = snow, Wind = wind, LayersWet = weights.LayersWet, LayersDry = weights.LayersDry,
+            Assumptions = assumptions.ToSequence(),
+            Calculations =
+            [
+                .. ReciprocalSteps.Of(result), .. Steps(weights.LayersDry), .. Steps(weights.LayersWet),
+                .. snow.Value is { } s ? (Sequence<Calculation>)[s.How] : [], .. wind.Value?.How ?? [],
+            ],
+        };
+    }
+
+    /// <summary>The frame as its landings, ring and poles make it.</summary>
+    public static ReciprocalShape Shape(HouseGeometry geometry, Building.Roof.Reciprocal roof)
+    {
+        var centre = geometry.Curve.Centre;
+        var ring = roof.RingRadius.Metres;
+        var clockwise = roof.Turn == Turn.Clockwise;
+        var eave = geometry.Wall.OutsideOffset(geometry.Wall.Top.Metres) + roof.Eave.Metres;
+        var plate = geometry.Landings.FirstOrDefault(l => !l.Secondary);
+        var rays = plate is null ? null : TangentRays.Of(geometry.Curve, centre, ring, clockwise ? 1 : -1, 0, eave);
+        var poles = geometry.Landings.Where(l => !l.Secondary).Select(landing =>
+        {
+            var v = landing.Point - centre;
+            var radius = v.Norm;
+            double reach = 0;
+            if (rays is not null && radius > ring)
+            {
+                var touch = Math.Atan2(v.East, v.North) + (clockwise ? 1 : -1) * Math.Acos(ring / radius);
+                reach = Math.Max(0, rays.ToEave(touch) - Math.Sqrt(radius * radius - ring * ring));
+            }
+
+            return new PoleOnPlan(landing.Point, reach, roof.Pole.Butt.Metres, roof.Pole.Tip.Metres, roof.Notch.Metres, 0, Tail);
+        }).ToSequence();
+        return ReciprocalFrame.Of(new ReciprocalPlan(centre, ring, roof.Turn, poles));
+    }
+
+    private static RoofResult Without(Message because) => new()
+    {
+        Reciprocal = because, Snow = because, Wind = because, LayersWet = because, LayersDry = because, Assumptions = [], Calculations = [],
+    };
+
+    /// <summary>Offset of the bond-beam line from the inside curve, from where the first pole landed.</summary>
+    private static double Offset(HouseGeometry geometry, ReciprocalGeometry frame)
+    {
+        var landing = geometry.Landings.First(l => !l.Secondary);
+        return (landing.Point - geometry.Curve.At(landing.Station)).Dot(geometry.Curve.Normal(landing.Station));
+    }
+
+    /// <summary>Height of the pole axes over their feet, from the finished floor: wall, bond beam and half a pole, not let in.</summary>
+    private static double AxisHeight(House house, ReciprocalGeometry frame)
+    {
+        var pole = frame.Poles[0];
+        return house.Wall.Top.Metres + (house.BondBeam?.Depth.Metres ?? 0) + pole.DiameterAt(0) / (2 * pole.PitchCosine);
+    }
+
+    private static Known<SnowLoad> SnowOn(House house, double slope)
+    {
+        if (LoadEditions.Parse(house.Site.Loads) is not { } edition)
+        {
+            return new Message("analysis.loads.no-edition");
+        }
+
+        return house.Site.GroundSnow is { } ground
+            ? SnowOnRoof.Of(new GroundSnow(edition, ground.Pascals), slope, house.Site.RiskCategory, house.Roof?.EdgeBoard is not null)
+            : new Message("analysis.loads.no-snow");
+    }
+
+    private static Known<WindLoad> WindOn(House house, HouseGeometry geometry, ReciprocalGeometry frame, double axis, double eaveOffset)
+    {
+        if (LoadEditions.Parse(house.Site.Loads) is not { } edition)
+        {
+            return new Message("analysis.loads.no-edition");
+        }
+
+        if (house.Site.WindSpeed is not { } speed)
+        {
+            return new Message("analysis.loads.no-wind");
+        }
+
+        var grade = house.Site.Grade?.Metres ?? 0;
+        var top = frame.Poles.Max(p => p.HeightAt(p.TangentDistance));
+        var eave = frame.Poles.Min(p => p.HeightAt(-p.EaveReach));
+        var width = 2 * Math.Sqrt(geometry.Curve.OffsetArea(eaveOffset) / Math.PI);
+        return WindOnHouse.Of(
+            new BasicWind(edition, speed.MetresPerSecond), house.Site.Exposure, new WindShape(axis + (top + eave) / 2 - grade, frame.MeanRadialPitch, width, house.Site.Elevation?.Metres ?? 0));
+    }
+
+    private static Sequence<Calculation> Steps(Known<Calculated<double>> known) => known.Value is { } value ? [value.How] : [];
+}

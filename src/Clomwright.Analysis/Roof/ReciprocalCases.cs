@@ -1,0 +1,136 @@
+using Clomwright.Analysis.Loads;
+using Clomwright.Geometry;
+
+namespace Clomwright.Analysis.Roof;
+
+/// <summary>The loads of one reciprocal roof, apart, along its poles in the order of carrying. Unit patterns are found once and scaled.</summary>
+internal sealed class ReciprocalCases
+{
+    private const double Water = 9806.65;
+    private const int MostDirections = 16;
+
+    private readonly ReciprocalGeometry frame;
+    private readonly Tributary shares;
+    private readonly RoofWeights weights;
+    private readonly Building.Roof.Reciprocal roof;
+    private readonly PoleLoad[][] surface;
+    private readonly PoleLoad[] plan;
+
+    public ReciprocalCases(ReciprocalGeometry frame, Tributary shares, RoofWeights weights, Building.Roof.Reciprocal roof)
+    {
+        this.frame = frame;
+        this.shares = shares;
+        this.weights = weights;
+        this.roof = roof;
+        surface = [.. Enumerable.Range(0, Tributary.InsideBands + 1).Select(band => shares.Pressure(p => p.Band == band ? p.SurfacePerPlan : 0))];
+        plan = shares.Pressure(_ => 1);
+        None = [.. shares.Stations.Select(s => PoleLoad.None(s))];
+    }
+
+    /// <summary>Area of the ring on plan, m2.</summary>
+    public double RingArea => Math.PI * frame.RingRadius * frame.RingRadius;
+
+    public PoleLoad[] None { get; }
+
+    /// <summary>Area on plan of the roof outside the ring that each pole carries, m2.</summary>
+    public IReadOnlyList<double> Areas => [.. plan.Select(l => l.Total)];
+
+    /// <summary>Poles and secondaries. A secondary lies between two poles and gives half to each.</summary>
+    public PoleLoad[] Timber(double unitWeight)
+    {
+        var poles = shares.Along((pole, x) => unitWeight * Math.PI / 4 * Square(pole.DiameterAt(x)) / pole.PitchCosine);
+        if (roof.Secondaries is not { PerBay: > 0 } s)
+        {
+            return poles;
+        }
+
+        var area = Math.PI / 4 * Square(s.Diameter.Metres) * s.PerBay;
+        return Add(poles, 1, shares.Along((pole, x) => x <= pole.Near ? unitWeight * area / pole.PitchCosine : 0));
+    }
+
+    /// <summary>Deck, what closes the ring, and edge board.</summary>
+    public PoleLoad[] Deck(bool edgeBoard)
+    {
+        var closed = roof.Eye == Building.Eye.Closed ? weights.Deck : weights.Eye;
+        var load = Add(Everywhere(weights.Deck), 1, shares.AtRing(closed * RingArea / frame.Count));
+        return edgeBoard ? Add(load, 1, shares.AtEave(weights.EdgeBoard)) : load;
+    }
+
+    /// <summary>Layers on some bands, Pa on the roof's own surface; a ring that is decked over is laid with the innermost band.</summary>
+    public PoleLoad[] Layers(double onSurface, Func<int, bool> band)
+    {
+        var load = None;
+        for (var b = 0; b < surface.Length; b++)
+        {
+            load = band(b) ? Add(load, onSurface, surface[b]) : load;
+        }
+
+        return band(0) && roof.Eye == Building.Eye.Closed ? Add(load, 1, shares.AtRing(onSurface * RingArea / frame.Count)) : load;
+    }
+
+    /// <summary>Layers on the half of the roof that looks one way.</summary>
+    public PoleLoad[] LayersOnHalf(double onSurface, double bearing) => shares.Pressure(p => Toward(p, bearing) > 0 ? onSurface * p.SurfacePerPlan : 0);
+
+    /// <summary>Snow or other pressure evenly on plan, on the ring too.</summary>
+    public PoleLoad[] Even(double onPlan) => Add(Scale(onPlan, plan), 1, shares.AtRing(onPlan * RingArea / frame.Count));
+
+    /// <summary>Pressure on one half on plan, and on half of the ring.</summary>
+    public PoleLoad[] Half(double onPlan, double bearing) =>
+        Add(shares.Pressure(p => Toward(p, bearing) > 0 ? onPlan : 0), 1, shares.AtRing(onPlan * RingArea / frame.Count / 2));
+
+    /// <summary>Drift in a sector of 90 degrees, fading to nothing over 22.5 degrees on both sides.</summary>
+    public PoleLoad[] Drift(double atRing, double atEave, double bearing) => shares.Pressure(p =>
+    {
+        var off = Math.Abs(Math.IEEERemainder(p.Bearing - bearing, 2 * Math.PI)) * 180 / Math.PI;
+        return Math.Clamp((67.5 - off) / 22.5, 0, 1) * (atEave + (atRing - atEave) * p.Inward);
+    });
+
+    /// <summary>Water that stands level behind the edge board while the drain is blocked, above the soil.</summary>
+    public PoleLoad[] Ponded()
+    {
+        var brim = (roof.EdgeBoard?.Metres ?? 0) - weights.Depth;
+        return brim > 0 ? shares.Pressure(p => Water * Math.Max(0, brim - p.RiseFromEave)) : None;
+    }
+
+    /// <summary>Wind from a bearing; down is positive.</summary>
+    public PoleLoad[] Wind(WindLoad wind, bool up, double bearing) => shares.Pressure(p =>
+    {
+        var windward = Toward(p, bearing) > 0;
+        return up
+            ? windward ? p.Outside ? Math.Min(wind.EaveUp, wind.WindwardUp) : wind.WindwardUp : wind.LeewardUp
+            : windward ? wind.WindwardDown : wind.LeewardDown;
+    });
+
+    /// <summary>Directions to try: toward every pole, up to sixteen of them.</summary>
+    public IEnumerable<double> Directions()
+    {
+        var count = Math.Min(frame.Count, MostDirections);
+        for (var k = 0; k < count; k++)
+        {
+            var v = frame.Poles[k * frame.Count / count].Foot - frame.Centre;
+            yield return Math.Atan2(v.East, v.North);
+        }
+    }
+
+    /// <summary>One person, barrow or heap on one pole at a plan distance from the plate.</summary>
+    public PoleLoad[] OnOne(int pole, double distance, double force) => shares.OnOne(pole, distance, force);
+
+    public static PoleLoad[] Add(PoleLoad[] a, double factor, PoleLoad[] b) => [.. a.Select((l, i) => l.Plus(factor, b[i]))];
+
+    public static PoleLoad[] Scale(double factor, PoleLoad[] loads) => [.. loads.Select(l => factor * l)];
+
+    private PoleLoad[] Everywhere(double onSurface)
+    {
+        var load = None;
+        foreach (var band in surface)
+        {
+            load = Add(load, onSurface, band);
+        }
+
+        return load;
+    }
+
+    private static double Toward(RoofPoint p, double bearing) => Math.Cos(p.Bearing - bearing);
+
+    private static double Square(double x) => x * x;
+}

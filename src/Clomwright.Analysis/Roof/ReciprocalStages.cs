@@ -1,0 +1,139 @@
+using Clomwright.Analysis.Loads;
+using Clomwright.Evidence;
+
+namespace Clomwright.Analysis.Roof;
+
+/// <summary>Everything about one reciprocal roof that its states and combinations are made of.</summary>
+internal sealed class ReciprocalStages
+{
+    private readonly ReciprocalGeometry frame;
+    private readonly SpatialEquilibrium space;
+    private readonly RoofWeights weights;
+    private readonly Known<SnowLoad> snow;
+    private readonly bool edgeBoard;
+    private readonly Message noTimber;
+
+    public ReciprocalStages(ReciprocalGeometry frame, SpatialEquilibrium space, ReciprocalCases cases, RoofWeights weights, Building.Roof roof, Known<SnowLoad> snow)
+    {
+        this.frame = frame;
+        this.space = space;
+        this.weights = weights;
+        this.snow = snow;
+        Cases = cases;
+        edgeBoard = roof.EdgeBoard is not null;
+        noTimber = weights.Poles.NotChecked ?? new Message("analysis.roof.no-timber");
+        var unit = weights.Poles.Value?.Weight.Value;
+        Bare = unit is { } green ? cases.Timber(green * weights.Green) : null;
+        BareDry = unit is { } dry ? cases.Timber(dry) : null;
+        Decked = Bare is null ? null : ReciprocalCases.Add(Bare, 1, cases.Deck(edgeBoard: false));
+        Boarded = Bare is null ? null : ReciprocalCases.Add(Bare, 1, cases.Deck(edgeBoard));
+        DeckedDry = BareDry is null ? null : ReciprocalCases.Add(BareDry, 1, cases.Deck(edgeBoard: false));
+    }
+
+    public ReciprocalCases Cases { get; }
+
+    /// <summary>Green poles and secondaries.</summary>
+    public PoleLoad[]? Bare { get; }
+
+    /// <summary>The same when dry.</summary>
+    public PoleLoad[]? BareDry { get; }
+
+    /// <summary>With the deck and what closes the ring.</summary>
+    public PoleLoad[]? Decked { get; }
+
+    /// <summary>With the edge board too.</summary>
+    public PoleLoad[]? Boarded { get; }
+
+    /// <summary>The least that may be there while wind blows: dry timber and deck, soil not yet on.</summary>
+    public PoleLoad[]? DeckedDry { get; }
+
+    /// <summary>With all layers saturated; or why not known.</summary>
+    public (PoleLoad[]? Loads, Message? Why) SoilWet => Laid(weights.LayersWet, _ => true);
+
+    /// <summary>With all layers dry; or why not known.</summary>
+    public (PoleLoad[]? Loads, Message? Why) SoilDry => Laid(weights.LayersDry, _ => true);
+
+    /// <summary>All states in their order.</summary>
+    public Sequence<RoofStage> All()
+    {
+        var wet = SoilWet;
+        return
+        [
+            Stage("bare", (Bare, noTimber)),
+            Stage("decked", (Decked, noTimber)),
+            Stage("eaveOnly", Laid(weights.LayersWet, band => band == Tributary.InsideBands)),
+            Stage("insideOnly", Laid(weights.LayersWet, band => band < Tributary.InsideBands)),
+            Stage("soilDry", SoilDry),
+            Stage("soilWet", wet),
+            Stage("soilWetSnow", OnSoil(wet, s => Cases.Even(s.Balanced * s.ServiceFactor))),
+            Stage("oneSided", OnSoil(wet, s => Worst(wet.Loads!, b => Cases.Half(s.OneSided * s.ServiceFactor, b)))),
+            Stage("ponded", wet.Loads is { } w ? (ReciprocalCases.Add(w, 1, Cases.Ponded()), null) : wet),
+            Stage("drift", OnSoil(wet, s => Worst(wet.Loads!, b => Cases.Drift(s.DriftAtCrown * s.ServiceFactor, s.DriftAtEave * s.ServiceFactor, b)))),
+            Stage("halfSoil", HalfSoil()),
+        ];
+    }
+
+    /// <summary>Wet soil laid all round band by band.</summary>
+    public Known<LoadingOrder> Order(bool fromRing)
+    {
+        if (Boarded is null || weights.LayersWet.Value is not { } layers)
+        {
+            return weights.LayersWet.NotChecked ?? noTimber;
+        }
+
+        var steps = new List<LoadingStep>();
+        var load = Boarded;
+        for (var k = 0; k <= Tributary.InsideBands; k++)
+        {
+            var band = fromRing ? k : Tributary.InsideBands - k;
+            var added = Cases.Layers(layers.Value, b => b == band);
+            load = ReciprocalCases.Add(load, 1, added);
+            var (inner, outer) = Radii(band);
+            steps.Add(new LoadingStep(band, inner, outer, added.Sum(l => l.Total), Forces(load)));
+        }
+
+        return new LoadingOrder(steps.ToSequence());
+    }
+
+    /// <summary>The pattern, of those toward every direction, that makes the largest crossing force on top of a load.</summary>
+    public PoleLoad[] Worst(PoleLoad[] under, Func<double, PoleLoad[]> toward) =>
+        Cases.Directions().Select(toward).MaxBy(loads => Plan(ReciprocalCases.Add(under, 1, loads)).Max())!;
+
+    /// <summary>The pattern, of those toward every direction, that makes the least crossing force on top of a load.</summary>
+    public PoleLoad[] Lightest(PoleLoad[] under, double factor, Func<double, PoleLoad[]> toward) =>
+        Cases.Directions().Select(toward).MinBy(loads => Plan(ReciprocalCases.Add(under, factor, loads)).Min())!;
+
+    /// <summary>What a load does.</summary>
+    public RingForces Forces(PoleLoad[] loads) => RingForces.Of(frame, space, loads, weights.Poles.Value?.Modulus.Value);
+
+    private double[] Plan(PoleLoad[] loads) => CyclicEquilibrium.Forces(frame.NearDistances, frame.FarDistances, [.. loads.Select(l => l.PlateMoment)]);
+
+    private RoofStage Stage(string key, (PoleLoad[]? Loads, Message? Why) state) => new(key, state.Loads is { } loads ? Forces(loads) : state.Why!);
+
+    private (PoleLoad[]? Loads, Message? Why) Laid(Known<Calculated<double>> layers, Func<int, bool> band) =>
+        Boarded is null ? (null, noTimber)
+        : layers.Value is not { } weight ? (null, layers.NotChecked)
+        : (ReciprocalCases.Add(Boarded, 1, Cases.Layers(weight.Value, band)), null);
+
+    private (PoleLoad[]? Loads, Message? Why) OnSoil((PoleLoad[]? Loads, Message? Why) wet, Func<SnowLoad, PoleLoad[]> fallen) =>
+        wet.Loads is null ? wet : snow.Value is not { } s ? (null, snow.NotChecked) : (ReciprocalCases.Add(wet.Loads, 1, fallen(s)), null);
+
+    private (PoleLoad[]? Loads, Message? Why) HalfSoil() =>
+        Boarded is null ? (null, noTimber)
+        : weights.LayersWet.Value is not { } weight ? (null, weights.LayersWet.NotChecked)
+        : (ReciprocalCases.Add(Boarded, 1, Worst(Boarded, b => Cases.LayersOnHalf(weight.Value, b))), null);
+
+    private (double Inner, double Outer) Radii(int band)
+    {
+        double inner = 0, outer = 0;
+        foreach (var pole in frame.Poles)
+        {
+            inner += Radius(pole.TangentDistance * band / Tributary.InsideBands);
+            outer += band == Tributary.InsideBands ? Radius(pole.TangentDistance + pole.EaveReach) : Radius(pole.TangentDistance * (band + 1) / Tributary.InsideBands);
+        }
+
+        return (inner / frame.Count, outer / frame.Count);
+
+        double Radius(double u) => Math.Sqrt(u * u + frame.RingRadius * frame.RingRadius);
+    }
+}

@@ -1,0 +1,142 @@
+using Clomwright.Analysis.Members;
+using Clomwright.Evidence;
+
+namespace Clomwright.Analysis.Roof;
+
+/// <summary>What one state of load does to a reciprocal frame. Lists run clockwise, pole by pole as landings are listed; each crossing belongs to the pole that rests there.</summary>
+public sealed record RingForces
+{
+    /// <summary>W: load of each pole, N.</summary>
+    public required Sequence<double> Load { get; init; }
+
+    /// <summary>M_o: its first moment about the plate, N m.</summary>
+    public required Sequence<double> LoadMoment { get; init; }
+
+    /// <summary>P: force on each pole at its far crossing, from plan equilibrium, N; negative opens the crossing.</summary>
+    public required Sequence<double> CrossingForce { get; init; }
+
+    /// <summary>The same in space, its vertical part, N.</summary>
+    public required Sequence<double> CrossingForceInSpace { get; init; }
+
+    /// <summary>In space, its horizontal part, N: what a pin holds even when nothing slips.</summary>
+    public required Sequence<double> CrossingSidewaysInSpace { get; init; }
+
+    /// <summary>A: vertical force of the plate on each pole, N; negative lifts the pole off.</summary>
+    public required Sequence<double> PlateReaction { get; init; }
+
+    /// <summary>In space, horizontal force of each pole on the plate, N.</summary>
+    public required Sequence<double> PlateSidewaysInSpace { get; init; }
+
+    /// <summary>Moment over the plate, N m, sagging positive.</summary>
+    public required Sequence<double> MomentAtPlate { get; init; }
+
+    /// <summary>Moment at the near crossing, N m.</summary>
+    public required Sequence<double> MomentAtNear { get; init; }
+
+    /// <summary>Largest shear across each pole, N.</summary>
+    public required Sequence<double> Shear { get; init; }
+
+    /// <summary>Largest bending stress of each pole, at the net section where it is notched, Pa.</summary>
+    public required Sequence<double> BendingStress { get; init; }
+
+    /// <summary>Largest bending stress of each pole as if it had no notch, Pa.</summary>
+    public required Sequence<double> BendingStressGross { get; init; }
+
+    /// <summary>Largest shear stress of each pole, at the net section where it is notched, Pa.</summary>
+    public required Sequence<double> ShearStress { get; init; }
+
+    /// <summary>How far each near crossing sinks at once, m; empty when the timber is not known.</summary>
+    public required Sequence<double> Drop { get; init; }
+
+    /// <summary>The larger of plan and space at each crossing, N: what is checked.</summary>
+    public Sequence<double> Governing => CrossingForce.Zip(CrossingForceInSpace, (p, s) => Math.Abs(s) > Math.Abs(p) ? s : p).ToSequence();
+
+    /// <summary>Numbers of the poles whose far crossing opens; the pin there is in tension.</summary>
+    public Sequence<int> Opened => CrossingForce.Select((p, i) => (p, i)).Where(x => x.p < 0).Select(x => x.i + 1).ToSequence();
+
+    /// <summary>Sum of all loads, N.</summary>
+    public double TotalLoad => Load.Sum();
+
+    /// <summary>Largest share by which space and plan differ at a crossing, of the largest force.</summary>
+    public double PlanToSpace => CrossingForce.Zip(CrossingForceInSpace, (p, s) => Math.Abs(s - p)).Max() / Math.Max(CrossingForce.Max(Math.Abs), double.Epsilon);
+
+    /// <summary>Forces of loads along the poles, given in the order of carrying.</summary>
+    internal static RingForces Of(ReciprocalGeometry frame, SpatialEquilibrium space, IReadOnlyList<PoleLoad> loads, double? modulus)
+    {
+        var n = frame.Count;
+        double[] near = frame.NearDistances, far = frame.FarDistances;
+        double[] load = [.. loads.Select(l => l.Total)], moment = [.. loads.Select(l => l.PlateMoment)];
+        var crossing = CyclicEquilibrium.Forces(near, far, moment);
+        var plate = CyclicEquilibrium.PlateReactions(load, crossing);
+        var spatial = space.Solve(load, moment);
+        var diagrams = new PoleDiagram[n];
+        var sink = new double[n];
+        var stress = new PoleStress[n];
+        for (var i = 0; i < n; i++)
+        {
+            var pole = frame.Poles[i];
+            diagrams[i] = PoleDiagram.Of(pole, loads[i], plate[i], crossing[(i + n - 1) % n], crossing[i]);
+            stress[i] = PoleStress.Of(diagrams[i]);
+            sink[i] = modulus is { } e ? diagrams[i].SinkAtNear(x => e * Math.PI * Math.Pow(pole.DiameterAt(x), 4) / 64) : 0;
+        }
+
+        return new RingForces
+        {
+            Load = InOrder(load.AsSpan()),
+            LoadMoment = InOrder(moment.AsSpan()),
+            CrossingForce = InOrder(crossing.AsSpan()),
+            CrossingForceInSpace = Each(i => spatial.Crossing[i].Z),
+            CrossingSidewaysInSpace = Each(i => Sideways(spatial.Crossing[i])),
+            PlateReaction = InOrder(plate.AsSpan()),
+            PlateSidewaysInSpace = Each(i => Sideways(spatial.Plate[i])),
+            MomentAtPlate = Each(i => diagrams[i].MomentAtPlate),
+            MomentAtNear = Each(i => diagrams[i].MomentAtNear),
+            Shear = Each(i => diagrams[i].GreatestShear * frame.Poles[i].PitchCosine),
+            BendingStress = Each(i => stress[i].Bending),
+            BendingStressGross = Each(i => stress[i].BendingGross),
+            ShearStress = Each(i => stress[i].Shear),
+            Drop = modulus is null ? [] : InOrder(RingDrop.Of(near, far, sink).AsSpan()),
+        };
+
+        Sequence<double> Each(Func<int, double> value) => InOrder([.. Enumerable.Range(0, n).Select(value)]);
+
+        Sequence<double> InOrder(ReadOnlySpan<double> inCarrying)
+        {
+            var clockwise = new double[n];
+            for (var i = 0; i < n; i++)
+            {
+                clockwise[frame.Poles[i].Number - 1] = inCarrying[i];
+            }
+
+            return Sequence.Create<double>(clockwise);
+        }
+    }
+
+    private static double Sideways(Numerics.Frames.Vector3 f) => Math.Sqrt(f.X * f.X + f.Y * f.Y);
+}
+
+/// <summary>Largest stresses along one pole, Pa.</summary>
+/// <param name="Bending">At net sections.</param>
+/// <param name="BendingGross">As if nothing were cut.</param>
+/// <param name="Shear">At net sections.</param>
+internal readonly record struct PoleStress(double Bending, double BendingGross, double Shear)
+{
+    public static PoleStress Of(PoleDiagram diagram)
+    {
+        var pole = diagram.Pole;
+        double bending = 0, gross = 0, shear = 0;
+        for (var j = 0; j < diagram.Stations.Count; j++)
+        {
+            var x = diagram.Stations[j];
+            var d = pole.DiameterAt(x);
+            var whole = NotchedRound.Of(d, 0);
+            var net = x == pole.Near || x == pole.Far ? NotchedRound.Of(d, pole.Notch) : whole;
+            bending = Math.Max(bending, Math.Abs(diagram.Moment[j]) / net.SectionModulus);
+            gross = Math.Max(gross, Math.Abs(diagram.Moment[j]) / whole.SectionModulus);
+            var v = Math.Max(Math.Abs(diagram.ShearBefore[j]), Math.Abs(diagram.ShearAfter[j])) * pole.PitchCosine;
+            shear = Math.Max(shear, net.ShearFactor * v / net.Area);
+        }
+
+        return new PoleStress(bending, gross, shear);
+    }
+}

@@ -12,6 +12,7 @@ public static class FiguresOf
     public static Figure House(HouseStudy study) => Tree(
         ("house", Tree(("id", Name(study.House.Id)), ("name", Name(study.House.Name)))),
         ("geometry", Geometry(study.Geometry)),
+        ("roof", RoofFigures.Of(study.Roof)),
         ("findings", Findings(study)));
 
     private static Figure Geometry(HouseGeometry g) => Tree(

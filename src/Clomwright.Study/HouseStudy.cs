@@ -1,3 +1,4 @@
+using Clomwright.Analysis.Roof;
 using Clomwright.Building;
 using Clomwright.Evidence;
 using Clomwright.Geometry;
@@ -14,6 +15,7 @@ namespace Clomwright.Study;
 public sealed class HouseStudy
 {
     private readonly Lazy<HouseGeometry> geometry;
+    private readonly Lazy<RoofResult> roof;
     private readonly Lazy<Sequence<Finding>> findings;
     private readonly Lazy<Sequence<Diagnostic>> diagnostics;
 
@@ -22,6 +24,7 @@ public sealed class HouseStudy
         House = house;
         Options = options;
         geometry = new(() => GeometryOf(house, earlier));
+        roof = new(() => RoofOf(house, Geometry, earlier));
         findings = new(() => RuleBook.Check(Geometry));
         diagnostics = new(() => [.. HouseDiagnostics.Of(House), .. Geometry.Diagnostics]);
     }
@@ -34,6 +37,9 @@ public sealed class HouseStudy
 
     /// <summary>Where everything is.</summary>
     public HouseGeometry Geometry => geometry.Value;
+
+    /// <summary>What holds the roof, and what it asks of the wall.</summary>
+    public RoofResult Roof => roof.Value;
 
     /// <summary>What the adopted rules say.</summary>
     public Sequence<Finding> Findings => findings.Value;
@@ -60,6 +66,11 @@ public sealed class HouseStudy
         earlier is { geometry.IsValueCreated: true } && WhatGeometryReads(earlier.House) == WhatGeometryReads(house)
             ? earlier.Geometry with { House = house }
             : FromBuilding.Of(house);
+
+    private static RoofResult RoofOf(House house, HouseGeometry geometry, HouseStudy? earlier) =>
+        earlier is { roof.IsValueCreated: true } && earlier.House.Site == house.Site && WhatGeometryReads(earlier.House) == WhatGeometryReads(house)
+            ? earlier.Roof
+            : FromGeometry.Of(geometry);
 
     /// <summary>The house without what geometry never looks at.</summary>
     private static House WhatGeometryReads(House house) =>

@@ -1,0 +1,73 @@
+using Clomwright.Analysis;
+using Clomwright.Analysis.Roof;
+using Clomwright.Evidence;
+using static Clomwright.Study.Figures;
+
+namespace Clomwright.Study;
+
+/// <summary>The roof's part of the figures. Forces are lists by pole, clockwise as landings are listed; each crossing belongs to the pole that rests there.</summary>
+internal static class RoofFigures
+{
+    public static Figure Of(RoofResult roof) => roof.Reciprocal.Value is { } frame ? Of(roof, frame) : new Figure.NotChecked(roof.Reciprocal.NotChecked!);
+
+    private static Figure Of(RoofResult roof, ReciprocalResult frame) => Tree(
+        ("pitch", Computed(frame.Geometry.MeanPitch, Dimension.Angle)),
+        ("radialPitch", Computed(frame.Geometry.MeanRadialPitch, Dimension.Angle)),
+        ("ringSide", Computed(frame.Geometry.Poles.Average(p => p.Stub), Dimension.Length)),
+        ("clearOpening", Computed(frame.Geometry.ClearOpening, Dimension.Length)),
+        ("poleLength", Computed(frame.Poles.Max(p => p.Length), Dimension.Length)),
+        ("poles", Row(frame.Poles, pole => Tree(
+            ("number", Computed(pole.Number, Dimension.Count)),
+            ("restsOn", Computed(pole.RestsOn, Dimension.Count)),
+            ("pitch", Computed(pole.Pitch, Dimension.Angle)),
+            ("skew", Computed(pole.Skew, Dimension.Angle)),
+            ("length", Computed(pole.Length, Dimension.Length)),
+            ("cutLength", Computed(pole.CutLength, Dimension.Length)),
+            ("seatMark", Computed(pole.SeatMark, Dimension.Length)),
+            ("nearMark", Computed(pole.NearMark, Dimension.Length)),
+            ("farMark", Computed(pole.FarMark, Dimension.Length)),
+            ("mass", Computed(pole.Mass, Dimension.Mass, new Message("analysis.roof.no-timber")))))),
+        ("layersWet", Of(roof.LayersWet, w => Computed(w.Value, Dimension.AreaLoad))),
+        ("layersDry", Of(roof.LayersDry, w => Computed(w.Value, Dimension.AreaLoad))),
+        ("snow", Of(roof.Snow, s => Computed(s.Balanced, Dimension.AreaLoad))),
+        ("stages", new Figure.Branch(frame.Stages.Select(s => new NamedFigure(s.Key, Of(s.Forces, Forces))).ToSequence())),
+        ("loadingOrder", Tree(("fromRing", Of(frame.FromRing, Order)), ("fromEave", Of(frame.FromEave, Order)))),
+        ("joints", Of(frame.Joints, j => Tree(
+            ("frictionDemand", Computed(j.FrictionDemand, Dimension.Number)),
+            ("slipForce", Computed(j.SlipForce, Dimension.Force)),
+            ("pinTension", Computed(j.PinTension, Dimension.Force)),
+            ("thrustWithoutFriction", Computed(j.ThrustWithoutFriction, Dimension.Force)),
+            ("thrustAgainstRing", Computed(j.ThrustAgainstRing, Dimension.Force)),
+            ("hoopTension", Computed(j.HoopTension, Dimension.Force))))),
+        ("poleLoss", Of(frame.Loss, l => Tree(
+            ("stage", Name(l.Stage)), ("pole", Computed(l.WorstPole, Dimension.Count)), ("propForce", Computed(l.PropForce, Dimension.Force)),
+            ("suddenForce", Computed(l.SuddenForce, Dimension.Force))))),
+        ("raising", Tree(
+            ("order", Row(frame.Raising.Order, n => Computed(n, Dimension.Count))),
+            ("charlieHeight", Computed(frame.Raising.CharlieHeight, Dimension.Length)),
+            ("charlieLength", Computed(frame.Raising.CharlieLength, Dimension.Length)),
+            ("charlieLoad", Computed(frame.Raising.CharlieLoad, Dimension.Force, new Message("analysis.roof.no-timber"))))));
+
+    private static Figure Forces(RingForces f) => Tree(
+        ("load", Computed(f.TotalLoad, Dimension.Force)),
+        ("crossingForce", List(f.CrossingForce, Dimension.Force)),
+        ("crossingForceInSpace", List(f.CrossingForceInSpace, Dimension.Force)),
+        ("plateReaction", List(f.PlateReaction, Dimension.Force)),
+        ("bendingStress", Computed(f.BendingStress.Max(), Dimension.Stress)),
+        ("shearStress", Computed(f.ShearStress.Max(), Dimension.Stress)),
+        ("ringDrop", f.Drop.Count > 0 ? Computed(f.Drop.Max(), Dimension.Length) : new Figure.NotChecked(new Message("analysis.roof.no-timber"))),
+        ("opened", Row(f.Opened, n => Computed(n, Dimension.Count))));
+
+    private static Figure Order(LoadingOrder order) => Tree(
+        ("opens", new Figure.Flag(order.Opens)),
+        ("steps", Row(order.Steps, s => Tree(
+            ("innerRadius", Computed(s.InnerRadius, Dimension.Length)),
+            ("outerRadius", Computed(s.OuterRadius, Dimension.Length)),
+            ("weight", Computed(s.Weight, Dimension.Force)),
+            ("crossingForce", List(s.Forces.CrossingForce, Dimension.Force))))));
+
+    private static Figure List(Sequence<double> values, Dimension dimension) => Row(values, v => Computed(v, dimension));
+
+    private static Figure Of<T>(Known<T> known, Func<T, Figure> figure) where T : class =>
+        known.Value is { } value ? figure(value) : new Figure.NotChecked(known.NotChecked!);
+}

@@ -9,6 +9,9 @@ internal static class EmbedPlaces
 {
     private const int CountMax = 1000;
 
+    /// <summary>Things that come this near only touch, m.</summary>
+    private const double Touching = 1e-9;
+
     /// <summary>An embed in its place with what it displaces, lift by lift.</summary>
     internal sealed record Placed(EmbedPlace Place, double[] Volumes);
 
@@ -111,6 +114,7 @@ internal static class EmbedPlaces
     private static bool Hits(WallFrame frame, Span span, Plug plug, Span hole, double bottom, double top)
     {
         var shift = Math.Round((hole.Middle - span.Middle) / frame.Curve.Length) * frame.Curve.Length;
-        return span.From + shift < hole.To && span.To + shift > hole.From && plug.Middle - plug.Size / 2 < top && plug.Middle + plug.Size / 2 > bottom;
+        return span.From + shift < hole.To - Touching && span.To + shift > hole.From + Touching
+            && plug.Middle - plug.Size / 2 < top - Touching && plug.Middle + plug.Size / 2 > bottom + Touching;
     }
 }

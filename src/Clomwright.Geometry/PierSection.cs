@@ -6,7 +6,8 @@ namespace Clomwright.Geometry;
 /// <remarks>
 /// The narrowest section is the least, over every height of the pier, of the straight distance from jamb to jamb, splays included, and at
 /// the depths of a niche the distance at that depth less the niche. Where the wall turns a right angle or more between the jambs a
-/// straight line would leave it, and the arc at each depth is taken instead.
+/// straight line would leave it, and the arc at each depth is taken instead. A round or arched hole counts at its full width at every
+/// height: what is told is the cob that stands clear of both holes all the way up.
 /// </remarks>
 internal sealed class PierSection
 {
@@ -26,14 +27,11 @@ internal sealed class PierSection
         this.niches = niches;
         var low = Math.Max(frame.Base, Math.Max(before.Sill, after.Sill));
         var high = Math.Min(before.Head, after.Head);
-        IsShared = high > low;
-        Heights = IsShared ? new Span(low, high) : new Span(Math.Max(frame.Base, high), Math.Max(frame.Base, Math.Max(before.Sill, after.Sill)));
+        Heights = high > low ? new Span(low, high) : new Span(Math.Max(frame.Base, high), Math.Max(frame.Base, Math.Max(before.Sill, after.Sill)));
     }
 
     /// <summary>The height that both openings share; where they share none, from the lower one's head to the higher one's sill.</summary>
     public Span Heights { get; }
-
-    private bool IsShared { get; }
 
     /// <summary>Between the rough jambs on the curve of an offset, as stations.</summary>
     public Span RoughSpan(double offset)
@@ -47,10 +45,10 @@ internal sealed class PierSection
         return new Span(start, start + Ahead(from.Station, to.Station).Distance);
     }
 
-    /// <summary>Arc from jamb to jamb at an offset, for the shares of the half widths that are open.</summary>
-    public double Arc(double shareBefore, double shareAfter, double offset)
+    /// <summary>Arc from jamb to jamb at an offset.</summary>
+    public double Arc(double offset)
     {
-        if (before.Hole.Shaft.Meet(shareBefore, offset) is not { } from || after.Hole.Shaft.Meet(-shareAfter, offset) is not { } to)
+        if (before.Hole.Shaft.Meet(1, offset) is not { } from || after.Hole.Shaft.Meet(-1, offset) is not { } to)
         {
             return 0;
         }
@@ -59,33 +57,19 @@ internal sealed class PierSection
         return distance + offset * (to.Heading + 2 * Math.PI * laps - from.Heading);
     }
 
-    /// <summary>The narrowest section and its height.</summary>
-    public (double Width, double Height) Narrowest()
-    {
-        var heights = Candidates();
-        var best = heights.Select(z => (Width: At(z), Height: z)).MinBy(w => w.Width);
-        var index = heights.IndexOf(best.Height);
-        if (before.Hole.Outline.IsStraight && after.Hole.Outline.IsStraight && niches.All(n => n.Box.Outline.IsStraight))
-        {
-            return best;
-        }
-
-        var refined = Numerics.Minima.Golden(At, heights[Math.Max(0, index - 1)], heights[Math.Min(heights.Count - 1, index + 1)], 1e-6);
-        return At(refined) is var width && width < best.Width ? (width, refined) : best;
-    }
+    /// <summary>The narrowest section and its height. Between the candidates everything changes evenly or only widens.</summary>
+    public (double Width, double Height) Narrowest() => Candidates().Select(z => (Width: At(z), Height: z)).MinBy(w => w.Width);
 
     private double At(double height)
     {
         var (inside, outside) = (frame.Wall.InsideOffset(height), frame.Wall.OutsideOffset(height));
-        var shareBefore = IsShared ? before.Hole.Outline.ShareAt(height) : 1;
-        var shareAfter = IsShared ? after.Hole.Outline.ShareAt(height) : 1;
-        var isStraight = Turning(shareBefore, shareAfter, inside) < RightAngle;
+        var isStraight = Turning(inside) < Math.PI / 2;
         var least = isStraight
-            ? Between(before.Hole.Shaft.JambLine(shareBefore, inside, outside), after.Hole.Shaft.JambLine(-shareAfter, inside, outside))
-            : Math.Min(Arc(shareBefore, shareAfter, inside), Arc(shareBefore, shareAfter, outside));
+            ? Between(before.Hole.Shaft.JambLine(1, inside, outside), after.Hole.Shaft.JambLine(-1, inside, outside))
+            : Math.Min(Arc(inside), Arc(outside));
         foreach (var depth in NicheDepths(height, inside, outside))
         {
-            var whole = isStraight ? Straight(shareBefore, shareAfter, depth) : Arc(shareBefore, shareAfter, depth);
+            var whole = isStraight ? Straight(depth) : Arc(depth);
             least = Math.Min(least, whole - niches.Sum(n => Taken(n, height, depth)));
         }
 
@@ -107,14 +91,12 @@ internal sealed class PierSection
     private static double Taken(NichePlaces.Placed niche, double height, double depth) =>
         depth >= niche.Box.From && depth <= niche.Box.To ? 2 * niche.Box.HalfWidth * niche.Box.Outline.ShareAt(height) : 0;
 
-    private double Straight(double shareBefore, double shareAfter, double offset) =>
-        before.Hole.Shaft.Meet(shareBefore, offset) is { } from && after.Hole.Shaft.Meet(-shareAfter, offset) is { } to
-            ? (to.Offset(offset) - from.Offset(offset)).Norm
-            : 0;
+    private double Straight(double offset) =>
+        before.Hole.Shaft.Meet(1, offset) is { } from && after.Hole.Shaft.Meet(-1, offset) is { } to ? (to.Offset(offset) - from.Offset(offset)).Norm : 0;
 
-    private double Turning(double shareBefore, double shareAfter, double offset)
+    private double Turning(double offset)
     {
-        if (before.Hole.Shaft.Meet(shareBefore, offset) is not { } from || after.Hole.Shaft.Meet(-shareAfter, offset) is not { } to)
+        if (before.Hole.Shaft.Meet(1, offset) is not { } from || after.Hole.Shaft.Meet(-1, offset) is not { } to)
         {
             return 0;
         }
@@ -153,20 +135,14 @@ internal sealed class PierSection
         return (to + laps * length - from, laps);
     }
 
-    private List<double> Candidates()
+    private IEnumerable<double> Candidates()
     {
         const int Steps = 4;
-        var heights = new List<double> { before.Hole.Outline.Springing, after.Hole.Outline.Springing, before.Hole.Outline.WidestAt, after.Hole.Outline.WidestAt };
-        foreach (var niche in niches)
-        {
-            heights.AddRange([niche.Box.Outline.Sill, niche.Box.Outline.Springing, niche.Box.Outline.Head]);
-        }
-
-        for (var i = 0; i <= Steps; i++)
-        {
-            heights.Add(Heights.From + i * Heights.Width / Steps);
-        }
-
-        return [.. heights.Where(z => z >= Heights.From && z <= Heights.To).Distinct().Order()];
+        double[] heights =
+        [
+            before.Hole.Outline.WidestAt, after.Hole.Outline.WidestAt, .. Enumerable.Range(0, Steps + 1).Select(i => Heights.From + i * Heights.Width / Steps),
+            .. niches.SelectMany(n => new[] { n.Box.Outline.Sill, n.Box.Outline.Springing, n.Box.Outline.Head }),
+        ];
+        return heights.Where(z => z >= Heights.From && z <= Heights.To);
     }
 }

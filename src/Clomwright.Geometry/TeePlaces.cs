@@ -17,7 +17,7 @@ internal static class TeePlaces
         var beam = BeamLine.Of(frame.House, frame.Wall);
         var ring = frame.Curve.OffsetLength(beam);
         var count = Math.Ceiling(ring / tees.Spacing.Metres - 1e-9);
-        if (!(tees.Spacing.Metres > 0) || count > CountMax)
+        if (!(tees.Spacing.Metres > 0) || !(count is >= 1 and <= CountMax))
         {
             remarks.Error("tees.spacing", Message.Of("geometry.tee-spacing", ("spacing", tees.Spacing)));
             return [];

@@ -59,7 +59,4 @@ public sealed class QuadratureAndRootTests
             var newton = Roots.Newton(x => (f(x), 3 * a * x * x + b), -1000, 1000, 7, 1e-13);
             Assert.Equal(newton, Roots.Bracketed(f, -1000, 1000, 1e-13), 1e-9);
         });
-
-    [Fact]
-    public void Minima_Golden_FindsTheValley() => Assert.Equal(1.25, Minima.Golden(x => (x - 1.25) * (x - 1.25), 0, 3, 1e-7), 1e-7);
 }

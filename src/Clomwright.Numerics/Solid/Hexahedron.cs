@@ -1,0 +1,250 @@
+using System.Runtime.CompilerServices;
+using System.Runtime.Intrinsics;
+using Clomwright.Numerics.Frames;
+
+namespace Clomwright.Numerics.Solid;
+
+/// <summary>
+/// The hexahedral element with eight nodes and nine incompatible modes (Taylor, Beresford and Wilson 1976). See README.md. One object serves any
+/// number of elements, one after the other.
+/// </summary>
+/// <remarks>
+/// Nodes 0..7 are the corners; 8..10 stand for the modes 1 - xi^2, 1 - eta^2 and 1 - zeta^2, each with three components. Gradients of the modes use
+/// the Jacobian at the centre, scaled by |J0|/|J|, so that a state of constant stress does no work on them: the patch test.
+/// </remarks>
+internal sealed unsafe class Hexahedron
+{
+    /// <summary>Displacements of the corners: three for each, corner after corner.</summary>
+    public const int Dofs = 24;
+
+    private const int Corners = 8;
+    private const int ModeDofs = 9;
+    private const int Points = Corners + 3;
+
+    /// <summary>Three numbers of a row padded to four.</summary>
+    private const int Stride = 4 * Points;
+
+    private static readonly Vector3[][] GaussSlopes =
+        [.. HexahedronShape.GaussPoints.Select(point => Enumerable.Range(0, Corners).Select(n => HexahedronShape.Slope(n, point)).ToArray())];
+
+    private readonly double[] matrix = new double[3 * Points * Stride];
+    private readonly double[] elasticity = new double[36];
+    private readonly double[] modeFactor = new double[ModeDofs * ModeDofs];
+    private readonly double[] modesOfCorners = new double[ModeDofs * Dofs];
+    private readonly Vector3[] corners = new Vector3[Corners];
+    private readonly Vector3[] gradients = new Vector3[Points];
+    private Jacobian centre;
+    private bool hasModes;
+
+    /// <summary>Forms the element with given corners and material.</summary>
+    /// <param name="at">Corners in the order of <see cref="SolidGrid.CornerNode"/>.</param>
+    /// <param name="material">Its axes follow s, z and t at the centre of the element.</param>
+    /// <param name="cut">What is left of the cell; null for all.</param>
+    /// <param name="withModes">Without the modes it is the plain element, far too stiff in bending; only for comparison.</param>
+    public void Form(ReadOnlySpan<Vector3> at, ElasticMaterial material, CellCut? cut, bool withModes)
+    {
+        at.CopyTo(corners);
+        hasModes = withModes;
+        centre = HexahedronShape.JacobianAt(corners, Vector3.Zero);
+        Elasticity.ToGlobal(material, centre.Axes, elasticity);
+        Integrate(cut);
+        if (hasModes)
+        {
+            CondenseModes();
+        }
+    }
+
+    /// <summary>An entry of the stiffness, between displacement i of one corner and j of another.</summary>
+    public double Stiffness(int corner, int i, int other, int j) =>
+        corner >= other ? matrix[(3 * corner + i) * Stride + 4 * other + j] : matrix[(3 * other + j) * Stride + 4 * corner + i];
+
+    /// <summary>The six stresses (xx, yy, zz, xy, yz, zx) at a reference point for each corner displacement: 6 rows of 24.</summary>
+    public void StressOperator(Vector3 reference, Span<double> operatorRows)
+    {
+        Gradients(reference, HexahedronShape.JacobianAt(corners, reference), null);
+        Span<double> strain = stackalloc double[6 * Dofs];
+        strain.Clear();
+        for (var n = 0; n < Corners; n++)
+        {
+            for (var axis = 0; axis < 3; axis++)
+            {
+                AddStrain(strain, 3 * n + axis, gradients[n], axis, 1);
+            }
+        }
+
+        for (var mode = 0; hasModes && mode < ModeDofs; mode++)
+        {
+            for (var dof = 0; dof < Dofs; dof++)
+            {
+                AddStrain(strain, dof, gradients[Corners + mode / 3], mode % 3, modesOfCorners[mode * Dofs + dof]);
+            }
+        }
+
+        for (var i = 0; i < 6; i++)
+        {
+            for (var dof = 0; dof < Dofs; dof++)
+            {
+                var sum = 0.0;
+                for (var k = 0; k < 6; k++)
+                {
+                    sum += elasticity[6 * i + k] * strain[k * Dofs + dof];
+                }
+
+                operatorRows[i * Dofs + dof] = sum;
+            }
+        }
+    }
+
+    private static void AddStrain(Span<double> strain, int dof, Vector3 g, int axis, double amount)
+    {
+        switch (axis)
+        {
+            case 0:
+                strain[dof] += amount * g.X;
+                strain[3 * Dofs + dof] += amount * g.Y;
+                strain[5 * Dofs + dof] += amount * g.Z;
+                break;
+            case 1:
+                strain[Dofs + dof] += amount * g.Y;
+                strain[3 * Dofs + dof] += amount * g.X;
+                strain[4 * Dofs + dof] += amount * g.Z;
+                break;
+            default:
+                strain[2 * Dofs + dof] += amount * g.Z;
+                strain[4 * Dofs + dof] += amount * g.Y;
+                strain[5 * Dofs + dof] += amount * g.X;
+                break;
+        }
+    }
+
+    /// <summary>Gradients in space of the corners' shape functions and of the modes at a reference point.</summary>
+    private void Gradients(Vector3 reference, Jacobian jacobian, Vector3[]? slopes)
+    {
+        for (var n = 0; n < Corners; n++)
+        {
+            gradients[n] = jacobian.Gradient(slopes is null ? HexahedronShape.Slope(n, reference) : slopes[n]);
+        }
+
+        var ratio = centre.Determinant / jacobian.Determinant;
+        gradients[8] = ratio * centre.Gradient(new Vector3(-2 * reference.X, 0, 0));
+        gradients[9] = ratio * centre.Gradient(new Vector3(0, -2 * reference.Y, 0));
+        gradients[10] = ratio * centre.Gradient(new Vector3(0, 0, -2 * reference.Z));
+    }
+
+    /// <summary>Adds up B_a^T D B_b over the Gauss points for all pairs b &lt;= a.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    private void Integrate(CellCut? cut)
+    {
+        Array.Clear(matrix);
+        var points = hasModes ? Points : Corners;
+        for (var q = 0; q < 8; q++)
+        {
+            var jacobian = JacobianAt(GaussSlopes[q]);
+            Gradients(HexahedronShape.GaussPoints[q], jacobian, GaussSlopes[q]);
+            var weight = Math.Abs(jacobian.Determinant) * (cut is null ? 1 : cut.Weights[q]);
+            fixed (double* first = matrix, d = elasticity)
+            {
+                for (var b = 0; b < points; b++)
+                {
+                    // E = weight D B_b, row by row: the stresses of the three displacements of b.
+                    var (x, y, z) = (weight * gradients[b].X, weight * gradients[b].Y, weight * gradients[b].Z);
+                    var e0 = StressRow(d, x, y, z);
+                    var e1 = StressRow(d + 6, x, y, z);
+                    var e2 = StressRow(d + 12, x, y, z);
+                    var e3 = StressRow(d + 18, x, y, z);
+                    var e4 = StressRow(d + 24, x, y, z);
+                    var e5 = StressRow(d + 30, x, y, z);
+                    for (var a = b; a < points; a++)
+                    {
+                        var g = gradients[a];
+                        var (gx, gy, gz) = (Vector256.Create(g.X), Vector256.Create(g.Y), Vector256.Create(g.Z));
+                        var row = first + 3 * a * Stride + 4 * b;
+                        (Vector256.Load(row) + gx * e0 + gy * e3 + gz * e5).Store(row);
+                        row += Stride;
+                        (Vector256.Load(row) + gy * e1 + gx * e3 + gz * e4).Store(row);
+                        row += Stride;
+                        (Vector256.Load(row) + gz * e2 + gy * e4 + gx * e5).Store(row);
+                    }
+                }
+            }
+        }
+    }
+
+    private static Vector256<double> StressRow(double* d, double x, double y, double z) =>
+        Vector256.Create(d[0] * x + d[3] * y + d[5] * z, d[1] * y + d[3] * x + d[4] * z, d[2] * z + d[4] * y + d[5] * x, 0);
+
+    private Jacobian JacobianAt(Vector3[] slopes)
+    {
+        var (xi, eta, zeta) = (Vector3.Zero, Vector3.Zero, Vector3.Zero);
+        for (var n = 0; n < Corners; n++)
+        {
+            xi += slopes[n].X * corners[n];
+            eta += slopes[n].Y * corners[n];
+            zeta += slopes[n].Z * corners[n];
+        }
+
+        return new Jacobian(xi, eta, zeta);
+    }
+
+    /// <summary>
+    /// With K_aa = L L^T and W = L^-1 K_au, the corners' stiffness is K_uu - W^T W and the modes follow the corners by alpha = -L^-T W u.
+    /// </summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    private void CondenseModes()
+    {
+        for (var i = 0; i < ModeDofs; i++)
+        {
+            var row = matrix.AsSpan((Dofs + i) * Stride, Stride);
+            for (var j = 0; j <= i; j++)
+            {
+                var sum = row[4 * (Corners + j / 3) + j % 3];
+                for (var k = 0; k < j; k++)
+                {
+                    sum -= modeFactor[i * ModeDofs + k] * modeFactor[j * ModeDofs + k];
+                }
+
+                modeFactor[i * ModeDofs + j] = i == j ? Math.Sqrt(sum) : sum / modeFactor[j * ModeDofs + j];
+            }
+
+            // Row i of W, over the rows of K_au.
+            for (var c = 0; c < 4 * Corners; c++)
+            {
+                var sum = row[c];
+                for (var k = 0; k < i; k++)
+                {
+                    sum -= modeFactor[i * ModeDofs + k] * matrix[(Dofs + k) * Stride + c];
+                }
+
+                row[c] = sum / modeFactor[i * ModeDofs + i];
+            }
+        }
+
+        for (var r = 0; r < Dofs; r++)
+        {
+            var target = matrix.AsSpan(r * Stride, 4 * (r / 3 + 1));
+            for (var k = 0; k < ModeDofs; k++)
+            {
+                var w = matrix.AsSpan((Dofs + k) * Stride, target.Length);
+                var factor = w[4 * (r / 3) + r % 3];
+                for (var c = 0; c < target.Length; c++)
+                {
+                    target[c] -= factor * w[c];
+                }
+            }
+        }
+
+        for (var i = ModeDofs - 1; i >= 0; i--)
+        {
+            for (var dof = 0; dof < Dofs; dof++)
+            {
+                var sum = -matrix[(Dofs + i) * Stride + 4 * (dof / 3) + dof % 3];
+                for (var k = i + 1; k < ModeDofs; k++)
+                {
+                    sum -= modeFactor[k * ModeDofs + i] * modesOfCorners[k * Dofs + dof];
+                }
+
+                modesOfCorners[i * Dofs + dof] = sum / modeFactor[i * ModeDofs + i];
+            }
+        }
+    }
+}

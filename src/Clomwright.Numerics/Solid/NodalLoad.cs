@@ -1,0 +1,53 @@
+using Clomwright.Numerics.Frames;
+
+namespace Clomwright.Numerics.Solid;
+
+/// <summary>A force on each node of a grid; unchangeable. Loads add up and can be multiplied.</summary>
+public sealed class NodalLoad
+{
+    private readonly double[] forces;
+
+    internal NodalLoad(double[] forces) => this.forces = forces;
+
+    /// <summary>Forces x, y, z of node after node.</summary>
+    public ReadOnlySpan<double> Forces => forces;
+
+    /// <summary>The sum of all forces.</summary>
+    public Vector3 Resultant
+    {
+        get
+        {
+            var sum = Vector3.Zero;
+            for (var i = 0; i < forces.Length; i += 3)
+            {
+                sum += new Vector3(forces[i], forces[i + 1], forces[i + 2]);
+            }
+
+            return sum;
+        }
+    }
+
+    /// <summary>The force on a node.</summary>
+    public Vector3 At(int node) => new(forces[3 * node], forces[3 * node + 1], forces[3 * node + 2]);
+
+    /// <summary>Both loads together.</summary>
+    public static NodalLoad operator +(NodalLoad a, NodalLoad b) => Combine(a, 1, b, 1);
+
+    /// <summary>One load without the other.</summary>
+    public static NodalLoad operator -(NodalLoad a, NodalLoad b) => Combine(a, 1, b, -1);
+
+    /// <summary>A multiple.</summary>
+    public static NodalLoad operator *(double factor, NodalLoad a) => new(Array.ConvertAll(a.forces, f => factor * f));
+
+    private static NodalLoad Combine(NodalLoad a, double x, NodalLoad b, double y)
+    {
+        ArgumentOutOfRangeException.ThrowIfNotEqual(a.forces.Length, b.forces.Length);
+        var sum = new double[a.forces.Length];
+        for (var i = 0; i < sum.Length; i++)
+        {
+            sum[i] = x * a.forces[i] + y * b.forces[i];
+        }
+
+        return new NodalLoad(sum);
+    }
+}

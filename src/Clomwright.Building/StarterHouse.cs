@@ -24,19 +24,19 @@ public static class StarterHouse
                 Name = "door", Kind = OpeningKind.Door, Along = Along.At(new Angle(180)), Width = Length.FromFeet(3), Height = Length.FromFeet(6, 6), Sill = Length.Zero,
                 Header = new Header(4, Length.FromInches(4), Length.FromInches(6), Length.FromInches(12)),
             },
-            Window("east-window", 100),
-            Window("west-window", 260),
+            Window("east-window", 90),
+            Window("west-window", 270),
         ],
         Niches =
         [
-            new Niche { Name = "lamp", Along = Along.At(new Angle(20)), Width = Length.FromInches(12), Height = Length.FromInches(16), Depth = Length.FromInches(4), Sill = Length.FromFeet(4) },
+            new Niche { Name = "lamp", Along = Along.At(new Angle(0)), Width = Length.FromInches(12), Height = Length.FromInches(16), Depth = Length.FromInches(4), Sill = Length.FromFeet(4) },
         ],
         Embeds = [new Embed { Name = "coat-pegs", Kind = EmbedKind.Peg, Along = Along.At(new Angle(140)), Height = Length.FromFeet(5, 6), Count = 3, Spacing = Length.FromInches(8) }],
         BondBeam = new BondBeam(Length.FromInches(10), Length.FromInches(4), Length.Zero),
         Tees = new Tees(Length.FromFeet(4), Length.FromInches(24), Length.FromInches(24)),
-        Roof = new Roof.Reciprocal(9, Length.FromInches(27), PoleSize.Even(Length.FromInches(8)))
+        Roof = new Roof.Reciprocal(8, Length.FromInches(27), PoleSize.Even(Length.FromInches(8)))
         {
-            Eave = Length.FromFeet(2), FirstBearing = new Angle(20), Joint = PoleJoint.Pinned, Turn = Turn.Clockwise, Eye = Eye.Glazed,
+            Eave = Length.FromFeet(2), FirstBearing = new Angle(22.5), Joint = PoleJoint.Pinned, Turn = Turn.Clockwise, Eye = Eye.Glazed,
             Deck = Length.FromInches(1), Layers = [new Layer("planted soil", Length.FromInches(4), "ordinary-earth")],
         },
         Finishes = [new Finish(Face.Inside, "earth-plaster"), new Finish(Face.Outside, "lime-plaster")],

@@ -12,6 +12,7 @@ public static class FiguresOf
     public static Figure House(HouseStudy study) => Tree(
         ("house", Tree(("id", Name(study.House.Id)), ("name", Name(study.House.Name)))),
         ("geometry", Geometry(study.Geometry)),
+        ("quantities", Quantities(study.Quantities)),
         ("roof", RoofFigures.Of(study.Roof)),
         ("findings", Findings(study)));
 
@@ -68,6 +69,27 @@ public static class FiguresOf
             ("arcToNext", Computed(landing.ArcToNext, Dimension.Length)),
             ("chordToNext", Computed(landing.ChordToNext, Dimension.Length))))));
 
+    private static Figure Quantities(HouseQuantities q)
+    {
+        var uncalibrated = new Message("study.batch-not-calibrated");
+        return Tree(
+            ("volumePerBatch", Computed(q.VolumePerBatch, Dimension.Volume, uncalibrated)),
+            ("batches", Computed(q.Batches, Dimension.Number, uncalibrated)),
+            ("lifts", Row(q.Lifts, lift => Tree(
+                ("batches", Computed(lift.Batches, Dimension.Number, uncalibrated)),
+                ("risePerBatch", Computed(lift.RisePerBatch, Dimension.Length, uncalibrated)),
+                ("batchesPerRun", Computed(lift.BatchesPerRun, Dimension.Number, uncalibrated))))),
+            ("orders", Row(q.Orders, order => Tree(
+                ("key", Name(order.Key)),
+                ("supplier", Name(order.Supplier)),
+                ("net", Ordered(order.Net, order)),
+                ("order", Ordered(order.Order, order)),
+                ("waste", Computed(order.Waste, Dimension.Fraction))))));
+    }
+
+    private static Figure Ordered(Amount? amount, OrderLine line) =>
+        amount is { } known ? new Figure.Number(known, line.Tag, FromDescription) : new Figure.NotChecked(line.Basis);
+
     private static Figure Findings(HouseStudy study) => Tree(
         ("met", Computed(study.Tally.Met, Dimension.Count)),
         ("short", Computed(study.Tally.Short, Dimension.Count)),
@@ -84,7 +106,7 @@ public static class FiguresOf
         ("verdict", Name(Word(finding.Verdict))),
         ("comparisons", Row(ComparisonsOf(finding.Verdict), comparison => Tree(
             ("provided", new Figure.Number(comparison.Provided, Tag.Computed, FromDescription)),
-            ("word", Name(comparison.Word.ToString())),
+            ("word", Name(Word(comparison.Word))),
             ("limit", new Figure.Number(comparison.Limit, TagOf(finding.Clause), finding.Clause.Source.Title))))));
 
     private static Sequence<Comparison> ComparisonsOf(Verdict verdict) => verdict switch
@@ -101,6 +123,14 @@ public static class FiguresOf
         Verdict.NotApplicable => "not-applicable",
         Verdict.NeedsJudgement => "needs-judgement",
         _ => "not-checked",
+    };
+
+    private static string Word(ComparisonWord word) => word switch
+    {
+        ComparisonWord.AtMost => "at-most",
+        ComparisonWord.LessThan => "less-than",
+        ComparisonWord.AtLeast => "at-least",
+        _ => "more-than",
     };
 
     private static Tag TagOf(Clause clause) => clause.Number.Length == 0 ? Tag.Practice : Tag.Code;

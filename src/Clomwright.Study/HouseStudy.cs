@@ -15,6 +15,8 @@ namespace Clomwright.Study;
 public sealed class HouseStudy
 {
     private readonly Lazy<HouseGeometry> geometry;
+    private readonly Lazy<HouseQuantities> quantities;
+    private readonly Lazy<SettingOut> settingOut;
     private readonly Lazy<RoofResult> roof;
     private readonly Lazy<Sequence<Finding>> findings;
     private readonly Lazy<Sequence<Diagnostic>> diagnostics;
@@ -24,6 +26,8 @@ public sealed class HouseStudy
         House = house;
         Options = options;
         geometry = new(() => GeometryOf(house, earlier));
+        quantities = new(() => Clomwright.Geometry.Quantities.Of(Geometry));
+        settingOut = new(() => SettingOuts.Of(Geometry));
         roof = new(() => RoofOf(house, Geometry, earlier));
         findings = new(() => RuleBook.Check(Geometry));
         diagnostics = new(() => [.. HouseDiagnostics.Of(House), .. Geometry.Diagnostics]);
@@ -38,6 +42,12 @@ public sealed class HouseStudy
     /// <summary>Where everything is.</summary>
     public HouseGeometry Geometry => geometry.Value;
 
+    /// <summary>What it takes, in the builder's units.</summary>
+    public HouseQuantities Quantities => quantities.Value;
+
+    /// <summary>How to mark it on the ground.</summary>
+    public SettingOut SettingOut => settingOut.Value;
+
     /// <summary>What holds the roof, and what it asks of the wall.</summary>
     public RoofResult Roof => roof.Value;
 
@@ -49,6 +59,12 @@ public sealed class HouseStudy
 
     /// <summary>What is wrong or odd in the description itself.</summary>
     public Sequence<Diagnostic> Diagnostics => diagnostics.Value;
+
+    /// <summary>Values nobody gave that something leaned on.</summary>
+    public Sequence<Assumption> Assumptions => Quantities.Assumptions;
+
+    /// <summary>The calculations behind the numbers, for papers to print.</summary>
+    public Sequence<Calculation> Calculations => Quantities.Calculations;
 
     /// <summary>At most three tried changes that mend a finding; none for one that does not fall short.</summary>
     public Sequence<Mend> MendsOf(Finding finding) => Mends.MendsOf.Finding(this, finding);

@@ -99,6 +99,11 @@ public static class Units
     /// <summary>The unit of a dimension that a spelling means, or null.</summary>
     public static Unit? Find(Dimension dimension, string name) => All.FirstOrDefault(u => u.Dimension == dimension && u.Spells(name));
 
+    /// <summary>The SI unit of a dimension as other programs read it; empty for plain numbers, counts, shares and slopes.</summary>
+    public static string SiSymbol(Dimension dimension) => dimension is Dimension.Fraction
+        ? ""
+        : Of(dimension).FirstOrDefault(unit => unit is { Factor: 1, Divisor: 1, ZeroAt: 0 })?.Symbol ?? "";
+
     private static Unit[] Pressures(Dimension dimension) =>
     [
         Si("Pa", dimension, 1, "N/m2", "N/m²"),

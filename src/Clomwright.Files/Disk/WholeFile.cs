@@ -48,6 +48,13 @@ internal static class WholeFile
                 : new Diagnostic("", Message.Of("files.changed-meanwhile", ("path", path)));
         });
 
+    /// <summary>Writes a file, over another of that name or new, in a folder that is made if need be.</summary>
+    public static Diagnostic? Put(string path, byte[] bytes) => Guarded(path, () =>
+    {
+        Directory.CreateDirectory(Path.GetDirectoryName(Path.GetFullPath(path))!);
+        return Write(path, bytes, overwrite: File.Exists(path), passed: null);
+    });
+
     private static bool SameBytes(string path, ReadOnlySpan<byte> expected) =>
         new FileInfo(path).Length == expected.Length && File.ReadAllBytes(path).AsSpan().SequenceEqual(expected);
 

@@ -6,6 +6,13 @@ namespace Clomwright.Study.Mends;
 
 internal static partial class Candidates
 {
+    /// <summary>Turn the whole ring of poles to where its nearest landing is farthest from an opening.</summary>
+    private static IEnumerable<Edit> PoleSeat(Need need)
+    {
+        var best = Turning.Best(need.Geometry);
+        return best is { } turn ? [new Edit.TurnRoof(Angle.FromRadians(turn.Rotation))] : [];
+    }
+
     private static IEnumerable<Edit> Tees(Need need, Func<Tees, Tees> change) =>
         need.House.Tees is { } tees ? [new Edit.ChangeTees(change(tees))] : [];
 
@@ -31,6 +38,7 @@ internal static partial class Candidates
         [
             new Edit.ChangeWall(wall with { ThicknessAtTop = thickness }),
             new Edit.Several([new Edit.ChangeWall(wall with { ThicknessAtTop = thickness }), new Edit.ChangeStem(stem with { Width = stem.Width + thicker })]),
+            new Edit.ChangeWall(wall with { Top = wall.Top - need.Up(height - need.Comparison.Limit.Si * wall.ThicknessAtTop.Metres) }),
         ];
     }
 

@@ -25,6 +25,7 @@ internal static partial class Candidates
             "header-bearing" or "header-bearing-on-pad" => HeaderBearing(need),
             "header-thickness" => HeaderThickness(need),
             "cob-over-head" => CobOverHead(need),
+            "pole-seat" => PoleSeat(need),
             "tee-spacing" => Tees(need, tees => tees with { Spacing = need.Limit }),
             "tee-depth" => Tees(need, tees => tees with { Depth = need.Limit }),
             "eave" => Eave(need),

@@ -1,5 +1,6 @@
 using Clomwright.Building;
 using Clomwright.Evidence;
+using Clomwright.Geometry;
 
 namespace Clomwright.Study.Mends;
 
@@ -8,7 +9,7 @@ public static class MendsOf
 {
     private const int Most = 3;
 
-    /// <summary>At most three changes after which the finding no longer falls short, no other rule falls short that did not before, and the description is no worse.</summary>
+    /// <summary>At most three changes after which the rule falls short of fewer things, no other rule of more, and the description is no worse.</summary>
     public static Sequence<Mend> Finding(HouseStudy study, Finding finding) => finding.Verdict is Verdict.FallsShort
         ? Candidates.For(study, finding).Select(edit => Tried(study, finding, edit)).OfType<Mend>().Take(Most).ToSequence()
         : [];
@@ -22,25 +23,32 @@ public static class MendsOf
         }
 
         var after = HouseStudy.Of(changed, study.Options, study);
-        return StillShort(after, finding) || NewlyShort(study, after) || Worse(study, after)
-            ? null
-            : new Mend(edit, Gain(edit, finding, after), after.Tally);
+        return Helps(study, after, finding, edit) && !Worse(study, after) ? new Mend(edit, Gain(study, edit, finding, after), after.Tally) : null;
     }
 
-    private static bool StillShort(HouseStudy after, Finding finding) => after.Findings.Any(f => f.Verdict is Verdict.FallsShort && Same(f, finding));
-
-    private static bool NewlyShort(HouseStudy before, HouseStudy after)
+    /// <summary>Turning the ring of poles gives each landing a new place, so what counts there is how many stand badly; elsewhere it is the thing itself.</summary>
+    private static bool Helps(HouseStudy before, HouseStudy after, Finding finding, Edit edit)
     {
-        var known = before.Findings.Where(f => f.Verdict is Verdict.FallsShort).Select(Name).ToHashSet();
-        return after.Findings.Any(f => f.Verdict is Verdict.FallsShort && !known.Contains(Name(f)));
+        var (was, now) = (Short(before), Short(after));
+        return now[RuleOf(finding)].Count() < was[RuleOf(finding)].Count()
+            && now.All(rule => rule.Count() <= was[rule.Key].Count())
+            && (edit is Edit.TurnRoof || now[RuleOf(finding)].All(f => f.Subject != finding.Subject));
     }
+
+    private static ILookup<(string, string), Finding> Short(HouseStudy study) => study.Findings.Where(f => f.Verdict is Verdict.FallsShort).ToLookup(RuleOf);
 
     private static bool Worse(HouseStudy before, HouseStudy after) =>
         after.Diagnostics.Count(d => d.Severity == Severity.Error) > before.Diagnostics.Count(d => d.Severity == Severity.Error);
 
-    private static Message Gain(Edit edit, Finding finding, HouseStudy after)
+    private static Message Gain(HouseStudy before, Edit edit, Finding finding, HouseStudy after)
     {
-        var reached = after.Findings.FirstOrDefault(f => Same(f, finding));
+        if (edit is Edit.TurnRoof)
+        {
+            return Message.Of("study.mend.turned", ("edit", edit.What), ("was", Short(before)[RuleOf(finding)].Count()), ("now", Short(after)[RuleOf(finding)].Count()),
+                ("away", Amount.Metres(Turning.Distance(after.Geometry, 0))));
+        }
+
+        var reached = after.Findings.FirstOrDefault(f => RuleOf(f) == RuleOf(finding) && f.Subject == finding.Subject);
         return (finding.Verdict, reached?.Verdict) switch
         {
             (Verdict.FallsShort { Comparisons: [var was, ..] }, Verdict.Met { Comparisons: [var now, ..] }) =>
@@ -49,7 +57,5 @@ public static class MendsOf
         };
     }
 
-    private static bool Same(Finding a, Finding b) => Name(a) == Name(b);
-
-    private static (string, string, string) Name(Finding finding) => (finding.Clause.Adopted, finding.Rule.Key, finding.Subject);
+    private static (string, string) RuleOf(Finding finding) => (finding.Clause.Adopted, finding.Rule.Key);
 }

@@ -1,0 +1,41 @@
+using System.CommandLine;
+using Clomwright.Cli.Verbs;
+using Clomwright.Evidence;
+
+namespace Clomwright.Cli;
+
+/// <summary>The command line <c>clom</c>: one file a verb.</summary>
+internal static class CommandLine
+{
+    /// <summary>Runs one command and returns its exit code. What is typed wrong is one sentence and <see cref="ExitCode.WrongInput"/>.</summary>
+    public static async Task<int> Run(string[] arguments, Terminal terminal, CancellationToken stop)
+    {
+        var root = new RootCommand(Say("cli.about"))
+        {
+            OpenVerb.Command(terminal),
+            NewVerb.Command(terminal),
+            CheckVerb.Command(terminal),
+            FiguresVerb.Command(terminal),
+            PapersVerb.Command(terminal),
+        };
+        var parsed = root.Parse(arguments);
+        if (parsed.Errors.Count > 0)
+        {
+            terminal.Complain(Message.Of("cli.not-understood", ("problem", parsed.Errors[0].Message)));
+            return ExitCode.WrongInput;
+        }
+
+        try
+        {
+            return await parsed.InvokeAsync(new() { EnableDefaultExceptionHandler = false, Output = terminal.Results, Error = terminal.Complaints }, stop);
+        }
+        catch (OperationCanceledException)
+        {
+            terminal.Complain(new Message("cli.stopped"));
+            return ExitCode.WrongInput;
+        }
+    }
+
+    /// <summary>The words of a verb or option.</summary>
+    public static string Say(string key) => Phrasebook.English.Say(new Message(key), UnitSystem.Imperial);
+}

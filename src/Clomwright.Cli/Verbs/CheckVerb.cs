@@ -1,0 +1,68 @@
+using System.CommandLine;
+using Clomwright.Evidence;
+using Clomwright.Rules;
+using Clomwright.Study;
+
+namespace Clomwright.Cli.Verbs;
+
+/// <summary><c>clom check FILE</c>: what falls short, by how much, where, by whose rule, and what would mend it.</summary>
+internal static class CheckVerb
+{
+    public static Command Command(Terminal terminal)
+    {
+        var file = new Argument<string>("FILE") { Description = CommandLine.Say("cli.file") };
+        var deep = new Option<bool>("--deep") { Description = CommandLine.Say("cli.check.deep") };
+        var command = new Command("check", CommandLine.Say("cli.check")) { file, deep };
+        command.SetAction(parsed => HouseInput.Study(parsed.GetValue(file)!, new StudyOptions(parsed.GetValue(deep)), terminal) is { } study
+            ? Report(study, terminal)
+            : ExitCode.WrongInput);
+        return command;
+    }
+
+    private static int Report(HouseStudy study, Terminal terminal)
+    {
+        var units = study.House.Units;
+        Section("cli.check.short", study.Findings.Where(f => f.Verdict is Verdict.FallsShort));
+        Section("cli.check.not-checked", study.Findings.Where(f => f.Verdict is Verdict.NotChecked));
+        Section("cli.check.judgement", study.Findings.Where(f => f.Verdict is Verdict.NeedsJudgement));
+        foreach (var warning in study.Diagnostics)
+        {
+            terminal.Say(Message.Of("cli.warning", ("path", warning.Path), ("what", warning.What)), units);
+        }
+
+        terminal.Say(study.Tally.Summary, units);
+        terminal.Say(new Message("cli.no-substitute"), units);
+        return study.Tally switch
+        {
+            { Short: > 0 } => ExitCode.Short,
+            { NotChecked: > 0 } or { NeedsJudgement: > 0 } => ExitCode.NotChecked,
+            _ => ExitCode.Met,
+        };
+
+        void Section(string title, IEnumerable<Finding> findings)
+        {
+            var list = findings.ToList();
+            if (list.Count == 0)
+            {
+                return;
+            }
+
+            terminal.Say(Message.Of(title, ("n", list.Count)), units);
+            foreach (var finding in list)
+            {
+                terminal.Say(Message.Of("cli.check.line", ("finding", Sentences.Of(finding))), units);
+                foreach (var note in finding.Notes)
+                {
+                    terminal.Say(Message.Of("cli.check.note", ("note", note)), units);
+                }
+
+                foreach (var mend in study.MendsOf(finding))
+                {
+                    terminal.Say(Message.Of("cli.check.mend", ("mend", mend.What)), units);
+                }
+            }
+
+            terminal.Results.WriteLine();
+        }
+    }
+}

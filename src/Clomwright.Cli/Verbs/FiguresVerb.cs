@@ -1,0 +1,27 @@
+using System.CommandLine;
+using Clomwright.Study;
+
+namespace Clomwright.Cli.Verbs;
+
+/// <summary><c>clom figures FILE --json</c>: every computed number, for other programs.</summary>
+internal static class FiguresVerb
+{
+    public static Command Command(Terminal terminal)
+    {
+        var file = new Argument<string>("FILE") { Description = CommandLine.Say("cli.file") };
+        var json = new Option<bool>("--json") { Description = CommandLine.Say("cli.figures.json") };
+        var command = new Command("figures", CommandLine.Say("cli.figures")) { file, json };
+        command.SetAction(parsed =>
+        {
+            if (HouseInput.Study(parsed.GetValue(file)!, StudyOptions.Quick, terminal) is not { } study)
+            {
+                return ExitCode.WrongInput;
+            }
+
+            var figures = FiguresOf.House(study);
+            terminal.Results.WriteLine(parsed.GetValue(json) ? FigureJson.Write(figures) : FigureLines.Write(figures, study.House.Units));
+            return ExitCode.Met;
+        });
+        return command;
+    }
+}

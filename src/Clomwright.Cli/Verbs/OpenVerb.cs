@@ -1,0 +1,32 @@
+using System.CommandLine;
+using Clomwright.Evidence;
+using Clomwright.Web;
+
+namespace Clomwright.Cli.Verbs;
+
+/// <summary><c>clom open [FILE or FOLDER]</c>: starts the workbench on a local address and opens the browser.</summary>
+internal static class OpenVerb
+{
+    public static Command Command(Terminal terminal)
+    {
+        var place = new Argument<string>("FILE or FOLDER") { Description = CommandLine.Say("cli.open.place"), DefaultValueFactory = _ => "." };
+        var port = new Option<int>("--port") { Description = CommandLine.Say("cli.open.port") };
+        var quiet = new Option<bool>("--no-browser") { Description = CommandLine.Say("cli.open.no-browser") };
+        var command = new Command("open", CommandLine.Say("cli.open")) { place, port, quiet };
+        command.SetAction((parsed, stop) =>
+        {
+            var where = parsed.GetValue(place)!;
+            if (!File.Exists(where) && !Directory.Exists(where))
+            {
+                terminal.Complain(Message.Of("cli.no-file", ("file", where)));
+                return Task.FromResult(ExitCode.WrongInput);
+            }
+
+            return Workbench.Run(
+                WorkbenchOptions.For(where) with { Port = parsed.GetValue(port), OpenBrowser = !parsed.GetValue(quiet) },
+                terminal.Results.WriteLine,
+                stop);
+        });
+        return command;
+    }
+}

@@ -1,0 +1,72 @@
+using System.CommandLine;
+using System.Globalization;
+using Clomwright.Evidence;
+using Clomwright.Files;
+using Clomwright.Papers;
+using Clomwright.Papers.Writers;
+using Clomwright.Study;
+
+namespace Clomwright.Cli.Verbs;
+
+/// <summary><c>clom papers FILE --out DIR</c>: the papers as one PDF, and every sheet as SVG.</summary>
+internal static class PapersVerb
+{
+    public static Command Command(Terminal terminal)
+    {
+        var file = new Argument<string>("FILE") { Description = CommandLine.Say("cli.file") };
+        var folder = new Option<string>("--out") { Description = CommandLine.Say("cli.papers.out"), Required = true };
+        var date = new Option<string?>("--date") { Description = CommandLine.Say("cli.papers.date") };
+        var paper = new Option<string>("--paper") { Description = CommandLine.Say("cli.papers.paper"), DefaultValueFactory = _ => "a4" };
+        paper.AcceptOnlyFromAmong([.. Enum.GetNames<PaperSize>().Select(name => name.ToLowerInvariant())]);
+        var command = new Command("papers", CommandLine.Say("cli.papers")) { file, folder, date, paper };
+        command.SetAction((parsed, stop) =>
+        {
+            if (DateOf(parsed.GetValue(date), terminal) is not { } day)
+            {
+                return Task.FromResult(ExitCode.WrongInput);
+            }
+
+            var options = new PaperOptions(day) { Paper = Enum.Parse<PaperSize>(parsed.GetValue(paper)!, ignoreCase: true) };
+            return Task.FromResult(HouseInput.Study(parsed.GetValue(file)!, StudyOptions.Quick, terminal) is { } study
+                ? Write(study, options, parsed.GetValue(folder)!, terminal, stop)
+                : ExitCode.WrongInput);
+        });
+        return command;
+    }
+
+    private static DateOnly? DateOf(string? text, Terminal terminal)
+    {
+        if (text is null)
+        {
+            return terminal.Today;
+        }
+
+        if (DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date))
+        {
+            return date;
+        }
+
+        terminal.Complain(Message.Of("cli.papers.bad-date", ("text", text)));
+        return null;
+    }
+
+    /// <summary>Draws everything first, then writes: what is stopped half-way leaves only whole files.</summary>
+    private static int Write(HouseStudy study, PaperOptions options, string folder, Terminal terminal, CancellationToken stop)
+    {
+        var sheets = Book.Of(FromStudy.Set(study, options));
+        var files = sheets.Select(sheet => ($"{sheet.Key}.svg", (Func<byte[]>)(() => System.Text.Encoding.UTF8.GetBytes(SvgWriter.Write(sheet)))))
+            .Append(($"{study.House.Id}.pdf", () => PdfWriter.Write(sheets, study.House.Name, options.Date))).ToList();
+        foreach (var (name, bytes) in files)
+        {
+            stop.ThrowIfCancellationRequested();
+            if (OutputFile.Write(Path.Combine(folder, name), bytes()) is { } refused)
+            {
+                terminal.Complain(refused.What);
+                return ExitCode.WrongInput;
+            }
+        }
+
+        terminal.Say(Message.Of("cli.papers.done", ("n", sheets.Count), ("folder", folder)));
+        return ExitCode.Met;
+    }
+}

@@ -1,0 +1,24 @@
+using Clomwright.Study;
+
+namespace Clomwright.Papers;
+
+/// <summary>The door from the study of a house to its papers.</summary>
+public static class FromStudy
+{
+    /// <summary>What a book of papers is drawn from.</summary>
+    public static PaperSet Set(HouseStudy study, PaperOptions options)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        return new PaperSet
+        {
+            Geometry = study.Geometry,
+            Quantities = study.Quantities,
+            SettingOut = study.SettingOut,
+            Findings = study.Findings,
+            Diagnostics = study.Diagnostics,
+            Assumptions = study.Assumptions,
+            Calculations = study.Calculations,
+            Options = options,
+        };
+    }
+}

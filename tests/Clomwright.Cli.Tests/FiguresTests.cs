@@ -1,0 +1,94 @@
+using System.Text.Json;
+using System.Text.RegularExpressions;
+using Clomwright.Testing;
+
+namespace Clomwright.Cli.Tests;
+
+/// <summary>The tree of figures is a contract: keys that others rely on are there, in SI units, with tag and source.</summary>
+public partial class FiguresTests
+{
+    [Theory]
+    [InlineData("geometry.wall.grossVolume", "m3")]
+    [InlineData("geometry.wall.netVolume", "m3")]
+    [InlineData("geometry.area.inside", "m2")]
+    [InlineData("geometry.area.outside", "m2")]
+    [InlineData("geometry.faceArea.inside", "m2")]
+    [InlineData("geometry.faceArea.outside", "m2")]
+    [InlineData("geometry.lifts[0].volume", "m3")]
+    [InlineData("geometry.lifts[0].bottom", "m")]
+    [InlineData("geometry.lifts[0].top", "m")]
+    [InlineData("geometry.piers[0].width.inside", "m")]
+    [InlineData("geometry.piers[0].width.middle", "m")]
+    [InlineData("geometry.piers[0].width.outside", "m")]
+    [InlineData("geometry.piers[0].width.narrowest", "m")]
+    [InlineData("quantities.batches", "")]
+    [InlineData("quantities.lifts[0].risePerBatch", "m")]
+    public async Task Figures_Example_HasTheKeysOthersRelyOn(string path, string unit)
+    {
+        var run = await Run.Of("figures", Run.Examples().First(), "--json");
+        Assert.Equal(0, run.Code);
+        using var json = JsonDocument.Parse(run.Results);
+        var figure = At(json.RootElement, path);
+        Assert.True(figure.GetProperty("value").GetDouble() > 0 || path.EndsWith("bottom", StringComparison.Ordinal));
+        Assert.Equal(unit, figure.GetProperty("unit").GetString());
+        Assert.NotEqual("", figure.GetProperty("tag").GetString());
+        Assert.NotEqual("", figure.GetProperty("source").GetString());
+    }
+
+    [Fact]
+    public async Task Figures_Example_PiersSayWhatTheyStandBetween()
+    {
+        var run = await Run.Of("figures", Run.Examples().First(), "--json");
+        using var json = JsonDocument.Parse(run.Results);
+        Assert.Equal(2, At(json.RootElement, "geometry.piers[0].between").GetArrayLength());
+    }
+
+    /// <summary>Every key of the tree stands in docs/figures.md, and nothing else does.</summary>
+    [Fact]
+    public async Task EveryKeyIsDocumented()
+    {
+        var run = await Run.Of("figures", Run.Examples().First(), "--json");
+        using var json = JsonDocument.Parse(run.Results);
+        var keys = new SortedSet<string>(StringComparer.Ordinal);
+        Collect(json.RootElement, "", keys);
+        var documented = DocumentedKey().Matches(File.ReadAllText(Path.Combine(Counts.Root, "docs", "figures.md"))).Select(m => m.Groups[1].Value).ToHashSet();
+        Assert.Empty(keys.Except(documented));
+        Assert.Empty(documented.Except(keys));
+    }
+
+    private static void Collect(JsonElement node, string path, SortedSet<string> keys)
+    {
+        switch (node.ValueKind)
+        {
+            case JsonValueKind.Object when node.TryGetProperty("value", out _):
+                keys.Add(path);
+                break;
+            case JsonValueKind.Object:
+                foreach (var member in node.EnumerateObject())
+                {
+                    Collect(member.Value, path.Length == 0 ? member.Name : $"{path}.{member.Name}", keys);
+                }
+
+                break;
+            case JsonValueKind.Array:
+                foreach (var item in node.EnumerateArray())
+                {
+                    Collect(item, $"{path}[i]", keys);
+                }
+
+                break;
+            default:
+                keys.Add(path);
+                break;
+        }
+    }
+
+    private static JsonElement At(JsonElement node, string path) => PathStep().Matches(path).Aggregate(node, (at, step) =>
+        step.Groups[1].Success ? at[int.Parse(step.Groups[1].Value)] : at.GetProperty(step.Value));
+
+    [GeneratedRegex(@"^\| `([^`]+)` \|", RegexOptions.Multiline)]
+    private static partial Regex DocumentedKey();
+
+    [GeneratedRegex(@"\[(\d+)\]|[A-Za-z]+")]
+    private static partial Regex PathStep();
+}

@@ -1,0 +1,69 @@
+using Clomwright.Building;
+using Clomwright.Evidence;
+using Clomwright.Testing;
+
+namespace Clomwright.Study.Tests;
+
+/// <summary>Ranks: property throughout.</summary>
+public class MendTests
+{
+    /// <summary>A mend is offered only when making it leaves the rule short of fewer things and no other rule of more.</summary>
+    [Fact]
+    public void EveryMendOfferedMends() =>
+        Houses.Plausible.Sample(house =>
+        {
+            var study = HouseStudy.Of(house);
+            foreach (var finding in study.Findings.Where(f => f.Verdict is Verdict.FallsShort).Take(4))
+            {
+                var mends = study.MendsOf(finding);
+                Assert.InRange(mends.Count, 0, 3);
+                foreach (var mend in mends)
+                {
+                    var after = HouseStudy.Of(mend.Edit.Apply(house));
+                    Assert.True(after.Tally.Short < study.Tally.Short);
+                    Assert.Equal(mend.After, after.Tally);
+                }
+            }
+        }, iter: Counts.Of(15, 300));
+
+    public static TheoryData<string, House> Spoilt()
+    {
+        var house = StarterHouse.Make();
+        var window = house.Openings[1];
+        return new TheoryData<string, House>
+        {
+            { "pole-seat", new Edit.TurnRoof(new Angle(20)).Apply(house) },
+            { "header-bearing", new Edit.ChangeOpening(window.Name, window with { Header = window.Header! with { Bearing = Length.FromInches(6) } }).Apply(house) },
+            { "header-thickness", new Edit.ChangeOpening(window.Name, window with { Header = window.Header! with { Pieces = 2 } }).Apply(house) },
+            { "opening-width", new Edit.ResizeOpening(window.Name, Length.FromFeet(4, 1), window.Height).Apply(house) },
+            { "cob-over-head", new Edit.MoveOpening(window.Name, window.Along, Length.FromFeet(4, 4)).Apply(house) },
+            { "pier-width", new Edit.MoveOpening(window.Name, Along.At(new Angle(141))).Apply(house) },
+            { "tee-spacing", new Edit.ChangeTees(house.Tees! with { Spacing = Length.FromFeet(6) }).Apply(house) },
+            { "stem-height", new Edit.ChangeStem(house.Stem with { Top = Length.FromInches(2) }).Apply(house) },
+            { "stem-width", new Edit.ChangeStem(house.Stem with { Width = Length.FromInches(12) }).Apply(house) },
+            { "wall-slenderness", new Edit.ChangeWall(house.Wall with { Top = Length.FromFeet(9, 6) }).Apply(house) },
+            { "sealed-face", new Edit.ChangeFinishes([new Finish(Face.Outside, "cement-plaster")]).Apply(house) },
+            { "tossed-lift-height", new Edit.ChangeLifts(new LiftPlan { Height = Length.FromInches(20) }).Apply(house) },
+            { "niche-back", new Edit.ResizeNiche("lamp", Length.FromInches(12), Length.FromInches(16), Length.FromInches(8)).Apply(house) },
+            { "eave", new Edit.ChangeRoof(house.Roof! with { Eave = Length.FromInches(6) }).Apply(house) },
+        };
+    }
+
+    /// <summary>What was spoilt on purpose is found, and something that was tried mends it.</summary>
+    [Theory]
+    [MemberData(nameof(Spoilt))]
+    public void SpoiltHouse_Mends_AreFound(string rule, House spoilt)
+    {
+        var study = HouseStudy.Of(spoilt);
+        var finding = study.Findings.FirstOrDefault(f => f.Rule.Key == rule && f.Verdict is Verdict.FallsShort);
+        Assert.NotNull(finding);
+        Assert.NotEmpty(study.MendsOf(finding));
+    }
+
+    [Fact]
+    public void FindingThatIsMet_Mends_AreNone()
+    {
+        var study = HouseStudy.Of(StarterHouse.Make());
+        Assert.Empty(study.MendsOf(study.Findings.First(f => f.Verdict is Verdict.Met)));
+    }
+}

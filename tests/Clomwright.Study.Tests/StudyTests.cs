@@ -1,0 +1,57 @@
+using Clomwright.Building;
+using Clomwright.Evidence;
+using Clomwright.Testing;
+
+namespace Clomwright.Study.Tests;
+
+/// <summary>Ranks: property throughout.</summary>
+public class StudyTests
+{
+    /// <summary>Taking passes over from an earlier study never changes an answer.</summary>
+    [Fact]
+    public void AStudyFromAnEarlierOneEqualsAFreshOne() =>
+        Gen.Select(Houses.Plausible, Houses.Plausible).Sample((first, second) =>
+        {
+            var earlier = HouseStudy.Of(first);
+            _ = earlier.Findings;
+            foreach (var next in new[] { second, first with { Name = "other", Site = second.Site }, first with { Mix = second.Mix } })
+            {
+                var fresh = HouseStudy.Of(next);
+                var carried = HouseStudy.Of(next, StudyOptions.Quick, earlier);
+                Assert.Equal(fresh.Geometry.Measures, carried.Geometry.Measures);
+                Assert.Equal(fresh.Findings, carried.Findings);
+                Assert.Equal(fresh.Quantities.Batches, carried.Quantities.Batches);
+                Assert.Equal(fresh.Diagnostics, carried.Diagnostics);
+            }
+        }, iter: Counts.Of(20, 500));
+
+    /// <summary>Whatever the house, there is a study of it.</summary>
+    [Fact]
+    public void EveryHouseHasAStudy() =>
+        Houses.Plausible.Sample(house =>
+        {
+            var study = HouseStudy.Of(house);
+            Assert.Equal(study.Findings.Count, study.Tally.Met + study.Tally.Short + study.Tally.NotChecked + study.Tally.NeedsJudgement + study.Tally.NotApplicable);
+            _ = FiguresOf.House(study);
+            _ = study.SettingOut;
+        }, iter: Counts.Of(100, 2_000));
+
+    /// <summary>The equations behind the numbers give the numbers again from their own symbols.</summary>
+    [Fact]
+    public void EveryCalculationEvaluatesToItsOwnResult()
+    {
+        const double relative = 1e-9; // both sides are the same few operations on doubles, in another order
+        foreach (var calculation in HouseStudy.Of(Houses.HeronPoint).Calculations)
+        {
+            Assert.Empty(CalculationCheck.Mismatches(calculation, relative));
+        }
+    }
+
+    [Fact]
+    public void StarterHouse_Study_FallsShortOfNothing()
+    {
+        var study = HouseStudy.Of(StarterHouse.Make());
+        Assert.Empty(study.Diagnostics);
+        Assert.Equal(0, study.Tally.Short);
+    }
+}

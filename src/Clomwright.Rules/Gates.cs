@@ -24,8 +24,10 @@ internal static class Gates
             : null;
     }
 
+    private static readonly Rule Limits = new("rule-limits", new Message("rules.title.rule-limits"));
+
     private static Finding One(List<Finding> gates, Verdict verdict) =>
-        gates[0] with { Subject = "house", Verdict = verdict, Places = [], Notes = gates.SelectMany(g => g.Notes).ToSequence() };
+        gates[0] with { Rule = Limits, Subject = "house", Verdict = verdict, Places = [], Notes = gates.SelectMany(g => g.Notes).ToSequence() };
 
     private static Argument.List Reasons(List<Finding> gates) =>
         new(gates.Select(g => (Argument)Sentences.Reason(g)).ToSequence());

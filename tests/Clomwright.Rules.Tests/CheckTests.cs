@@ -44,7 +44,7 @@ public class CheckTests
         var soil = findings.Single(f => f.Rule.Key == "ground-soil");
         Assert.IsType<Verdict.Met>(services.Verdict);
         Assert.IsType<Verdict.FallsShort>(soil.Verdict);
-        Assert.Equal("Buried services, site: met by judgement, as the ground checklist asks; have all buried services been located and marked? Yes, says M. Digger, 1 April 2027.", Said(services));
+        Assert.Equal("Buried services, site: met by judgement under the ground checklist; have all buried services been located and marked? Yes, says M. Digger, 1 April 2027.", Said(services));
         Assert.Contains("2 ft of fill", Said(soil), StringComparison.Ordinal);
         Assert.Equal(6, Of(findings, "ground").Count(f => f.Verdict is Verdict.NotChecked));
     }

@@ -16,15 +16,15 @@ public class PropertyTests
 
     [Fact]
     public void TurningAHouse_ChangesNoPracticeFinding() =>
-        Gen.Select(Houses.Plausible, Gen.Int[1, 3]).Sample((house, quarters) => Same(house, Moved.Turned(house, quarters)), iter: Counts.Of(20, 2000));
+        Gen.Select(Houses.Plausible, Gen.Int[1, 3]).Sample((house, quarters) => Same(house, Moved.Turned(house, quarters)), iter: Counts.Of(20, 500));
 
     [Fact]
     public void MirroringAHouse_ChangesNoPracticeFinding() =>
-        Houses.Plausible.Sample(house => Same(house, Moved.Mirrored(house)), iter: Counts.Of(20, 2000));
+        Houses.Plausible.Sample(house => Same(house, Moved.Mirrored(house)), iter: Counts.Of(20, 500));
 
     [Fact]
     public void RenamingAHouse_ChangesNoPracticeFinding() =>
-        Houses.Plausible.Sample(house => Same(house, Moved.Renamed(house)), iter: Counts.Of(20, 2000));
+        Houses.Plausible.Sample(house => Same(house, Moved.Renamed(house)), iter: Counts.Of(20, 500));
 
     [Fact]
     public void AWiderPier_NeverFailsAPierRuleThatANarrowerOneMet() =>
@@ -40,7 +40,7 @@ public class PropertyTests
     {
         var geometry = FromBuilding.Of(house with { Rules = new RuleChoices() });
         return RuleBook.Clauses.Where(c => c.NumberIsMissing).SelectMany(c => Findings.Answer(c, geometry)).All(f => f.Verdict is Verdict.NotChecked);
-    }, iter: Counts.Of(20, 2000));
+    }, iter: Counts.Of(20, 500));
 
     [Fact]
     public void AMissingInput_NeverMakesARuleMet() => Gen.Select(Houses.Plausible, Gen.Int[0, Without.Length - 1]).Sample((house, which) =>
@@ -48,7 +48,7 @@ public class PropertyTests
         house = house with { Rules = house.Rules with { Adopted = ["common-practice", "irc-cob@2021"] } };
         var before = Met(house).ToHashSet();
         return Met(Without[which](house)).All(before.Contains);
-    }, iter: Counts.Of(25, 3000));
+    }, iter: Counts.Of(25, 500));
 
     [Fact]
     public void EveryFindingAndNote_ReadsInFull() => Houses.Plausible.Sample(house =>
@@ -59,14 +59,14 @@ public class PropertyTests
             Assert.All(said, s => Assert.DoesNotMatch(@"\[[a-z]+\.|[{}]|\?\?| {2}|\.\.", s));
             Assert.EndsWith(finding.Verdict is Verdict.NeedsJudgement || finding.Clause.Body == "ground" ? "" : ".", said[^1], StringComparison.Ordinal);
         }
-    }, iter: Counts.Of(25, 3000));
+    }, iter: Counts.Of(25, 500));
 
     [Fact]
     public void EveryClauseOfAnAdoptedBody_AnswersAtLeastOnce() => Houses.Plausible.Sample(house =>
     {
         var geometry = FromBuilding.Of(house);
         return RuleBook.Clauses.All(c => Findings.Answer(c, geometry).Any());
-    }, iter: Counts.Of(20, 2000));
+    }, iter: Counts.Of(20, 500));
 
     [Fact]
     public void EveryPlace_IsAStretchOfTheWall() => Houses.Plausible.Sample(house =>
@@ -74,7 +74,7 @@ public class PropertyTests
         var geometry = FromBuilding.Of(house);
         return RuleBook.Check(geometry).SelectMany(f => f.Places).All(p =>
             p.ToStation >= p.FromStation && p.ToHeight >= p.FromHeight && p.ToStation - p.FromStation <= geometry.Curve.Length && double.IsFinite(p.FromStation + p.ToHeight));
-    }, iter: Counts.Of(20, 2000));
+    }, iter: Counts.Of(20, 500));
 
     /// <summary>The description may be nonsense; the answer is still findings, never an exception.</summary>
     [Fact]
@@ -82,7 +82,7 @@ public class PropertyTests
     {
         house = Silly[other](Silly[one](house));
         return Check(house with { Rules = house.Rules with { Adopted = ["common-practice", "irc-cob@2021"] } }).Count > 0;
-    }, iter: Counts.Of(30, 3000));
+    }, iter: Counts.Of(30, 1000));
 
     private static readonly Func<House, House>[] Silly =
     [

@@ -63,7 +63,7 @@ internal sealed class PierSection
     private double At(double height)
     {
         var (inside, outside) = (frame.Wall.InsideOffset(height), frame.Wall.OutsideOffset(height));
-        var isStraight = Turning(inside) < Math.PI / 2;
+        var isStraight = Turning(inside) < RightAngle;
         var least = isStraight
             ? Between(before.Hole.Shaft.JambLine(1, inside, outside), after.Hole.Shaft.JambLine(-1, inside, outside))
             : Math.Min(Arc(inside), Arc(outside));

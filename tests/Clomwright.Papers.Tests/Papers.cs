@@ -19,14 +19,7 @@ internal static class Papers
     public static PaperSet Set(House house, PaperSize paper, UnitSystem? units = null)
     {
         var geometry = FromBuilding.Of(house);
-        return new PaperSet
-        {
-            Geometry = geometry,
-            Quantities = new HouseQuantities { Lifts = [], Orders = [], Assumptions = [], Calculations = [] },
-            Findings = RuleBook.Check(geometry),
-            Diagnostics = geometry.Diagnostics,
-            Options = new PaperOptions(Date) { Paper = paper, Units = units },
-        };
+        return PaperSet.Of(geometry, RuleBook.Check(geometry), geometry.Diagnostics, new PaperOptions(Date) { Paper = paper, Units = units });
     }
 
     public static IEnumerable<Text> Texts(this Sheet sheet) => sheet.Marks.All().OfType<Text>();

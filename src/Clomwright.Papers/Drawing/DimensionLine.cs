@@ -26,6 +26,9 @@ public sealed record DimensionLine(string Of, PaperPoint From, PaperPoint To, Te
     /// <summary>What is measured goes on beyond the edge of the drawing, so the line is shorter than its text says.</summary>
     public bool Broken { get; init; }
 
+    /// <summary>Its labels stand on the line, which is left out behind them.</summary>
+    public bool Masked { get; init; }
+
     /// <summary>Its length on paper, mm.</summary>
     public double Length => (To - From).Norm;
 
@@ -52,6 +55,11 @@ public sealed record DimensionLine(string Of, PaperPoint From, PaperPoint To, Te
             if (Leader is not null)
             {
                 parts.Add(new Stroke(Leader, new Pen(Weight.Hair)));
+            }
+
+            if (Masked)
+            {
+                parts.Add(new Fill(Outline.Rectangle(Second is null ? Label.Bounds : Label.Bounds.With(Second.Bounds)), Tone.Paper));
             }
 
             parts.Add(Label);

@@ -93,13 +93,24 @@ public static class Marks
     /// <summary>The smallest box round everything drawn; text with the room kept free for it.</summary>
     public static PaperBox Bounds(this IEnumerable<Mark> marks)
     {
+        ArgumentNullException.ThrowIfNull(marks);
         PaperBox? box = null;
-        foreach (var mark in marks.All())
+        foreach (var own in marks.Select(Bounds).OfType<PaperBox>())
         {
-            PaperBox? own = mark switch { Stroke s => s.Outline.Bounds, Fill f => f.Outline.Bounds, Text t => t.Bounds, _ => null };
-            box = own is { } b ? (box?.With(b) ?? b) : box;
+            box = box?.With(own) ?? own;
         }
 
         return box ?? default;
     }
+
+    private static PaperBox? Bounds(Mark mark) => mark switch
+    {
+        Stroke s => s.Outline.Bounds,
+        Fill f => f.Outline.Bounds,
+        Text t => t.Bounds,
+        Hatch h => h.Area.Bounds,
+        Group { Marks.Count: > 0 } g => g.Marks.Bounds(),
+        Composite c => c.Parts.Bounds(),
+        _ => null,
+    };
 }

@@ -11,12 +11,17 @@ public sealed class Typeface
     private static readonly Lazy<Typeface> Regular = new(() => Load("SourceSans3-Regular"));
     private static readonly Lazy<Typeface> Semibold = new(() => Load("SourceSans3-Semibold"));
 
+    /// <summary>Characters below this are looked up in an array; nearly all text is.</summary>
+    private const int Common = 0x2800;
+
     private readonly FrozenDictionary<int, double> advances;
+    private readonly double[] common;
 
     private Typeface(ReadOnlyMemory<byte> file)
     {
         Bytes = file;
         advances = ReadAdvances(file.Span);
+        common = [.. Enumerable.Range(0, Common).Select(c => advances.GetValueOrDefault(c, 1))];
     }
 
     /// <summary>The font file.</summary>
@@ -35,7 +40,7 @@ public sealed class Typeface
         var sum = 0.0;
         foreach (var rune in words.EnumerateRunes())
         {
-            sum += advances.TryGetValue(rune.Value, out var advance) ? advance : 1;
+            sum += rune.Value < Common ? common[rune.Value] : advances.GetValueOrDefault(rune.Value, 1);
         }
 
         return sum;

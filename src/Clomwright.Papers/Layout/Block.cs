@@ -11,6 +11,9 @@ internal abstract record Block
     /// <summary>Never the last thing in a column when more follows.</summary>
     public virtual bool KeepsWithNext => false;
 
+    /// <summary>The same block with what its layout needs worked out for a width, so that it is worked out once.</summary>
+    public virtual Block At(double width) => this;
+
     /// <summary>Height at a width, mm.</summary>
     public abstract double Height(double width);
 
@@ -90,6 +93,8 @@ internal sealed record Picture(IEnumerable<Mark> Marks, PaperBox View) : Block
 /// <summary>Blocks under one another that stay together.</summary>
 internal sealed record Stack(IReadOnlyList<Block> Blocks) : Block
 {
+    public override Block At(double width) => this with { Blocks = [.. Blocks.Select(b => b.At(width))] };
+
     public override double Height(double width) => Blocks.Select((b, i) => b.Height(width) + (i == 0 ? 0 : b.Above)).Sum();
 
     public override void Draw(Board board, double x, double y, double width)
@@ -118,6 +123,8 @@ internal sealed record Stack(IReadOnlyList<Block> Blocks) : Block
 internal sealed record Beside(Stack Left, Stack Right, double Share = 0.5) : Block
 {
     private const double Gutter = 6;
+
+    public override Block At(double width) => this with { Left = (Stack)Left.At(LeftWidth(width)), Right = (Stack)Right.At(RightWidth(width)) };
 
     public override double Height(double width) => Math.Max(Left.Height(LeftWidth(width)), Right.Height(RightWidth(width)));
 

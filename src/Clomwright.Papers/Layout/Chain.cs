@@ -34,24 +34,19 @@ internal sealed class Chain
 
     private readonly Lettering lettering;
     private readonly Lettering small;
-    private readonly List<Link> onLine = [];
+    private readonly IReadOnlyList<Link> onLine;
     private readonly List<Flag> flags = [];
 
     /// <summary>Works out which label stands where.</summary>
     public Chain(IEnumerable<Link> links, double left, double right, Lettering lettering, Lettering small)
     {
         (this.lettering, this.small) = (lettering, small);
-        foreach (var link in links.OrderByDescending(l => l.Middle))
+        var sorted = links.OrderByDescending(l => l.Middle).ToArray();
+        onLine = [.. sorted.Where(Fits)];
+        var flagged = sorted.Where(l => !Fits(l)).ToArray();
+        for (var i = 0; i < flagged.Length; i++)
         {
-            var stacked = Math.Max(First(link).WidthOf(link.First), small.WidthOf(link.Second));
-            if (stacked + Clear <= link.To - link.From)
-            {
-                onLine.Add(link);
-            }
-            else
-            {
-                flags.Add(Placed(link, left, right));
-            }
+            flags.Add(Placed(flagged[i], flagged[(i + 1)..], left, right));
         }
 
         Lanes = flags.Count == 0 ? 0 : flags.Max(f => f.Lane);
@@ -96,16 +91,18 @@ internal sealed class Chain
         }
     }
 
+    private bool Fits(Link link) => Math.Max(First(link).WidthOf(link.First), small.WidthOf(link.Second)) + Clear <= link.To - link.From;
+
     private static void Add(Board board, Link link, Mark mark) => board.Add(link.Id is null ? mark : new Group(link.Id, [mark]));
 
     private Lettering First(Link link) => link.Lettering ?? lettering;
 
-    /// <summary>The highest lane where the label, hanging like a flag from its leader, is clear of labels and leaders placed so far.</summary>
-    private Flag Placed(Link link, double left, double right)
+    /// <summary>The highest lane where the label, hanging like a flag from its leader, is clear of labels and leaders placed so far and of leaders still to come.</summary>
+    private Flag Placed(Link link, Link[] later, double left, double right)
     {
         var width = First(link).WidthOf(link.First) + (link.Second.Length == 0 ? 0 : Clear + small.WidthOf(link.Second));
         Flag? fallback = null;
-        for (var lane = 1; lane <= flags.Count + 1; lane++)
+        for (var lane = 1; lane <= flags.Count + 2; lane++)
         {
             foreach (var isLeft in (bool[])[false, true])
             {
@@ -117,7 +114,7 @@ internal sealed class Chain
                 }
 
                 fallback ??= flag;
-                if (!flags.Any(f => f.Crosses(flag) || flag.Crosses(f)))
+                if (!flags.Any(f => f.Crosses(flag) || flag.Crosses(f)) && !later.Any(l => flag.Left - 0.5 < l.Middle && l.Middle < flag.Right + 0.5))
                 {
                     return flag;
                 }

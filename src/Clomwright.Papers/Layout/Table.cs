@@ -34,14 +34,25 @@ internal sealed record Row(params IReadOnlyList<Cell> Cells)
 internal sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<Row> Rows) : Block
 {
     private const double Gap = 3.2;
-    private const double Pad = 0.9;
     private const double NoteGap = 0.2;
+
+    /// <summary>Free room over and under the words of each row, mm.</summary>
+    public double Pad { get; init; } = 0.75;
 
     /// <summary>How cells are set.</summary>
     public Lettering Lettering { get; init; } = Styles.Body;
 
-    /// <summary>Widths worked out for all rows of a divided table, so that its parts match; null to work them out.</summary>
+    /// <summary>Widths of columns worked out for all rows, so that the parts of a divided table match; null to work them out.</summary>
     private double[]? Fixed { get; init; }
+
+    /// <summary>Heights of rows worked out at those widths; null to work them out.</summary>
+    private double[]? Heights { get; init; }
+
+    public override Block At(double width)
+    {
+        var widths = Widths(width);
+        return this with { Fixed = widths, Heights = [.. Rows.Select(r => RowHeight(r, widths))] };
+    }
 
     private double HeadHeight(double[] widths) => Columns.All(c => c.Head.Length == 0)
         ? 0
@@ -50,7 +61,7 @@ internal sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<Row> R
     public override double Height(double width)
     {
         var widths = Widths(width);
-        return HeadHeight(widths) + Rows.Sum(r => RowHeight(r, widths));
+        return HeadHeight(widths) + (Heights ?? Rows.Select(r => RowHeight(r, widths))).Sum();
     }
 
     public override void Draw(Board board, double x, double y, double width)
@@ -79,7 +90,7 @@ internal sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<Row> R
             }
 
             DrawRow(board, Rows[r], x, y, widths);
-            y += RowHeight(Rows[r], widths);
+            y += Heights?[r] ?? RowHeight(Rows[r], widths);
         }
     }
 
@@ -88,9 +99,10 @@ internal sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<Row> R
         var widths = Widths(width);
         var used = HeadHeight(widths);
         var taken = 0;
-        while (taken < Rows.Count && used + RowHeight(Rows[taken], widths) <= room)
+        var heights = Heights ?? [.. Rows.Select(r => RowHeight(r, widths))];
+        while (taken < Rows.Count && used + heights[taken] <= room)
         {
-            used += RowHeight(Rows[taken], widths);
+            used += heights[taken];
             taken++;
         }
 
@@ -105,7 +117,9 @@ internal sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<Row> R
             return whole ? SplitRow(widths, room) : (null, this);
         }
 
-        return (this with { Rows = [.. Rows.Take(taken)], Fixed = widths }, this with { Rows = [.. Rows.Skip(taken)], Fixed = widths });
+        return (Part(..taken), Part(taken..));
+
+        Table Part(Range rows) => this with { Rows = [.. Rows.Take(rows)], Fixed = widths, Heights = heights[rows] };
     }
 
     /// <summary>A row taller than a sheet goes on over the page, line by line.</summary>
@@ -120,24 +134,26 @@ internal sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<Row> R
         }
 
         var rest = new Row([.. cells.Select(c => c.Cell with { Words = string.Join('\n', c.Lines.Skip(lines)), Note = c.Lines.Count <= lines ? "" : c.Cell.Note, Tick = false })]);
-        return (this with { Rows = [first], Fixed = widths }, this with { Rows = [rest, .. Rows.Skip(1)], Fixed = widths });
+        return (this with { Rows = [first], Fixed = widths, Heights = null }, this with { Rows = [rest, .. Rows.Skip(1)], Fixed = widths, Heights = null });
     }
 
     private void DrawRow(Board board, Row row, double x, double y, double[] widths)
     {
         var left = x;
+        var ascent = FirstAscent(row);
         for (var i = 0; i < row.Cells.Count; i++)
         {
             var (cell, width) = (row.Cells[i], WidthOf(row, i, widths));
             var lettering = cell.Lettering ?? Lettering;
+            var down = Down(cell, ascent);
             var align = row.Cells.Count == 1 ? Anchor.Start : Columns[i].Align;
             var tick = TickRoom(cell, lettering);
             if (cell.Tick)
             {
-                board.Add(new TickBox(new PaperPoint(left, y + Pad + lettering.Ascent() - lettering.Digits - 0.2), lettering.Digits + 0.4));
+                board.Add(new TickBox(new PaperPoint(left, y + Pad + down + lettering.Ascent() - lettering.Digits - 0.2), lettering.Digits + 0.4));
             }
 
-            var bottom = y + Pad;
+            var bottom = y + Pad + down;
             if (cell.Words.Length > 0)
             {
                 bottom = board.Lines(Lines(cell, width), Stand(left + tick, width - tick, align), bottom, lettering, align) + NoteGap;
@@ -152,14 +168,22 @@ internal sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<Row> R
         }
     }
 
-    private double RowHeight(Row row, double[] widths) =>
-        2 * Pad + row.Cells.Select((c, i) =>
+    /// <summary>Height over the first baseline of the row, which all its cells share.</summary>
+    private double FirstAscent(Row row) => row.Cells.Where(c => c.Words.Length > 0 || c.Tick).Select(c => (c.Lettering ?? Lettering).Ascent()).DefaultIfEmpty(0).Max();
+
+    private double Down(Cell cell, double ascent) => cell.Words.Length == 0 && !cell.Tick ? 0 : ascent - (cell.Lettering ?? Lettering).Ascent();
+
+    private double RowHeight(Row row, double[] widths)
+    {
+        var ascent = FirstAscent(row);
+        return 2 * Pad + row.Cells.Select((c, i) =>
         {
             var width = WidthOf(row, i, widths);
             var words = c.Words.Length == 0 && !c.Tick ? 0 : Lines(c, width).Count * (c.Lettering ?? Lettering).Leading;
             var note = c.Note.Length == 0 ? 0 : (words > 0 ? NoteGap : 0) + Wrapping.Lines(c.Note, Styles.Small, width - TickRoom(c, c.Lettering ?? Lettering)).Count * Styles.Small.Leading;
-            return words + note;
+            return Down(c, ascent) + words + note;
         }).Max();
+    }
 
     private IReadOnlyList<string> Lines(Cell cell, double width)
     {

@@ -19,16 +19,16 @@ internal static class CoverSheet
         List<Block> blocks =
         [
             new Paragraph(scene.House.Name, Lettering.Strong(6.5)),
-            new Picture(wall.Marks, wall.View) { Above = 5 },
+            new Picture(wall.Marks, wall.View) { Above = 3 },
             new Beside(
                 new Stack([new Picture(plan.Marks, plan.View)]),
                 new Stack([Numbers(scene), .. Notes(scene)]),
-                0.5) { Above = 5 },
-            new Heading(say.Say("cover.sheets")) { Above = 5 },
+                0.5) { Above = 3 },
+            new Heading(say.Say("cover.sheets")) { Above = 4 },
             List(scene, others, firstNumber),
-            new Heading(say.Say("cover.tags")) { Above = 5 },
+            new Heading(say.Say("cover.tags")) { Above = 4 },
             Tags(say),
-            new Cautions(say.Say("caution.title"), [say.Say("caution.cover"), say.Say("caution.not-checked")]) { Above = 5 },
+            new Cautions(say.Say("caution.title"), [say.Say("caution.cover"), say.Say("caution.not-checked")]) { Above = 4 },
         ];
         return Draft.Flow(new SheetHead("cover", say.Say("cover.title")), scene.Portrait, blocks, say);
     }

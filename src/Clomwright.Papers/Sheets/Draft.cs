@@ -10,7 +10,15 @@ internal sealed record Draft(SheetHead Head, (double Width, double Height) Paper
     public static IEnumerable<Draft> Flow(SheetHead head, (double Width, double Height) paper, IReadOnlyList<Block> blocks, Wording say)
     {
         var content = SheetFrame.Content(paper.Width, paper.Height);
-        var columns = Layout.Flow.Columns(blocks, content.Width, content.Height);
+        blocks = [.. blocks.Select(b => b.At(content.Width))];
+        var columns = Closer(1, blocks, content);
+        foreach (var gap in columns.Count > 1 ? (double[])[0.7, 0.45] : [])
+        {
+            // A little over: closer gaps save a sheet that would hold only the last lines.
+            var closer = Closer(gap, blocks, content);
+            columns = closer.Count < columns.Count ? closer : columns;
+        }
+
         return columns.Select((column, i) => new Draft(
             i == 0 ? head : head with
             {
@@ -21,6 +29,9 @@ internal sealed record Draft(SheetHead Head, (double Width, double Height) Paper
             paper,
             column));
     }
+
+    private static IReadOnlyList<IReadOnlyList<Block>> Closer(double gap, IReadOnlyList<Block> blocks, PaperBox content) =>
+        Layout.Flow.Columns([.. blocks.Select(b => b with { Above = b.Above * gap })], content.Width, content.Height);
 
     /// <summary>The finished sheet.</summary>
     public Sheet Finish(int number, int count, Imprint imprint, Wording say)

@@ -19,7 +19,7 @@ internal static class LiftSheet
         [
             Numbers(scene, lift),
             new Picture(Strip(scene, lift, out var view), view) { Above = 3 },
-            new Beside(new Stack([.. Faces(scene, lift)]), new Stack([.. Openings(scene, lift)]), 0.54) { Above = 3 },
+            new Beside(new Stack([.. Faces(scene, lift)]), new Stack([.. Openings(scene, lift)]), 0.62) { Above = 3 },
             Cautions(scene, lift),
             .. SetIn(scene, lift),
             .. Ready(scene, lift),
@@ -74,13 +74,13 @@ internal static class LiftSheet
         {
             var (inside, outside) = (wall.InsideOffset(height), wall.OutsideOffset(height));
             var radius = round is null ? 0 : round.InsideDiameter.Metres / 2;
-            return new Row(say.Say(key), Big(scene, inside + radius), Big(scene, outside + radius), Big(scene, outside - inside));
+            return new Row([say.Say(key), .. scene.Pair(Amount.Metres(inside + radius), Styles.Reading), .. scene.Pair(Amount.Metres(outside + radius), Styles.Reading), .. scene.Pair(Amount.Metres(outside - inside), Styles.Reading)]);
         }
 
         yield return new Table(
             [
-                new(""), new(say.Say(round is null ? "lift.inside-offset" : "lift.inside-radius"), Anchor.End),
-                new(say.Say(round is null ? "lift.outside-offset" : "lift.outside-radius"), Anchor.End), new(say.Say("lift.thickness"), Anchor.End) { Grows = 1 },
+                new(""), new(say.Say(round is null ? "lift.inside-offset" : "lift.inside-radius"), Anchor.End), new(""),
+                new(say.Say(round is null ? "lift.outside-offset" : "lift.outside-radius"), Anchor.End), new(""), new(say.Say("lift.thickness"), Anchor.End), new("") { Grows = 1 },
             ],
             [At("lift.at-top", lift.Top.Metres), At("lift.at-bottom", lift.Bottom.Metres)]) { Above = 1.5 };
         yield return new Paragraph(say.Say(round is null ? "lift.offsets-note" : "lift.radii-note"), Styles.Small) { Above = 1.5 };
@@ -90,13 +90,11 @@ internal static class LiftSheet
         }
     }
 
-    private static Cell Big(Scene scene, double metres) => scene.Metres(metres, "") with { Lettering = Styles.Reading };
-
     private static IEnumerable<Block> Openings(Scene scene, LiftSlice lift)
     {
         var say = scene.Say;
         var (bottom, top) = (lift.Bottom.Metres, lift.Top.Metres);
-        List<Row> rows = [];
+        List<TickItem> items = [];
         foreach (var o in scene.Geometry.Openings)
         {
             List<(string Key, double Height)> events = [];
@@ -112,23 +110,16 @@ internal static class LiftSheet
 
             if (o.Header is { } h && h.Top > bottom && h.Top <= top)
             {
-                events.Add(("lift.header-over", h.Top));
+                events.Add(("lift.header-top", h.Top));
             }
 
-            rows.AddRange(events.Select(e => new Row(
-                new Cell(scene.Letter(o)) { Lettering = Styles.BodyStrong, Tick = true },
-                new Cell(o.Opening.Name, say.Say(e.Key)),
-                Big(scene, e.Height))));
+            items.AddRange(events.Select(e => new TickItem(scene.Letter(o), say.One(Amount.Metres(e.Height)), Wording.Dotted(say.Say(e.Key), say.Other(Amount.Metres(e.Height))))));
         }
 
         yield return new Heading(say.Say("lift.openings"));
-        if (rows.Count == 0)
-        {
-            yield return new Paragraph(say.Say("lift.no-openings"), Styles.Body) { Above = 1.5 };
-            yield break;
-        }
-
-        yield return new Table([new(""), new("") { Grows = 1 }, new(say.Say("lift.at-height"), Anchor.End)], rows) { Above = 1.5 };
+        yield return items.Count == 0
+            ? new Paragraph(say.Say("lift.no-openings"), Styles.Body) { Above = 1.5 }
+            : new TickGrid(items) { Above = 2 };
     }
 
     /// <summary>What is built in while this lift is laid: embeds, niches that begin, tees, and the deadmen of frames.</summary>
@@ -137,16 +128,25 @@ internal static class LiftSheet
         var (say, g) = (scene.Say, scene.Geometry);
         var (bottom, top) = (lift.Bottom.Metres, lift.Top.Metres);
         List<Row> rows = [];
-        foreach (var e in g.Embeds.Where(e => e.Lift == lift.Index || lift.Index == 0 && e.Lift < 0 || lift.Index == g.Lifts.Count - 1 && e.Lift >= g.Lifts.Count).OrderBy(e => e.Height).ThenBy(e => e.Station))
+        List<Block> rowsApart = [];
+        foreach (var embeds in EmbedsOf(g, lift).GroupBy(e => e.Index).OrderBy(e => e.First().Height).ThenBy(e => e.First().Station))
         {
+            var e = embeds.First();
             var kind = Wording.Dotted(say.Say("embed." + e.Embed.Kind.ToString().ToLowerInvariant()), say.Say("face." + (e.Embed.Through ? "through" : e.Embed.Face.ToString().ToLowerInvariant())), e.Embed.Note ?? "");
-            rows.Add(Item(scene, StripEmbeds.Number(e), e.Address, kind, e.Station, e.Height));
+            if (embeds.Count() == 1)
+            {
+                rows.Add(Item(scene, StripEmbeds.Number(e), e.Embed.Name, kind, e.Station, e.Height));
+                continue;
+            }
+
+            rowsApart.Add(new LeadIn(say.Say("lift.row", ("sign", StripEmbeds.Number(e)), ("name", e.Embed.Name), ("kind", kind), ("height", Amount.Metres(e.Height)))));
+            rowsApart.Add(new TickGrid([.. embeds.Select((x, i) => new TickItem($"{i + 1}", say.One(Amount.Metres(x.Station)), say.Other(Amount.Metres(x.Station))))]) { Above = 1.2 });
         }
 
         rows.AddRange(g.Niches.Where(n => n.Bottom >= bottom && n.Bottom < top)
             .Select(n => Item(scene, StripHoles.Sign(g, n), n.Niche.Name, say.Say("lift.niche-starts", ("depth", n.Niche.Depth)), n.Station, n.Bottom)));
         yield return new Heading(say.Say("lift.set-in")) { Above = 4 };
-        var grids = Tees(scene, lift).Concat(Deadmen(scene, bottom, top)).ToArray();
+        var grids = rowsApart.Concat(Tees(scene, lift)).Concat(Deadmen(scene, bottom, top)).ToArray();
         if (rows.Count == 0 && grids.Length == 0)
         {
             yield return new Paragraph(say.Say("lift.nothing"), Styles.Body) { Above = 1.5 };
@@ -155,7 +155,7 @@ internal static class LiftSheet
         if (rows.Count > 0)
         {
             yield return new Table(
-                [new(""), new(say.Say("built.height"), Anchor.End), new(say.Say("built.station"), Anchor.End), new(say.Say("built.name")) { Grows = 1 }],
+                [new(""), new(say.Say("built.height"), Anchor.End), new(""), new(say.Say("built.station"), Anchor.End), new(""), new(say.Say("built.name")) { Grows = 1 }],
                 rows) { Above = 1.5 };
         }
 
@@ -191,11 +191,17 @@ internal static class LiftSheet
         }
     }
 
+    /// <summary>What is set in with a lift; what lies in the stem goes with the first lift, what stands on the wall with the last.</summary>
+    public static IEnumerable<EmbedPlace> EmbedsOf(HouseGeometry geometry, LiftSlice lift) =>
+        geometry.Embeds.Where(e => Math.Clamp(e.Lift, 0, geometry.Lifts.Count - 1) == lift.Index);
+
     private static Row Item(Scene scene, string sign, string name, string note, double station, double height) => new(
+    [
         new Cell(sign) { Lettering = Styles.BodyStrong, Tick = true },
-        Big(scene, height),
-        Big(scene, station),
-        new Cell(name, note) { Lettering = Styles.BodyStrong });
+        .. scene.Pair(Amount.Metres(height), Styles.Reading),
+        .. scene.Pair(Amount.Metres(station), Styles.Reading),
+        new Cell(name, note) { Lettering = Styles.BodyStrong },
+    ]);
 
     private static IEnumerable<Block> Ready(Scene scene, LiftSlice lift)
     {
@@ -214,7 +220,7 @@ internal static class LiftSheet
             items.Add(say.Say("caution.platform"));
         }
 
-        if (scene.Geometry.Embeds.Any(e => e.Lift == lift.Index && e.Embed.Kind is EmbedKind.Box or EmbedKind.Wire))
+        if (EmbedsOf(scene.Geometry, lift).Any(e => (e.Embed.Kind is EmbedKind.Box or EmbedKind.Wire)))
         {
             items.Add(say.Say("caution.wire"));
         }

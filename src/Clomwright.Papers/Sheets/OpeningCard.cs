@@ -11,7 +11,7 @@ namespace Clomwright.Papers.Sheets;
 /// <summary>One opening for the carpenter and the crew: sizes, what to cut, in which order to set it, and who checks.</summary>
 internal static class OpeningCard
 {
-    private const double DrawingWidth = 80;
+    private const double DrawingWidth = 86;
     private const double DrawingHeight = 118;
 
     public static IEnumerable<Draft> Of(Scene scene, OpeningPlace place)
@@ -46,7 +46,6 @@ internal static class OpeningCard
         var (say, o) = (scene.Say, place.Opening);
         List<Row> rows =
         [
-            Size(scene, "opening.kind", say.Say("kind." + o.Kind.ToString().ToLowerInvariant()), "", Tag.Given),
             Size(scene, "opening.rough", $"{say.One(o.Width)} × {say.One(o.Height)}", $"{AmountText.In(o.Width, say.Second)} × {AmountText.In(o.Height, say.Second)}", Tag.Given),
         ];
         if (o.Shape == OpeningShape.Arched && o.Rise is { } rise)
@@ -61,7 +60,7 @@ internal static class OpeningCard
             var gap = SettlementGap.Over(frame, scene.House.Mix);
             rows.Add(gap.Value is { } g
                 ? Size(scene, "opening.gap", Amount.Metres(g), gap.Tag)
-                : new Row(say.Say("opening.gap"), new Cell(say.Say("not-checked"), say.Say("opening.gap-unknown")) { Lettering = Styles.BodyStrong }));
+                : new Row(say.Say("opening.gap"), new Cell(say.Say("not-checked")) { Lettering = Styles.BodyStrong }, new Cell(say.Say("opening.gap-unknown")) { Lettering = Styles.Small }));
         }
 
         if (place.Header is { } header)
@@ -72,13 +71,13 @@ internal static class OpeningCard
 
         rows.Add(Size(scene, "opening.bow-inside", Amount.Metres(place.BowInside), Tag.Computed));
         rows.Add(Size(scene, "opening.bow-outside", Amount.Metres(place.BowOutside), Tag.Computed));
-        return new Table([new(say.Say("opening.size")) { Grows = 1 }, new("", Anchor.End)], rows);
+        return new Table([new(say.Say("kind." + o.Kind.ToString().ToLowerInvariant())) { Grows = 1 }, new("", Anchor.End), new("")], rows);
     }
 
     private static Row Size(Scene scene, string key, Amount amount, Tag tag) => Size(scene, key, scene.Say.One(amount), scene.Say.Other(amount), tag);
 
     private static Row Size(Scene scene, string key, string first, string second, Tag tag) =>
-        new(scene.Say.Say(key), new Cell(first, Wording.Dotted(second, scene.Say.Say(tag))) { Lettering = Styles.BodyStrong });
+        new(scene.Say.Say(key), new Cell(first) { Lettering = Styles.BodyStrong }, new Cell(Wording.Dotted(second, scene.Say.Say(tag))) { Lettering = Styles.Small });
 
     private static IEnumerable<Block> Where(Scene scene, OpeningPlace place)
     {
@@ -94,7 +93,7 @@ internal static class OpeningCard
     {
         var say = scene.Say;
         var pieces = OpeningPieces.Of(place);
-        yield return new Heading(say.Say("opening.pieces")) { Above = 4 };
+        yield return new Heading(say.Say("opening.pieces")) { Above = 3 };
         if (pieces.Count == 0)
         {
             yield return new Paragraph(say.Say("opening.no-pieces"), Styles.Body) { Above = 1.5 };
@@ -102,17 +101,21 @@ internal static class OpeningCard
         }
 
         yield return new Table(
-            [new(""), new(say.Say("opening.piece")) { Grows = 1 }, new(say.Say("opening.cut-length"), Anchor.End)],
+            [new(""), new(say.Say("opening.piece")) { Grows = 1 }, new(say.Say("opening.cut-length"), Anchor.End), new("")],
             [
                 .. pieces.Select(p => new Row(
+                [
                     new Cell(say.Say("opening.count", ("n", p.Count))) { Tick = true, Lettering = Styles.BodyStrong },
                     Piece(scene, p),
-                    scene.Metres(p.CutLength, say.Say(p.Tag)) with { Lettering = Styles.Reading })),
+                    .. scene.Pair(Amount.Metres(p.CutLength), Styles.Reading),
+                ])),
             ]) { Above = 1.5 };
         if (place.Opening.Frame is null)
         {
             yield return new Paragraph(say.Say("opening.frame-unknown"), Styles.BodyStrong) { Above = 1.5 };
         }
+
+        yield return new Paragraph(say.Say("opening.pieces-note"), Styles.Small) { Above = 1 };
     }
 
     /// <summary>The piece and, under it, its section in both systems.</summary>
@@ -160,7 +163,7 @@ internal static class OpeningCard
 
         keys.Add("step.leave-brace");
         yield return new Heading(say.Say(o.Frame is { First: false } ? "opening.steps-hole" : "opening.steps-frame")) { Above = 4 };
-        yield return new Table([new("") { Grows = 1 }], [.. keys.Select((k, i) => new Row(new Cell($"{i + 1}  {say.Say(k)}") { Tick = true }))]) { Above = 1 };
+        yield return new Table([new("") { Grows = 1 }], [.. keys.Select((k, i) => new Row(new Cell($"{i + 1}  {say.Say(k)}") { Tick = true }))]) { Above = 1, Pad = 0.45 };
         yield return new Paragraph(say.Say("opening.practice"), Styles.Small) { Above = 1 };
     }
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Clomwright.Evidence;
+using Clomwright.Geometry;
 using Clomwright.Papers.Drawing;
 using Clomwright.Papers.Layout;
 using Clomwright.Papers.Views;
@@ -33,6 +34,7 @@ internal static class PlanSheet
             new Paragraph(say.Say("plan.note"), Styles.Small) { Above = 2 },
             new Cautions(say.Say("caution.title"), [say.Say("caution.services"), say.Say("caution.digging")]) { Above = 3 },
             .. Marks(scene),
+            .. Lines(scene),
             .. Landings(scene),
         ];
         return Draft.Flow(head, scene.Portrait, blocks, say);
@@ -58,14 +60,45 @@ internal static class PlanSheet
             [
                 .. setting.Marks.Select((m, i) => new Row(
                     new Cell((i + 1).ToString(CultureInfo.InvariantCulture)) { Lettering = Styles.BodyStrong },
-                    new Cell(m.Name),
+                    new Cell(MarkName(scene, m.Name)),
                     scene.Metres(m.Station),
-                    scene.Cell(new Amount(m.Bearing, Dimension.Angle)),
+                    scene.Cell(Scene.Bearing(m.Bearing)),
                     scene.Metres(m.FromCentre) with { Lettering = Styles.BodyStrong },
                     scene.Metres(m.FromA) with { Lettering = Styles.BodyStrong },
                     scene.Metres(m.FromB) with { Lettering = Styles.BodyStrong },
                     scene.Metres(Math.Sqrt(m.ErrorAlong * m.ErrorAlong + m.ErrorAcross * m.ErrorAcross)))),
             ]) { Above = 1.5 };
+    }
+
+    /// <summary>The name of a mark in words: the zero mark, a jamb, or a numbered point.</summary>
+    private static string MarkName(Scene scene, string address)
+    {
+        var jamb = address.LastIndexOf("/jamb ", StringComparison.Ordinal);
+        return address == "zero" ? scene.Say.Say("plan.zero")
+            : jamb > 0 ? scene.Say.Say("plan.jamb-" + address[(jamb + 6)..], ("of", address[..jamb]))
+            : scene.Say.Say("plan.point", ("n", address.Split(' ')[^1]));
+    }
+
+    private static string LandingName(Scene scene, Landing landing) =>
+        scene.Say.Say(landing.Secondary ? "plan.secondary-n" : "plan.pole-n", ("n", landing.Name.Split(' ')[^1]));
+
+    /// <summary>Lines beside the inside face, and for a round house the triangle that draws it from the wall line.</summary>
+    private static IEnumerable<Block> Lines(Scene scene)
+    {
+        var say = scene.Say;
+        if (scene.Set.SettingOut is not { Lines.Count: > 0 } setting)
+        {
+            yield break;
+        }
+
+        yield return new Heading(say.Say("plan.lines"));
+        yield return new Table(
+            [new(say.Say("plan.line")) { Grows = 1 }, new(say.Say("plan.offset"), Anchor.End), new(say.Say("plan.all-round"), Anchor.End)],
+            [.. setting.Lines.Select(l => new Row(new Cell(say.Say("plan." + l.Key)), scene.Metres(l.Offset) with { Lettering = Styles.BodyStrong }, scene.Metres(l.Length)))]) { Above = 1.5 };
+        if (setting.Jig is { } jig)
+        {
+            yield return new Paragraph(say.Say("plan.jig", ("chord", Amount.Metres(jig.Chord)), ("rise", Amount.Metres(jig.Rise))), Styles.Body) { Above = 1.5 };
+        }
     }
 
     private static IEnumerable<Block> Landings(Scene scene)
@@ -84,8 +117,8 @@ internal static class PlanSheet
             ],
             [
                 .. scene.Geometry.Landings.Select(l => new Row(
-                    new Cell(l.Name),
-                    scene.Cell(new Amount(l.Bearing, Dimension.Angle)),
+                    new Cell(LandingName(scene, l)),
+                    scene.Cell(Scene.Bearing(l.Bearing)),
                     scene.Metres(l.BeamStation),
                     scene.Metres(l.ArcToNext),
                     scene.Metres(l.ChordToNext) with { Lettering = Styles.BodyStrong })),

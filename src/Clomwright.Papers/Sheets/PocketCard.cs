@@ -21,8 +21,8 @@ public static class PocketCard
         var (say, g) = (scene.Say, scene.Geometry);
         var table = new Table(
             [
-                new(say.Say("pocket.lift")), new(say.Say("pocket.to"), Anchor.End), new(say.Say("pocket.batches"), Anchor.End),
-                new(say.Say("pocket.rise-per-batch"), Anchor.End), new(say.Say("pocket.set-in"), Anchor.End) { Grows = 1 },
+                new(say.Say("pocket.lift")), new(say.Say("pocket.to"), Anchor.End), new(""), new(say.Say("pocket.batches"), Anchor.End),
+                new(say.Say("pocket.rise-per-batch"), Anchor.End) { Grows = 1 }, new(""), new(say.Say("pocket.set-in"), Anchor.End),
             ],
             [.. g.Lifts.Reverse().Select(l => Lift(scene, l))]) { Lettering = Styles.BodyStrong };
         return Draft.Flow(new SheetHead("pocket-card", say.Say("pocket.title")), scene.Set.Options.Paper.Pocket(), [table, .. Today(say), Caution(say)], say);
@@ -69,12 +69,15 @@ public static class PocketCard
         var (say, g) = (scene.Say, scene.Geometry);
         var counted = scene.Set.Quantities.Lifts.FirstOrDefault(q => q.Lift == lift.Index);
         var embeds = g.Embeds.Count(e => e.Lift == lift.Index) + g.Tees.Count(t => t.Lift == lift.Index) + g.Niches.Count(n => n.Bottom >= lift.Bottom.Metres && n.Bottom < lift.Top.Metres);
+        Cell[] perBatch = counted?.RisePerBatch is { } r ? scene.Pair(Amount.Metres(r), Styles.BodyStrong) : [new Cell("?"), new Cell("")];
         return new Row(
+        [
             new Cell(say.One(Amount.Count(lift.Number))) { Tick = true, Lettering = Styles.Reading },
-            scene.Cell(lift.Top) with { Lettering = Styles.Reading },
+            .. scene.Pair(lift.Top, Styles.Reading),
             counted?.Batches is { } b ? new Cell(say.One(Amount.Number(Math.Round(b * 2) / 2))) { Lettering = Styles.Reading } : new Cell("?"),
-            counted?.RisePerBatch is { } r ? scene.Metres(r) : new Cell("?"),
-            new Cell(embeds == 0 ? "–" : say.One(Amount.Count(embeds))));
+            .. perBatch,
+            new Cell(embeds == 0 ? "–" : say.One(Amount.Count(embeds))),
+        ]);
     }
 
     private static IEnumerable<Block> Today(Wording say)

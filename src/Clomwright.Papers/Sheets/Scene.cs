@@ -30,6 +30,13 @@ internal sealed record Scene(PaperSet Set)
     /// <summary>A computed length in metres, for a cell.</summary>
     public Layout.Cell Metres(double metres, string more = "") => Cell(Amount.Metres(metres), more);
 
+    /// <summary>A length read at the wall in one cell and, small, the other units in the next.</summary>
+    public Layout.Cell[] Pair(Amount amount, Drawing.Lettering lettering, string more = "") =>
+        [new(Say.One(amount)) { Lettering = lettering }, new(Wording.Dotted(Say.Other(amount), more)) { Lettering = Layout.Styles.Small }];
+
+    /// <summary>A bearing from the centre peg, 0 for due north.</summary>
+    public static Amount Bearing(double radians) => new(radians > 2 * Math.PI - 0.0008 ? 0 : radians, Dimension.Angle);
+
     /// <summary>A large number with its tag.</summary>
     public Layout.Fact Fact(string key, Amount amount, Tag tag) => new(Say.Say(key), Say.One(amount), Wording.Dotted(Say.Other(amount), Say.Say(tag)));
 

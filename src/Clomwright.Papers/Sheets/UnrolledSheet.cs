@@ -34,13 +34,14 @@ internal static class UnrolledSheet
     /// <summary>The paper, scale and number of strips that show the wall largest; a strip more has to earn its place.</summary>
     private static (DrawingScale Scale, IReadOnlyList<WallDrawing> Bands, (double Width, double Height) Paper) Best(Scene scene, Face face)
     {
-        var best = default((DrawingScale Scale, IReadOnlyList<WallDrawing> Bands, (double, double) Paper));
+        var best = (Scale: DrawingScale.Usual(scene.Say.First)[^1], Count: 1, Paper: scene.Portrait);
         var score = 0.0;
-        foreach (var paper in scene.Set.Options.Paper.Drawing().Reverse())
+        for (var count = 1; count <= MostBands; count++)
         {
-            var content = SheetFrame.Content(paper.Width, paper.Height);
-            for (var count = 1; count <= MostBands; count++)
+            var cuts = StripCuts.Of(scene.Geometry, face, count);
+            foreach (var paper in scene.Set.Options.Paper.Drawing().Reverse())
             {
+                var content = SheetFrame.Content(paper.Width, paper.Height);
                 foreach (var scale in DrawingScale.Usual(scene.Say.First))
                 {
                     var worth = Math.Pow(0.8, count - 1) / scale.Denominator;
@@ -49,17 +50,17 @@ internal static class UnrolledSheet
                         break;
                     }
 
-                    var bands = UnrolledWall.Bands(scene.Geometry, View(scene, face, scale), count);
-                    if (bands.All(b => b.View.Width <= content.Width) && bands.Sum(b => b.View.Height + BandGap) - BandGap <= content.Height)
+                    var rooms = UnrolledWall.Rooms(scene.Geometry, View(scene, face, scale), cuts);
+                    if (rooms.All(r => r.Width <= content.Width) && rooms.Sum(r => r.Height + BandGap) - BandGap <= content.Height)
                     {
-                        (best, score) = ((scale, bands, paper), worth);
+                        (best, score) = ((scale, count, paper), worth);
                         break;
                     }
                 }
             }
         }
 
-        return best.Bands is null ? (DrawingScale.Usual(scene.Say.First)[^1], UnrolledWall.Bands(scene.Geometry, View(scene, face, DrawingScale.Usual(scene.Say.First)[^1]), 1), scene.Portrait) : best;
+        return (best.Scale, UnrolledWall.Bands(scene.Geometry, View(scene, face, best.Scale), best.Count), best.Paper);
     }
 
     private static WallView View(Scene scene, Face face, DrawingScale scale) => new(face, scale.PaperPerMetre)

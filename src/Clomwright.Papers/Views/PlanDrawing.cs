@@ -101,6 +101,7 @@ public static class PlanDrawing
 
             var letter = Ids.Letter(i);
             var centre = pen.At(place.Middle + (pen.Outside + 4.6 / pen.PaperPerMetre) * place.Normal);
+            inner.Add(new Fill(Outline.Circle(centre, 2.7), Tone.Paper));
             inner.Add(new Stroke(Outline.Circle(centre, 2.7), new Pen(Weight.Thin)));
             inner.Say(letter, centre.X, centre.Y + Styles.Heading.Digits / 2, letter.Length > 1 ? Styles.BodyStrong : Styles.Heading, Anchor.Middle);
             board.Add(new Group("plan-" + Ids.Opening(place.Opening.Name), inner.Marks));

@@ -38,7 +38,8 @@ internal static class PlanMarks
             board.Add(new Stroke(Outline.Line(at + 0.9 * inward, at - 0.9 * inward), new Pen(Weight.Medium)));
             var number = (i + 1).ToString(CultureInfo.InvariantCulture);
             var half = new PaperPoint(0, Styles.Small.Digits / 2);
-            var ways = Enumerable.Range(0, 8).Select(n => new Text(number, at + (2.6 + 1.2 * n) * inward + half, Styles.Small, Anchor.Middle));
+            var along = new PaperPoint(-inward.Y, inward.X);
+            var ways = Enumerable.Range(0, 8).SelectMany(n => ((double[])[0, 2.2, -2.2]).Select(aside => new Text(number, at + (2.6 + 1.2 * n) * inward + aside * along + half, Styles.Small, Anchor.Middle)));
             if (taken.Place(ways) is { } label)
             {
                 board.Add(label);
@@ -117,15 +118,23 @@ internal static class PlanMarks
                 (from, to) = (to, from);
             }
 
-            var turn = Math.Atan2(to.Y - from.Y, to.X - from.X) * 180 / Math.PI;
-            turn = turn > 89.9 ? turn - 180 : turn;
-            var at = from + labelAt * (to - from);
-            var up = new PaperPoint(0, -1).Turned(turn);
             var other = view.Units == UnitSystem.Imperial ? UnitSystem.Metric : UnitSystem.Imperial;
-            var first = new Text(LengthText.Tape(l, view.Units), at + 1.0 * up, Styles.BodyStrong, Anchor.Middle, turn);
-            var second = new Text(LengthText.Tape(l, other), at - (1.1 + Styles.Small.Digits) * up, Styles.Small, Anchor.Middle, turn);
-            taken.Keep(first.Bounds.With(second.Bounds));
-            board.Add(new DimensionLine(of, from, to, first) { Second = second });
+            var (one, two) = (LengthText.Tape(l, view.Units), LengthText.Tape(l, other));
+            var first = taken.Place(new[] { labelAt, 0.2, 0.36, 0.73, 0.8, 0.64 }.Select(share => new Text(one, from + share * (to - from) + new PaperPoint(0, -0.5), Styles.BodyStrong, Anchor.Middle)));
+            if (first is null)
+            {
+                return;
+            }
+
+            var second = new Text(two, first.At + new PaperPoint(0, 1.3 + Styles.Small.Digits), Styles.Small, Anchor.Middle);
+            taken.Keep(second.Bounds);
+            for (var n = 0; n <= 60; n++)
+            {
+                var on = from + n / 60.0 * (to - from);
+                taken.Keep(PaperBox.At(on.X - 0.5, on.Y - 0.5, 1, 1));
+            }
+
+            board.Add(new DimensionLine(of, from, to, first) { Second = second, Masked = true });
         }
     }
 

@@ -26,10 +26,9 @@ internal static class StripHoles
 
     private static void Opening(Board board, WallStrip strip, WallView view, Taken taken, OpeningPlace place, string letter)
     {
-        foreach (var part in strip.Parts(strip.OnFace(place)))
+        foreach (var outline in strip.Laid(Unrolled.Outline(strip.Geometry, place, strip.Face)))
         {
-            var box = strip.Box(part, place.Sill, place.Head);
-            var outline = OpeningOutline.Of(box, place.Opening.Shape, (place.Opening.Rise?.Metres ?? 0) * strip.PaperPerMetre);
+            var box = outline.Bounds;
             var inner = new Board();
             inner.Add(new Fill(outline, Tone.Paper));
             inner.Add(new Stroke(outline, new Pen(Weight.Heavy)));
@@ -93,11 +92,9 @@ internal static class StripHoles
     private static void Niche(Board board, WallStrip strip, Taken taken, NichePlace place)
     {
         var seen = place.Niche.Face == strip.Face;
-        foreach (var part in strip.Parts(place.Span))
+        foreach (var outline in strip.Laid(Unrolled.Outline(strip.Geometry, place)))
         {
-            var box = strip.Box(part, place.Bottom, place.Top);
-            var shape = place.Niche.Head == NicheHead.Arch ? OpeningShape.Arched : OpeningShape.Rectangular;
-            var outline = OpeningOutline.Of(box, shape, Math.Min(box.Width / 2, box.Height));
+            var box = outline.Bounds;
             taken.Keep(box);
             var sign = Sign(strip.Geometry, place);
             Mark[] inner = seen

@@ -49,6 +49,10 @@ public static class UnrolledWall
         return [.. Enumerable.Range(0, cuts.Count - 1).Select(i => Band(geometry, view, cuts[i], cuts[i + 1]))];
     }
 
+    /// <summary>The room that each of several strips would take, without drawing it.</summary>
+    internal static IReadOnlyList<PaperBox> Rooms(HouseGeometry geometry, WallView view, IReadOnlyList<double> cuts) =>
+        [.. Enumerable.Range(0, cuts.Count - 1).Select(i => StripMeasures.Room(new WallStrip(geometry, view.Face, view.PaperPerMetre, cuts[i], cuts[i + 1], default), view))];
+
     private static WallDrawing Band(HouseGeometry geometry, WallView view, double from, double to)
     {
         var strip = new WallStrip(geometry, view.Face, view.PaperPerMetre, from, to, default);

@@ -1,6 +1,7 @@
 using Clomwright.Building;
 using Clomwright.Geometry;
 using Clomwright.Papers.Drawing;
+using Outline = Clomwright.Papers.Drawing.Outline;
 
 namespace Clomwright.Papers.Views;
 
@@ -83,6 +84,24 @@ public sealed record WallStrip
             {
                 yield return new Span(a, b);
             }
+        }
+    }
+
+    /// <summary>An outline in stations laid in this strip, once for each turn of the ring that lies in it.</summary>
+    public IEnumerable<Outline> Laid(IReadOnlyList<WallPoint> outline)
+    {
+        ArgumentNullException.ThrowIfNull(outline);
+        if (outline.Count < 3)
+        {
+            yield break;
+        }
+
+        var arcs = outline.Select(p => new WallPoint(Arc(p.Along), p.Up)).ToArray();
+        var (least, most) = (arcs.Min(p => p.Along), arcs.Max(p => p.Along));
+        for (var turn = Math.Ceiling((From - most) / FaceLength + 1e-9); least + turn * FaceLength < To - 1e-9; turn++)
+        {
+            var shift = turn * FaceLength;
+            yield return Outline.Polygon(arcs.Select(p => At(p.Along + shift, p.Up)));
         }
     }
 

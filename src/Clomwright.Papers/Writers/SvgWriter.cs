@@ -71,6 +71,7 @@ public static class SvgWriter
 
     private sealed class Pass(StringBuilder text)
     {
+        private readonly Dictionary<string, int> ids = [];
         private int clips;
 
         public void Draw(Mark mark)
@@ -132,13 +133,20 @@ public static class SvgWriter
                 clip = $" clip-path=\"url(#clip-{clips})\"";
             }
 
-            text.Append(CultureInfo.InvariantCulture, $"<g id=\"{Escape(g.Id)}\"{clip}>\n");
+            text.Append(CultureInfo.InvariantCulture, $"<g id=\"{Escape(Unique(g.Id))}\"{clip}>\n");
             foreach (var mark in g.Marks)
             {
                 Draw(mark);
             }
 
             text.Append("</g>\n");
+        }
+
+        /// <summary>A thing drawn twice (where the ring is cut) gets its id first and then its id with a number.</summary>
+        private string Unique(string id)
+        {
+            ids[id] = ids.GetValueOrDefault(id) + 1;
+            return ids[id] == 1 ? id : FormattableString.Invariant($"{id}~{ids[id]}");
         }
 
         private static string Path(Outline outline)

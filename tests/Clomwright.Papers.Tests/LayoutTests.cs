@@ -1,0 +1,107 @@
+using Clomwright.Building;
+using Clomwright.Evidence;
+using Clomwright.Geometry;
+using Clomwright.Papers.Drawing;
+using Clomwright.Papers.Layout;
+using Clomwright.Papers.Sheets;
+using Clomwright.Papers.Views;
+using Clomwright.Testing;
+
+namespace Clomwright.Papers.Tests;
+
+public sealed class LayoutTests
+{
+    // Property over plausible houses: on each unrolled sheet every opening and every pier has exactly one width.
+    [Fact]
+    public void UnrolledSheets_DimensionEveryOpeningAndPierOnce() =>
+        Check.Sample(Houses.LongestNames, house =>
+        {
+            var set = Papers.Set(house, PaperSize.A4);
+            foreach (var face in Enum.GetValues<Face>())
+            {
+                var dimensions = UnrolledSheet.Of(new Scene(set), face).SelectMany(d => d.Finish(1, 1, new Imprint("x", Papers.Date, null), new Wording(set.Units)).Marks.All()).OfType<DimensionLine>().Select(d => d.Of).ToArray();
+                var expected = set.Geometry.Openings.Select(o => Ids.Opening(o.Opening.Name) + " width").Concat(set.Geometry.Piers.Select(p => Ids.Pier(p.Address) + " width"));
+                Assert.Equal(expected.Order(), dimensions.Order());
+            }
+        }, iter: Counts.Of(6, 40), threads: 1);
+
+    // Property: every embed stands on exactly one lift sheet, by its number, whatever its height.
+    [Fact]
+    public void LiftSheets_HoldEveryEmbedOnce() =>
+        Check.Sample(Houses.LongestNames, house =>
+        {
+            var scene = new Scene(Papers.Set(house, PaperSize.A4));
+            var heldBy = scene.Geometry.Embeds.SelectMany(e => scene.Geometry.Lifts.Where(l => LiftSheet.EmbedsOf(scene.Geometry, l).Contains(e)).Select(_ => e.Address));
+            Assert.Equal(scene.Geometry.Embeds.Select(e => e.Address).Order(), heldBy.Order());
+        }, iter: Counts.Of(20, 200), threads: 1);
+
+    // Analytic: a width is laid off along the arc of the face at the wall base, so its length on paper is scale times arc. 0.05 mm is finer than a printed line.
+    [Theory]
+    [InlineData(Face.Inside)]
+    [InlineData(Face.Outside)]
+    public void UnrolledWall_WidthsOfOpenings_AreToScale(Face face)
+    {
+        var geometry = Papers.HeronPoint.Geometry;
+        var drawing = UnrolledWall.Of(geometry, new WallView(face, 40));
+        foreach (var place in geometry.Openings)
+        {
+            var span = face == Face.Inside ? place.Inside : place.Outside;
+            var offset = face == Face.Inside ? 0 : geometry.Wall.OutsideOffset(geometry.Wall.Base.Metres);
+            var line = drawing.Marks.All().OfType<DimensionLine>().Single(d => d.Of == Ids.Opening(place.Opening.Name) + " width");
+            Assert.Equal(40 * (span.Width + offset * geometry.Curve.Turning(span.From, span.To)), line.Length, 0.05);
+        }
+    }
+
+    // Analytic: both ends of the whole strip are one ring apart, and the direction is that of a person looking at that face.
+    [Theory]
+    [InlineData(Face.Inside, 1)]
+    [InlineData(Face.Outside, -1)]
+    public void WallStrip_ClockwiseGoes_AsSeenFromThatFace(Face face, int direction)
+    {
+        var geometry = Papers.HeronPoint.Geometry;
+        var strip = UnrolledWall.Of(geometry, new WallView(face, 40)).Strip;
+        Assert.Equal(direction, Math.Sign(strip.X(strip.From + 1) - strip.X(strip.From)));
+        Assert.Equal(40 * strip.FaceLength, Math.Abs(strip.X(strip.To) - strip.X(strip.From)), 1e-9);
+    }
+
+    // Property: pooled labels keep their order, never touch, and stay put when they do not meet.
+    [Fact]
+    public void Spreading_Labels_NeverTouchAndKeepTheirOrder() =>
+        Check.Sample(Gen.Double[0, 100].Array[1, 20], wanted =>
+        {
+            var middles = Spreading.Apart(wanted, [.. wanted.Select(_ => 4.0)], double.NegativeInfinity, double.PositiveInfinity);
+            var order = Enumerable.Range(0, wanted.Length).OrderBy(i => wanted[i]).ToArray();
+            for (var i = 1; i < order.Length; i++)
+            {
+                Assert.True(middles[order[i]] - middles[order[i - 1]] >= 4 - 1e-9);
+            }
+
+            if (wanted.Length == 1)
+            {
+                Assert.Equal(wanted[0], middles[0], 1e-12);
+            }
+        });
+
+    // Property: nothing is lost when a table goes on over the page, and no part is taller than the page.
+    [Fact]
+    public void Flow_OfALongTable_LosesNoRowAndCutsNone() =>
+        Check.Sample(Gen.Select(Gen.Int[1, 60], Gen.Int[1, 400]), drawn =>
+        {
+            var (rows, letters) = drawn;
+            var table = new Table([new("a"), new("b") { Grows = 1 }], [.. Enumerable.Range(0, rows).Select(i => new Row(new Cell($"r{i}"), new Cell(new string('m', i % 7 == 0 ? letters : 5))))]);
+            var columns = Flow.Columns([table], 120, 100);
+            Assert.All(columns, c => Assert.True(new Stack(c).Height(120) <= 100 + 1e-6));
+            Assert.Equal(rows, columns.SelectMany(c => c.OfType<Table>()).SelectMany(t => t.Rows).Count(r => r.Cells[0].Words.StartsWith('r')));
+        });
+
+    // Property: wrapped lines fit the width and hold every letter.
+    [Fact]
+    public void Wrapping_Lines_FitAndKeepEveryLetter() =>
+        Check.Sample(Gen.Select(Gen.String[Gen.Char["abcw-| /mÅ "], 0, 200], Gen.Double[8, 80]), drawn =>
+        {
+            var (words, width) = drawn;
+            var lines = Wrapping.Lines(words, Styles.Body, width);
+            Assert.All(lines, l => Assert.True(Styles.Body.WidthOf(l) <= width));
+            Assert.Equal(words.Replace(" ", ""), string.Concat(lines).Replace(" ", ""));
+        });
+}

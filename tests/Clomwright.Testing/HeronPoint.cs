@@ -10,7 +10,7 @@ public static partial class Houses
     {
         Id = "heron-point",
         Name = "Heron Point bath house",
-        Notes = "Invented: no such house, place or crew. It shows an oval plan, a planted reciprocal roof and a wet mild climate.",
+        Notes = "Invented: no such house, place or crew. It shows an oval plan under a planted reciprocal roof in a wet mild climate, in feet and inches.",
         Site = new Site
         {
             Latitude = 45.5, Longitude = -122.7, Elevation = Length.FromMillimetres(60_000), Climate = "portland-or", Grade = In(-12), Loads = "asce7-16",
@@ -64,10 +64,10 @@ public static partial class Houses
             new Embed { Name = "lamp-wire", Kind = EmbedKind.Wire, Along = At(32), Height = In(16), Note = "from the stem up to lamp-box, in conduit" },
             new Embed { Name = "shower-pipe", Kind = EmbedKind.Pipe, Along = At(350), Height = Ft(3), Width = In(1), Note = "cast against a lath so it can be reached" },
             new Embed { Name = "mirror-nailer", Kind = EmbedKind.Nailer, Along = At(40), Height = Ft(5), Width = In(18), Size = In(4), Depth = In(2) },
-            new Embed { Name = "door-hinge-low", Kind = EmbedKind.Deadman, Along = At(100), Height = In(16), Depth = In(8), Note = "bottom of the hinge side" },
-            new Embed { Name = "door-hinge-middle", Kind = EmbedKind.Deadman, Along = At(100), Height = In(40), Depth = In(8) },
-            new Embed { Name = "door-hinge-top", Kind = EmbedKind.Deadman, Along = At(100), Height = In(72), Depth = In(8) },
-            new Embed { Name = "eave-straps", Kind = EmbedKind.Strap, Face = Face.Outside, Along = At(0), Height = Ft(6), Note = "one at each pole, down to the tee below" },
+            new Embed { Name = "door-hinge-low", Kind = EmbedKind.Deadman, Along = At(96), Height = In(16), Depth = In(8), Note = "bottom of the hinge side" },
+            new Embed { Name = "door-hinge-middle", Kind = EmbedKind.Deadman, Along = At(96), Height = In(40), Depth = In(8) },
+            new Embed { Name = "door-hinge-top", Kind = EmbedKind.Deadman, Along = At(96), Height = In(72), Depth = In(8) },
+            new Embed { Name = "eave-strap", Kind = EmbedKind.Strap, Face = Face.Outside, Along = At(0), Height = Ft(6), Note = "the first of one at each pole, down to the tee below" },
         ],
         BondBeam = new BondBeam(In(10), In(4), Length.Zero),
         Tees = new Tees(Ft(4), In(24), In(24)),
@@ -76,8 +76,8 @@ public static partial class Houses
             Turn = Turn.Clockwise, Joint = PoleJoint.Pinned, Eye = Eye.Glazed, Eave = In(30), Deck = In(2), EdgeBoard = In(6),
             Layers =
             [
-                new Layer("felt", Quarters(1)), new Layer("pond membrane", new Length(Length.PerInch / 16)), new Layer("drain mat", Quarters(2)),
-                new Layer("planted soil", In(4), "ordinary-earth"),
+                new Layer("felt", Quarters(1), "fleece"), new Layer("pond membrane", new Length(Length.PerInch / 16), "epdm"),
+                new Layer("drainage stone", In(1), "crushed-stone"), new Layer("planted soil", In(4), "ordinary-earth"),
             ],
         },
         Finishes = [new Finish(Face.Inside, "earth-plaster", In(1)), new Finish(Face.Outside, "lime-plaster", In(1))],
@@ -90,8 +90,18 @@ public static partial class Houses
             Prisms = [Crushed(1600), Crushed(1710), Crushed(1540), Crushed(1660), Crushed(1750)],
         },
         Crew = new Crew(8, Skill.Mixed, new DateOnly(2027, 6, 1), 5, 7),
-        Rules = new RuleChoices { Adopted = ["common-practice", "irc-cob@2021"] },
+        Rules = new RuleChoices
+        {
+            Adopted = ["common-practice", "irc-cob@2021"],
+            Answers =
+            [
+                Yes("ground-services"), Yes("ground-test-pit"), Yes("ground-soil"), Yes("ground-flood"), Yes("ground-uphill-water"), Yes("ground-setbacks"),
+                Yes("ground-outlet"), Yes("ground-truck"), Yes("tee-fixing"),
+            ],
+        },
     };
+
+    private static Answer Yes(string question) => new(question, true, "M. Invented", new DateOnly(2027, 3, 2));
 
     private static Length In(long inches) => Length.FromInches(inches);
 

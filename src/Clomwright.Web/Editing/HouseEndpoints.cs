@@ -1,3 +1,6 @@
+using System.Text;
+using Clomwright.Papers;
+using Clomwright.Papers.Writers;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
@@ -12,7 +15,29 @@ internal static class HouseEndpoints
         var api = routes.MapGroup("/api");
         api.MapGet("/words", () => Words.OfPage);
         api.MapGet("/houses", (OpenHouses houses) => new HouseList(houses.Folder, houses.Cards()));
+        api.MapGet("/houses/{key}/papers", (string key, string? paper, OpenHouses houses) => On(key, paper, houses, book => Results.Ok(book.State)));
+        api.MapGet("/houses/{key}/papers.pdf", (string key, string? paper, OpenHouses houses) => On(key, paper, houses, book =>
+            Results.Bytes(PdfWriter.Write(book.Sheets, book.Title, book.Date), "application/pdf")));
+        api.MapGet("/houses/{key}/papers/{sheet}.svg", (string key, string sheet, string? paper, OpenHouses houses) => On(key, paper, houses, book =>
+            book.Sheets.FirstOrDefault(s => s.Key == sheet) is { } found
+                ? Results.Text(SvgWriter.Write(found), "image/svg+xml", Encoding.UTF8)
+                : NotThere("web.papers.none")));
     }
+
+    private static IResult On(string key, string? paper, OpenHouses houses, Func<HousePapers, IResult> answer)
+    {
+        if (houses.Find(key, out var trouble) is not { } house)
+        {
+            return Results.NotFound(new Trouble(trouble!));
+        }
+
+        var chosen = PaperSize.A4;
+        return paper is null || (Enum.TryParse(paper, ignoreCase: true, out chosen) && Enum.IsDefined(chosen) && !char.IsDigit(paper[0]))
+            ? answer(house.Papers(paper is null ? null : chosen))
+            : NotThere("web.papers.no-size");
+    }
+
+    private static IResult NotThere(string reason) => Results.NotFound(new Trouble(Words.Say(reason)));
 }
 
 /// <summary>The houses of the folder.</summary>

@@ -1,6 +1,7 @@
 using Clomwright.Building;
 using Clomwright.Evidence;
 using Clomwright.Files;
+using Clomwright.Papers;
 using Clomwright.Study;
 using Clomwright.Web.Scenes;
 
@@ -10,6 +11,7 @@ namespace Clomwright.Web.Editing;
 internal sealed class OpenHouse
 {
     private readonly Lock gate = new();
+    private readonly Lock printing = new();
     private readonly HouseFolder folder;
     private readonly string name;
     private HouseFile file;
@@ -19,6 +21,8 @@ internal sealed class OpenHouse
     private HouseStudy study;
     private Scene? scene;
     private long revision;
+    private HousePapers? papers;
+    private (HouseStudy Study, bool Saved, PaperSize Paper, DateOnly Date) printed;
 
     public OpenHouse(HouseFolder folder, string name, HouseFile file, HouseReading reading)
     {
@@ -39,6 +43,23 @@ internal sealed class OpenHouse
                 TakeNewFile();
                 return (study, Saved);
             }
+        }
+    }
+
+    /// <summary>The papers of the house as it is now; the same book until something changes.</summary>
+    /// <param name="paper">Which paper; null takes the usual one for the house's units.</param>
+    public HousePapers Papers(PaperSize? paper)
+    {
+        var (now, isSaved) = Now;
+        var wanted = (now, isSaved, paper ?? HousePapers.Usual(now.House.Units), DateOnly.FromDateTime(DateTime.Now));
+        lock (printing)
+        {
+            if (papers is null || printed != wanted)
+            {
+                (papers, printed) = (new HousePapers(now, isSaved, paper, wanted.Item4), wanted);
+            }
+
+            return papers;
         }
     }
 
@@ -167,7 +188,7 @@ internal sealed class OpenHouse
             CanUndo = history.CanUndo,
             CanRedo = history.CanRedo,
             Refusal = refusal,
-            Scene = scene ??= FromStudy.Scene(study, Phrasebook.English, [.. saidOfFile, .. study.Diagnostics.Select(file.Document.InFile)]),
+            Scene = scene ??= Scenes.FromStudy.Scene(study, Phrasebook.English, [.. saidOfFile, .. study.Diagnostics.Select(file.Document.InFile)]),
         },
         null);
 

@@ -1,6 +1,7 @@
 using Clomwright.Building;
 using Clomwright.Evidence;
 using Clomwright.Geometry;
+using Clomwright.Papers.Views;
 
 namespace Clomwright.Web.Scenes;
 
@@ -9,7 +10,7 @@ internal sealed class FaceViewOf(HouseGeometry geometry, Face face, Pen pen)
 {
     private const int Along = 128;
 
-    private readonly WallStrip strip = new(geometry, face);
+    private readonly WallStrip strip = Whole(geometry, face);
 
     /// <summary>The view, with the places that findings speak of.</summary>
     public FaceView View(IReadOnlyList<StandingOpening> openings, IEnumerable<(FindingLine Line, Finding Finding)> findings)
@@ -40,24 +41,30 @@ internal sealed class FaceViewOf(HouseGeometry geometry, Face face, Pen pen)
         };
     }
 
+    private static WallStrip Whole(HouseGeometry geometry, Face face)
+    {
+        var length = new WallStrip(geometry, face, 1, 0, 1, default).FaceLength;
+        return new WallStrip(geometry, face, 1, 0, length, default);
+    }
+
     /// <summary>From the left edge, m, of a station within one turn of the ring; the end of the ring is not its beginning.</summary>
     private double X(double station) => strip.X(strip.Arc(station) is var arc && station >= geometry.Curve.Length ? strip.FaceLength : arc);
 
     private OpeningOutline Opening(StandingOpening standing)
     {
-        var span = standing.Place is { } place ? strip.OnFace(place) : standing.Span;
+        var outline = standing.Place is { } place ? Unrolled.Outline(geometry, place, face) : standing.Rough;
         var header = standing.Place?.Header;
         return new OpeningOutline(
             standing.Opening.Name,
-            Turns(span, (left, right) => Outlines.Opening(standing.Opening, left, right)),
-            header is null ? [] : Turns(header.Span, (left, right) => Outlines.Box(left, right, header.Bottom, header.Top)),
+            Turns(outline),
+            header is null ? [] : Turns(Corners(header.Span, header.Bottom, header.Top)),
             Pen.Point(strip.X(strip.Arc(geometry.Curve.Wrap(standing.Station))), standing.Opening.Sill.Metres));
     }
 
     private NicheOutline Niche(NichePlace niche) => new(
         niche.Niche.Name,
         pen.Say("web.drawing.niche", ("name", niche.Niche.Name), ("left", Amount.Metres(niche.LeftBehind))),
-        Turns(niche.Span, (left, right) => Outlines.Niche(niche, left, right)),
+        Turns(Unrolled.Outline(geometry, niche)),
         niche.Niche.Face == face);
 
     private EmbedMark Embed(EmbedPlace embed) => new(
@@ -74,22 +81,24 @@ internal sealed class FaceViewOf(HouseGeometry geometry, Face face, Pen pen)
         yield return [Pen.Point(Math.Max(x - half, 0), tee.BarHeight), Pen.Point(Math.Min(x + half, strip.FaceLength), tee.BarHeight)];
     }
 
-    /// <summary>The whole outline once for every turn of the ring that brings part of it into view.</summary>
-    private List<double[][]> Turns(Span stations, Func<double, double, double[][]> outline)
+    /// <summary>An outline in stations once for every turn of the ring that brings part of it into view.</summary>
+    private List<double[][]> Turns(Sequence<WallPoint> outline)
     {
-        var (from, to) = (strip.Arc(stations.From), strip.Arc(stations.To));
+        var points = outline.Select(p => (Arc: strip.Arc(p.Along), p.Up)).ToArray();
         List<double[][]> seen = [];
         foreach (var turn in (double[])[-strip.FaceLength, 0, strip.FaceLength])
         {
-            if (to + turn > 0 && from + turn < strip.FaceLength)
+            if (points.Any(p => p.Arc + turn > 0 && p.Arc + turn < strip.FaceLength))
             {
-                var (a, b) = (strip.X(from + turn), strip.X(to + turn));
-                seen.Add(outline(Math.Min(a, b), Math.Max(a, b)));
+                seen.Add([.. points.Select(p => Pen.Point(strip.X(p.Arc + turn), p.Up))]);
             }
         }
 
         return seen;
     }
+
+    private static Sequence<WallPoint> Corners(Span stations, double bottom, double top) =>
+        [new(stations.From, bottom), new(stations.To, bottom), new(stations.To, top), new(stations.From, top)];
 
     private IReadOnlyList<double[]> Boxes(Span stations, double bottom, double top) =>
     [
@@ -100,7 +109,7 @@ internal sealed class FaceViewOf(HouseGeometry geometry, Face face, Pen pen)
         }),
     ];
 
-    private double[][] Wide(double bottom, double top) => Outlines.Box(0, strip.FaceLength, bottom, top);
+    private double[][] Wide(double bottom, double top) => [Pen.Point(0, bottom), Pen.Point(strip.FaceLength, bottom), Pen.Point(strip.FaceLength, top), Pen.Point(0, top)];
 
     private static double[][] Line(double from, double to, double height) => [Pen.Point(from, height), Pen.Point(to, height)];
 }

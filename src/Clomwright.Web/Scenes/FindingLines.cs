@@ -8,7 +8,7 @@ internal static class FindingLines
 {
     private static readonly string[] Order = ["short", "unchecked", "judgement", "met", "none"];
 
-    /// <summary>Every finding but those with nothing to say, tightest first; what needs attention is numbered.</summary>
+    /// <summary>Every finding but those with nothing to say, tightest first; what needs attention and has a place on the drawing is numbered.</summary>
     public static IReadOnlyList<(FindingLine Line, Finding Finding)> Of(Sequence<Finding> findings, Pen pen)
     {
         var ordered = findings
@@ -17,7 +17,7 @@ internal static class FindingLines
             .ThenBy(finding => Margin(finding.Verdict));
         var number = 0;
         var seen = new Dictionary<string, int>(StringComparer.Ordinal);
-        return [.. ordered.Select(finding => (Line(finding, Id(finding, seen), finding.Verdict is Verdict.Met ? null : ++number, pen), finding))];
+        return [.. ordered.Select(finding => (Line(finding, Id(finding, seen), finding.Verdict is Verdict.Met || finding.Places.Count == 0 ? null : ++number, pen), finding))];
     }
 
     /// <summary>How a verdict stands, in one word of the page's contract.</summary>

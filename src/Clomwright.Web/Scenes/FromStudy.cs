@@ -26,7 +26,7 @@ public static class FromStudy
             Bottom = Extent.Bottom(study.House),
             Top = Extent.Top(study.House),
             Heights = Rulers.Heights(Extent.Bottom(study.House), study.House.Wall.Top.Metres, pen),
-            Lifts = [.. geometry.Lifts.Select((lift, i) => Lift(lift, Q(study)?.Lifts.FirstOrDefault(q => q.Lift == i), pen))],
+            Lifts = [.. geometry.Lifts.Select((lift, i) => Lift(lift, study.Quantities.Lifts.FirstOrDefault(q => q.Lift == i), pen))],
             Views = new FaceViews(
                 new FaceViewOf(geometry, Face.Inside, pen).View(openings, findings),
                 new FaceViewOf(geometry, Face.Outside, pen).View(openings, findings)),
@@ -39,8 +39,6 @@ public static class FromStudy
             Diagnostics = [.. diagnostics.Select(d => new DiagnosticLine(d.Path, pen.Say(d.What), d.Severity == Severity.Error))],
         };
     }
-
-    private static HouseQuantities? Q(HouseStudy study) => null;
 
     private static LiftLine Lift(LiftSlice lift, LiftQuantities? amounts, Pen pen) => new(
         lift.Number.ToString(CultureInfo.InvariantCulture),
@@ -90,11 +88,11 @@ public static class FromStudy
 
     private static IReadOnlyList<Figure> Figures(HouseStudy study, Pen pen)
     {
-        var (measures, quantities) = (study.Geometry.Measures, Q(study));
+        var (measures, quantities) = (study.Geometry.Measures, study.Quantities);
         return
         [
-            new(pen.Say("web.figure.batches"), quantities?.Batches is { } batches ? pen.Say(Amount.Number(batches)) : pen.Say("web.not-checked")),
-            new(pen.Say("web.figure.per-batch"), quantities?.VolumePerBatch is { } one ? pen.Say(new Volume(one)) : pen.Say("web.not-checked")),
+            new(pen.Say("web.figure.batches"), quantities.Batches is { } batches ? pen.Say(Amount.Number(batches)) : pen.Say("web.not-checked")),
+            new(pen.Say("web.figure.per-batch"), quantities.VolumePerBatch is { } one ? pen.Say(new Volume(one)) : pen.Say("web.not-checked")),
             new(pen.Say("web.figure.net"), pen.Say(new Volume(measures.NetVolume))),
             new(pen.Say("web.figure.gross"), pen.Say(new Volume(measures.GrossVolume))),
             new(pen.Say("web.figure.ring"), pen.Say(Amount.Metres(study.Geometry.Curve.Length))),

@@ -29,7 +29,7 @@ internal static class Rulers
 
     private static bool Major(int i, Pen pen) => pen.Units == UnitSystem.Imperial || i % 2 == 0;
 
-    private static string? Label(int i, Pen pen) => pen.Units == UnitSystem.Imperial
+    private static string? Label(int i, Pen pen) => i == 0 ? pen.Say("web.drawing.zero") : pen.Units == UnitSystem.Imperial
         ? LengthText.Written(Length.FromFeet(i), UnitSystem.Imperial)
         : i % 4 == 0 ? LengthText.Written(Length.FromMillimetres(i * 250L), UnitSystem.Metric) : null;
 }

@@ -1,4 +1,5 @@
 using Clomwright.Building;
+using Clomwright.Evidence;
 using Clomwright.Geometry;
 
 namespace Clomwright.Web.Scenes;
@@ -9,8 +10,15 @@ namespace Clomwright.Web.Scenes;
 /// <param name="Place">Its place; null where it could not be placed.</param>
 internal sealed record StandingOpening(Opening Opening, double Station, OpeningPlace? Place)
 {
-    /// <summary>Stations of its rough jambs as if the wall were straight there.</summary>
-    public Span Span => new(Station - Opening.Width.Metres / 2, Station + Opening.Width.Metres / 2);
+    /// <summary>Its rough size as if the wall were straight there, for one that has no place.</summary>
+    public Sequence<WallPoint> Rough
+    {
+        get
+        {
+            var (half, bottom, top) = (Opening.Width.Metres / 2, Opening.Sill.Metres, (Opening.Sill + Opening.Height).Metres);
+            return [new(Station - half, bottom), new(Station + half, bottom), new(Station + half, top), new(Station - half, top)];
+        }
+    }
 
     /// <summary>Every opening that has a station, in the order of the house file.</summary>
     public static IReadOnlyList<StandingOpening> All(HouseGeometry geometry) =>

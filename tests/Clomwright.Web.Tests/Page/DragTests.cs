@@ -80,7 +80,7 @@ public sealed partial class DragTests(Chromium chromium)
         await page.Locator("[data-opening=tub-window]").FocusAsync();
         await page.Keyboard.PressAsync("Shift+ArrowRight");
 
-        await page.WaitForFunctionAsync("x => document.querySelector('[data-opening=tub-window] .leaf').getBoundingClientRect().x > x + 5", before!.X);
+        await OpenPage.Until(page, "x => document.querySelector('[data-opening=tub-window] .leaf').getBoundingClientRect().x > x + 5", (double)before!.X);
     }
 
     [Fact]

@@ -12,7 +12,7 @@ public sealed class EveryPageTests(Chromium chromium)
     public static TheoryData<string, int, int, ColorScheme> Pages()
     {
         var data = new TheoryData<string, int, int, ColorScheme>();
-        foreach (var path in (string[])["/", Wall, "/wall/no-such-house"])
+        foreach (var path in (string[])["/", Wall, $"/papers/{HouseFolderCopy.Key}", $"/print/{HouseFolderCopy.Key}?of=lifts", "/wall/no-such-house"])
         {
             data.Add(path, 1366, 768, ColorScheme.Light);
             data.Add(path, 390, 844, ColorScheme.Light);
@@ -49,6 +49,17 @@ public sealed class EveryPageTests(Chromium chromium)
         await Tab(page, "el => el.dataset.opening === 'tub-window'");
         await page.Keyboard.PressAsync("ArrowUp");
         await Assertions.Expect(page.Locator("[name=sill]")).ToHaveValueAsync("3 ft 3 in");
+    }
+
+    [Fact]
+    public async Task LiftSheets_OneLinkFromTheFirstPage_AreReadyToPrint()
+    {
+        await using var open = await OpenPage.At(chromium, "/");
+        var page = open.Page;
+        await page.Context.AddInitScriptAsync("window.print = () => { window.printed = true; }");
+        var printing = await page.RunAndWaitForPopupAsync(() => page.GetByRole(AriaRole.Link, new() { Name = "Lift sheets, to print" }).ClickAsync());
+        await OpenPage.Until(printing,
+            "() => window.printed === true && document.images.length > 0 && [...document.images].every(image => image.naturalWidth > 0)");
     }
 
     private static async Task Tab(IPage page, string until)

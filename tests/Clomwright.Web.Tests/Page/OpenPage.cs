@@ -49,6 +49,22 @@ public sealed class OpenPage : IAsyncDisposable
         return open;
     }
 
+    /// <summary>Waits until something holds in a page; the page's own rules let no text be run as a program, so it is asked again and again.</summary>
+    public static async Task Until(IPage page, string holds, object? argument = null)
+    {
+        for (var i = 0; i < 150; i++)
+        {
+            if (await page.EvaluateAsync<bool>(holds, argument))
+            {
+                return;
+            }
+
+            await Task.Delay(100);
+        }
+
+        Assert.Fail($"It never came to hold: {holds}");
+    }
+
     public async ValueTask DisposeAsync()
     {
         await context.CloseAsync();

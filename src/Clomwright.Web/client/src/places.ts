@@ -1,12 +1,14 @@
 /** Where one can be. */
-export type Place = { page: 'start' } | { page: 'wall'; house: string } | { page: 'papers'; house: string } | { page: 'print'; house: string; group: string };
+export type Place = { page: 'start' } | { page: 'wall'; house: string } | { page: 'papers'; house: string; paper?: string } | { page: 'print'; house: string; group: string; paper?: string };
 
 export function hrefOf(place: Place): string {
   switch (place.page) {
     case 'start':
       return '/';
     case 'print':
-      return `/print/${encodeURIComponent(place.house)}?of=${encodeURIComponent(place.group)}`;
+      return `/print/${encodeURIComponent(place.house)}${query({ of: place.group, paper: place.paper })}`;
+    case 'papers':
+      return `/papers/${encodeURIComponent(place.house)}${query({ paper: place.paper })}`;
     default:
       return `/${place.page}/${encodeURIComponent(place.house)}`;
   }
@@ -15,9 +17,22 @@ export function hrefOf(place: Place): string {
 export function placeOf(address: URL | Location | HTMLAnchorElement): Place {
   const [, page, house] = address.pathname.split('/').map(decodeURIComponent);
   if (!house) return { page: 'start' };
-  if (page === 'wall' || page === 'papers') return { page, house };
-  if (page === 'print') return { page, house, group: new URLSearchParams(address.search).get('of') ?? '' };
+  const asked = new URLSearchParams(address.search);
+  const paper = asked.get('paper') ?? undefined;
+  if (page === 'wall') return { page, house };
+  if (page === 'papers') return { page, house, paper };
+  if (page === 'print') return { page, house, group: asked.get('of') ?? '', paper };
   return { page: 'start' };
+}
+
+function query(asked: Record<string, string | undefined>): string {
+  const given = Object.entries(asked).filter((pair): pair is [string, string] => pair[1] !== undefined && pair[1] !== '');
+  return given.length === 0 ? '' : `?${new URLSearchParams(given)}`;
+}
+
+/** Where the papers of a house are read. */
+export function papersAddress(house: string, what: '' | '.pdf' | `/${string}.svg`, paper?: string): string {
+  return `/api/houses/${encodeURIComponent(house)}/papers${what}${query({ paper })}`;
 }
 
 /** Follows links inside the workbench without loading the page again. */

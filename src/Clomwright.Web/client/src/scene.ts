@@ -203,14 +203,16 @@ export interface SheetCard {
   title: string;
   size: string;
   group: string;
-  /** Width over height of the paper. */
-  ratio: number;
+  /** Of the paper, mm. */
+  width: number;
+  height: number;
 }
 
 export interface PapersState {
   name: string;
-  saved: boolean;
   note: string;
+  paper: string;
+  sizes: string[];
   sheets: SheetCard[];
 }
 

@@ -1,9 +1,10 @@
 import { LitElement, html } from 'lit';
 import { HouseLine, type Act } from './line';
-import { papersPage, printPage } from './pages/papers';
+import { papersPage } from './pages/papers';
+import { printPage } from './pages/print';
 import { startPage } from './pages/start';
 import { wallPage, type WallBench } from './pages/wall';
-import { followLinks, placeOf, type Place } from './places';
+import { followLinks, papersAddress, placeOf, type Place } from './places';
 import type { Change, Face, HouseAnswer, HouseCard, HouseState, PapersState } from './scene';
 import { say } from './words';
 
@@ -146,7 +147,7 @@ export class Workbench extends LitElement implements WallBench {
         this.ring(house);
         break;
       default:
-        void this.fetched<PapersState>(`/api/houses/${encodeURIComponent(house)}/papers`, (papers) => {
+        void this.fetched<PapersState>(papersAddress(house, '', this.place.paper), (papers) => {
           this.papers = papers;
           document.title = say('web.title.papers', { name: papers.name });
         });

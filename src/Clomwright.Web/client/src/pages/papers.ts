@@ -1,30 +1,36 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { footer, masthead } from '../parts/masthead';
-import { hrefOf } from '../places';
+import { hrefOf, papersAddress } from '../places';
 import type { PapersState, SheetCard } from '../scene';
 import { say } from '../words';
 
-const address = (house: string, sheet: SheetCard): string => `/api/houses/${encodeURIComponent(house)}/papers/${encodeURIComponent(sheet.key)}.svg`;
+export const sheetAddress = (house: string, sheet: SheetCard, paper: string): string => papersAddress(house, `/${encodeURIComponent(sheet.key)}.svg`, paper);
 
 /** The papers of a house: every sheet to look at, one at a time or all together. */
 export function papersPage(house: string, papers: PapersState): TemplateResult {
   const groups = [...new Set(papers.sheets.map((sheet) => sheet.group))];
-  const all = `/api/houses/${encodeURIComponent(house)}/papers.pdf`;
+  const { paper } = papers;
   return html`
     ${masthead(
       { page: 'papers', house },
       papers.name,
       html`<p>${papers.note}</p>`,
-      html`<a class="act" href=${all} target="_blank">${say('web.papers.all')}</a>
-        <a class="act" href=${hrefOf({ page: 'print', house, group: '' })} target="_blank">${say('web.papers.print-all')}</a>`,
+      html`<a class="act" href=${papersAddress(house, '.pdf', paper)} target="_blank">${say('web.papers.all')}</a>
+        <a class="act" href=${hrefOf({ page: 'print', house, group: '', paper })} target="_blank">${say('web.papers.print-all')}</a>`,
     )}
     <main class="papers">
+      <p class="sizes">
+        ${say('web.papers.on')}
+        ${papers.sizes.map(
+          (size) => html`<a href=${hrefOf({ page: 'papers', house, paper: size })} aria-current=${size === paper ? 'true' : nothing}>${size}</a>`,
+        )}
+      </p>
       ${groups.map(
-        (group) => html`<section>
+        (group) => html`<section aria-label=${say(`web.papers.group.${group}`)}>
           <h2>${say(`web.papers.group.${group}`)}</h2>
-          <a class="print" href=${hrefOf({ page: 'print', house, group })} target="_blank">${say('web.papers.print-these')}</a>
+          <a class="print" href=${hrefOf({ page: 'print', house, group, paper })} target="_blank">${say('web.papers.print-these')}</a>
           <ul class="sheets">
-            ${papers.sheets.filter((sheet) => sheet.group === group).map((sheet) => card(house, sheet))}
+            ${papers.sheets.filter((sheet) => sheet.group === group).map((sheet) => card(house, sheet, paper))}
           </ul>
         </section>`,
       )}
@@ -33,36 +39,12 @@ export function papersPage(house: string, papers: PapersState): TemplateResult {
   `;
 }
 
-function card(house: string, sheet: SheetCard): TemplateResult {
+function card(house: string, sheet: SheetCard, paper: string): TemplateResult {
   return html`<li>
-    <a href=${address(house, sheet)} target="_blank">
-      <img src=${address(house, sheet)} alt="" loading="lazy" width="220" height=${Math.round(220 / sheet.ratio)} />
+    <a href=${sheetAddress(house, sheet, paper)} target="_blank">
+      <img src=${sheetAddress(house, sheet, paper)} alt="" loading="lazy" width="220" height=${Math.round((220 * sheet.height) / sheet.width)} />
       <span class="sheet-title">${sheet.title}</span>
       <span class="sheet-size">${sheet.size}</span>
     </a>
   </li>`;
-}
-
-/** Sheets one after another, a paper each, for the printer. */
-export function printPage(house: string, group: string, papers: PapersState, loaded: () => void): TemplateResult {
-  const sheets = papers.sheets.filter((sheet) => group === '' || sheet.group === group);
-  let waiting = sheets.length;
-  const one = (): void => {
-    waiting -= 1;
-    if (waiting === 0) loaded();
-  };
-  return html`
-    <header class="print-note">
-      <h1>${papers.name}</h1>
-      <p>${papers.note}</p>
-      <p>
-        <button type="button" @click=${() => print()}>${say('web.print.again')}</button>
-        <a href=${hrefOf({ page: 'papers', house })}>${say('web.nav.papers')}</a>
-      </p>
-      ${sheets.length === 0 ? html`<p class="empty">${say('web.papers.none')}</p>` : nothing}
-    </header>
-    <main class="print-sheets">
-      ${sheets.map((sheet) => html`<img class="print-sheet" src=${address(house, sheet)} alt=${sheet.title} @load=${one} @error=${one} />`)}
-    </main>
-  `;
 }

@@ -59,7 +59,7 @@ export class MarginList extends LitElement {
 
   private line(finding: FindingLine): TemplateResult {
     const open = finding.id === this.open;
-    const number = finding.number === null ? nothing : html`<span class="number" aria-hidden="true">${finding.number}</span>`;
+    const number = html`<span class=${finding.number === null ? 'number nowhere' : 'number'} aria-hidden="true">${finding.number}</span>`;
     return html`<li class="finding ${finding.standing} ${finding.id === this.pointed ? 'on' : ''}">
       <button
         type="button"

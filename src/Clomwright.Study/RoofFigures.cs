@@ -42,6 +42,14 @@ internal static class RoofFigures
         ("poleLoss", Of(frame.Loss, l => Tree(
             ("stage", Name(l.Stage)), ("pole", Computed(l.WorstPole, Dimension.Count)), ("propForce", Computed(l.PropForce, Dimension.Force)),
             ("suddenForce", Computed(l.SuddenForce, Dimension.Force))))),
+        ("checks", Row(frame.Checks, c => Tree(
+            ("key", Name(c.Key)), ("subject", Name(c.Subject)),
+            ("use", Of(c.Check, m => Computed(m.Use, Dimension.Number))),
+            ("demand", Of(c.Check, m => new Figure.Number(m.Demand, Tag.Computed, FromDescription))),
+            ("capacity", Of(c.Check, m => new Figure.Number(m.Capacity, Tag.Computed, FromDescription))),
+            ("combination", Of(c.Check, m => Name(m.Combination))),
+            ("sense", Of(c.Check, m => Name(m.Sense)))))),
+        ("uplift", List(frame.Uplift, Dimension.Force)),
         ("raising", Tree(
             ("order", Row(frame.Raising.Order, n => Computed(n, Dimension.Count))),
             ("charlieHeight", Computed(frame.Raising.CharlieHeight, Dimension.Length)),

@@ -45,7 +45,7 @@ public static class FromGeometry
         var snow = SnowOn(house, frame.MeanRadialPitch);
         var wind = WindOn(house, geometry, frame, axis, eaveOffset);
         var stages = new ReciprocalStages(frame, space, new ReciprocalCases(frame, new Tributary(frame, rays), weights, roof), weights, roof, snow);
-        var result = ReciprocalRoof.Of(frame, space, stages, weights, axis, Settle);
+        var result = Checked(ReciprocalRoof.Of(frame, space, stages, weights, axis, Settle), house, stages, weights, snow, wind);
         assumptions.AddRange(
         [
             .. weights.Assumptions, .. snow.Value?.Assumptions ?? [], .. wind.Value?.Assumptions ?? [],
@@ -59,7 +59,7 @@ public static class FromGeometry
             Assumptions = assumptions.ToSequence(),
             Calculations =
             [
-                .. ReciprocalSteps.Of(result), .. Steps(weights.LayersDry), .. Steps(weights.LayersWet),
+                .. ReciprocalSteps.Of(result), .. result.Checks.Select(c => c.Check.Value?.How).OfType<Calculation>(), .. Steps(weights.LayersDry), .. Steps(weights.LayersWet),
                 .. snow.Value is { } s ? (Sequence<Calculation>)[s.How] : [], .. wind.Value?.How ?? [],
             ],
         };
@@ -88,6 +88,24 @@ public static class FromGeometry
             return new PoleOnPlan(landing.Point, reach, roof.Pole.Butt.Metres, roof.Pole.Tip.Metres, roof.Notch.Metres, 0, Tail);
         }).ToSequence();
         return ReciprocalFrame.Of(new ReciprocalPlan(centre, ring, roof.Turn, poles));
+    }
+
+    private static ReciprocalResult Checked(
+        ReciprocalResult result, House house, ReciprocalStages stages, RoofWeights weights, Known<SnowLoad> snow, Known<WindLoad> wind)
+    {
+        var edition = LoadEditions.Parse(house.Site.Loads);
+        var european = weights.Poles.Value?.System == Members.TimberSystem.En;
+        if (european && edition is not LoadEdition.En1990)
+        {
+            var because = new Message("analysis.members.systems");
+            return result with { Checks = PoleChecks.Of(result, because, new([], [because]), house.BondBeam), Combined = new([], [because]) };
+        }
+
+        var slope = Math.Tan(result.Geometry.MeanRadialPitch);
+        var live = edition == LoadEdition.En1990 ? RoofLiveLoad.En().Value : RoofLiveLoad.Asce(stages.Cases.Areas.Max(), slope).Value;
+        var combined = ReciprocalCombinations.Of(stages, edition, european ? LoadForm.Strength : LoadForm.AllowableStress, snow, wind, live, house.Site.SeismicSds);
+        var uplift = combined.States.Count == 0 ? [] : result.Poles.Select(p => Math.Max(0, combined.States.Max(s => -s.Forces.PlateReaction[p.Number - 1]))).ToSequence();
+        return result with { Combined = combined, Checks = PoleChecks.Of(result, weights.Poles, combined, house.BondBeam), Uplift = uplift };
     }
 
     private static RoofResult Without(Message because) => new()

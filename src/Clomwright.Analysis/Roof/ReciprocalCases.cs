@@ -1,5 +1,4 @@
 using Clomwright.Analysis.Loads;
-using Clomwright.Geometry;
 
 namespace Clomwright.Analysis.Roof;
 
@@ -69,21 +68,21 @@ internal sealed class ReciprocalCases
     }
 
     /// <summary>Layers on the half of the roof that looks one way.</summary>
-    public PoleLoad[] LayersOnHalf(double onSurface, double bearing) => shares.Pressure(p => Toward(p, bearing) > 0 ? onSurface * p.SurfacePerPlan : 0);
+    public IReadOnlyList<PoleLoad[]> LayersOnHalf(double onSurface) => Toward(bearing => shares.Pressure(p => Faces(p, bearing) ? onSurface * p.SurfacePerPlan : 0));
 
     /// <summary>Snow or other pressure evenly on plan, on the ring too.</summary>
     public PoleLoad[] Even(double onPlan) => Add(Scale(onPlan, plan), 1, shares.AtRing(onPlan * RingArea / frame.Count));
 
     /// <summary>Pressure on one half on plan, and on half of the ring.</summary>
-    public PoleLoad[] Half(double onPlan, double bearing) =>
-        Add(shares.Pressure(p => Toward(p, bearing) > 0 ? onPlan : 0), 1, shares.AtRing(onPlan * RingArea / frame.Count / 2));
+    public IReadOnlyList<PoleLoad[]> Half(double onPlan) => Toward(bearing =>
+        Add(shares.Pressure(p => Faces(p, bearing) ? onPlan : 0), 1, shares.AtRing(onPlan * RingArea / frame.Count / 2)));
 
     /// <summary>Drift in a sector of 90 degrees, fading to nothing over 22.5 degrees on both sides.</summary>
-    public PoleLoad[] Drift(double atRing, double atEave, double bearing) => shares.Pressure(p =>
+    public IReadOnlyList<PoleLoad[]> Drift(double atRing, double atEave) => Toward(bearing => shares.Pressure(p =>
     {
         var off = Math.Abs(Math.IEEERemainder(p.Bearing - bearing, 2 * Math.PI)) * 180 / Math.PI;
         return Math.Clamp((67.5 - off) / 22.5, 0, 1) * (atEave + (atRing - atEave) * p.Inward);
-    });
+    }));
 
     /// <summary>Water that stands level behind the edge board while the drain is blocked, above the soil.</summary>
     public PoleLoad[] Ponded()
@@ -92,25 +91,14 @@ internal sealed class ReciprocalCases
         return brim > 0 ? shares.Pressure(p => Water * Math.Max(0, brim - p.RiseFromEave)) : None;
     }
 
-    /// <summary>Wind from a bearing; down is positive.</summary>
-    public PoleLoad[] Wind(WindLoad wind, bool up, double bearing) => shares.Pressure(p =>
+    /// <summary>Wind; down is positive.</summary>
+    public IReadOnlyList<PoleLoad[]> Wind(WindLoad wind, bool up) => Toward(bearing => shares.Pressure(p =>
     {
-        var windward = Toward(p, bearing) > 0;
+        var windward = Faces(p, bearing);
         return up
             ? windward ? p.Outside ? Math.Min(wind.EaveUp, wind.WindwardUp) : wind.WindwardUp : wind.LeewardUp
             : windward ? wind.WindwardDown : wind.LeewardDown;
-    });
-
-    /// <summary>Directions to try: toward every pole, up to sixteen of them.</summary>
-    public IEnumerable<double> Directions()
-    {
-        var count = Math.Min(frame.Count, MostDirections);
-        for (var k = 0; k < count; k++)
-        {
-            var v = frame.Poles[k * frame.Count / count].Foot - frame.Centre;
-            yield return Math.Atan2(v.East, v.North);
-        }
-    }
+    }));
 
     /// <summary>One person, barrow or heap on one pole at a plan distance from the plate.</summary>
     public PoleLoad[] OnOne(int pole, double distance, double force) => shares.OnOne(pole, distance, force);
@@ -130,7 +118,21 @@ internal sealed class ReciprocalCases
         return load;
     }
 
-    private static double Toward(RoofPoint p, double bearing) => Math.Cos(p.Bearing - bearing);
+    private static bool Faces(RoofPoint p, double bearing) => Math.Cos(p.Bearing - bearing) > 0;
+
+    /// <summary>A pattern turned toward every pole, up to sixteen of them.</summary>
+    private PoleLoad[][] Toward(Func<double, PoleLoad[]> pattern)
+    {
+        var count = Math.Min(frame.Count, MostDirections);
+        var list = new PoleLoad[count][];
+        for (var k = 0; k < count; k++)
+        {
+            var v = frame.Poles[k * frame.Count / count].Foot - frame.Centre;
+            list[k] = pattern(Math.Atan2(v.East, v.North));
+        }
+
+        return list;
+    }
 
     private static double Square(double x) => x * x;
 }

@@ -12,14 +12,20 @@ internal sealed class ReciprocalStages
     private readonly Known<SnowLoad> snow;
     private readonly bool edgeBoard;
     private readonly Message noTimber;
+    private readonly double[] near;
+    private readonly double[] far;
 
     public ReciprocalStages(ReciprocalGeometry frame, SpatialEquilibrium space, ReciprocalCases cases, RoofWeights weights, Building.Roof roof, Known<SnowLoad> snow)
     {
         this.frame = frame;
+        near = frame.NearDistances;
+        far = frame.FarDistances;
         this.space = space;
         this.weights = weights;
         this.snow = snow;
         Cases = cases;
+        OneSidedSnow = snow.Value is { } s ? cases.Half(s.OneSided) : null;
+        DriftedSnow = snow.Value is { } d ? cases.Drift(d.DriftAtCrown, d.DriftAtEave) : null;
         edgeBoard = roof.EdgeBoard is not null;
         noTimber = weights.Poles.NotChecked ?? new Message("analysis.roof.no-timber");
         var unit = weights.Poles.Value?.Weight.Value;
@@ -31,6 +37,12 @@ internal sealed class ReciprocalStages
     }
 
     public ReciprocalCases Cases { get; }
+
+    /// <summary>Snow on one half, toward every direction; null when snow is not known.</summary>
+    public IReadOnlyList<PoleLoad[]>? OneSidedSnow { get; }
+
+    /// <summary>Snow drifted into a sector, toward every direction; null when snow is not known.</summary>
+    public IReadOnlyList<PoleLoad[]>? DriftedSnow { get; }
 
     /// <summary>Green poles and secondaries.</summary>
     public PoleLoad[]? Bare { get; }
@@ -66,9 +78,9 @@ internal sealed class ReciprocalStages
             Stage("soilDry", SoilDry),
             Stage("soilWet", wet),
             Stage("soilWetSnow", OnSoil(wet, s => Cases.Even(s.Balanced * s.ServiceFactor))),
-            Stage("oneSided", OnSoil(wet, s => Worst(wet.Loads!, b => Cases.Half(s.OneSided * s.ServiceFactor, b)))),
+            Stage("oneSided", OnSoil(wet, s => Worst(wet.Loads!, s.ServiceFactor, OneSidedSnow!))),
             Stage("ponded", wet.Loads is { } w ? (ReciprocalCases.Add(w, 1, Cases.Ponded()), null) : wet),
-            Stage("drift", OnSoil(wet, s => Worst(wet.Loads!, b => Cases.Drift(s.DriftAtCrown * s.ServiceFactor, s.DriftAtEave * s.ServiceFactor, b)))),
+            Stage("drift", OnSoil(wet, s => Worst(wet.Loads!, s.ServiceFactor, DriftedSnow!))),
             Stage("halfSoil", HalfSoil()),
         ];
     }
@@ -95,18 +107,27 @@ internal sealed class ReciprocalStages
         return new LoadingOrder(steps.ToSequence());
     }
 
-    /// <summary>The pattern, of those toward every direction, that makes the largest crossing force on top of a load.</summary>
-    public PoleLoad[] Worst(PoleLoad[] under, Func<double, PoleLoad[]> toward) =>
-        Cases.Directions().Select(toward).MaxBy(loads => Plan(ReciprocalCases.Add(under, 1, loads)).Max())!;
+    /// <summary>A multiple of the pattern, of several, that makes the largest crossing force on top of a load.</summary>
+    public PoleLoad[] Worst(PoleLoad[] under, double factor, IReadOnlyList<PoleLoad[]> patterns) =>
+        ReciprocalCases.Scale(factor, patterns.MaxBy(loads => Plan(under, factor, loads).Max())!);
 
-    /// <summary>The pattern, of those toward every direction, that makes the least crossing force on top of a load.</summary>
-    public PoleLoad[] Lightest(PoleLoad[] under, double factor, Func<double, PoleLoad[]> toward) =>
-        Cases.Directions().Select(toward).MinBy(loads => Plan(ReciprocalCases.Add(under, factor, loads)).Min())!;
+    /// <summary>A multiple of the pattern, of several, that makes the least crossing force on top of a load.</summary>
+    public PoleLoad[] Lightest(PoleLoad[] under, double factor, IReadOnlyList<PoleLoad[]> patterns) =>
+        ReciprocalCases.Scale(factor, patterns.MinBy(loads => Plan(under, factor, loads).Min())!);
 
     /// <summary>What a load does.</summary>
     public RingForces Forces(PoleLoad[] loads) => RingForces.Of(frame, space, loads, weights.Poles.Value?.Modulus.Value);
 
-    private double[] Plan(PoleLoad[] loads) => CyclicEquilibrium.Forces(frame.NearDistances, frame.FarDistances, [.. loads.Select(l => l.PlateMoment)]);
+    private double[] Plan(PoleLoad[] under, double factor, PoleLoad[] loads)
+    {
+        var moment = new double[loads.Length];
+        for (var i = 0; i < moment.Length; i++)
+        {
+            moment[i] = under[i].PlateMoment + factor * loads[i].PlateMoment;
+        }
+
+        return CyclicEquilibrium.Forces(near, far, moment);
+    }
 
     private RoofStage Stage(string key, (PoleLoad[]? Loads, Message? Why) state) => new(key, state.Loads is { } loads ? Forces(loads) : state.Why!);
 
@@ -121,7 +142,7 @@ internal sealed class ReciprocalStages
     private (PoleLoad[]? Loads, Message? Why) HalfSoil() =>
         Boarded is null ? (null, noTimber)
         : weights.LayersWet.Value is not { } weight ? (null, weights.LayersWet.NotChecked)
-        : (ReciprocalCases.Add(Boarded, 1, Worst(Boarded, b => Cases.LayersOnHalf(weight.Value, b))), null);
+        : (ReciprocalCases.Add(Boarded, 1, Worst(Boarded, 1, Cases.LayersOnHalf(weight.Value))), null);
 
     private (double Inner, double Outer) Radii(int band)
     {

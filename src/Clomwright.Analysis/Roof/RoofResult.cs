@@ -1,4 +1,5 @@
 using Clomwright.Analysis.Loads;
+using Clomwright.Analysis.Members;
 using Clomwright.Evidence;
 
 namespace Clomwright.Analysis.Roof;
@@ -54,6 +55,15 @@ public sealed record ReciprocalResult
 
     /// <summary>How the frame is raised.</summary>
     public required Raising Raising { get; init; }
+
+    /// <summary>All combinations of loads.</summary>
+    public CombinedStates Combined { get; init; } = new([], []);
+
+    /// <summary>The poles, their seats and crossings, each check at its hardest.</summary>
+    public Sequence<CheckedMember> Checks { get; init; }
+
+    /// <summary>Most uplift of a pole on the bond beam in any combination, N, by pole; 0 where none lifts. Empty when not known.</summary>
+    public Sequence<double> Uplift { get; init; }
 
     /// <summary>The state of a key.</summary>
     public Known<RingForces> Stage(string key) => Stages.First(s => s.Key == key).Forces;

@@ -83,7 +83,7 @@ internal static class EmbedPlaces
             return true;
         }
 
-        remarks.Error(path, Message.Of("geometry.embed-size", ("name", embed.Name), ("most", CountMax)));
+        remarks.ErrorOfParts(path, Message.Of("geometry.embed-size", ("name", embed.Name), ("most", CountMax)));
         return false;
     }
 

@@ -32,7 +32,7 @@ internal static class HeaderPlaces
         var (bearing, depth, width) = (header.Bearing.Metres, header.Depth.Metres, header.Pieces * header.Width.Metres);
         if (header.Pieces < 1 || header.Width.Metres <= 0 || depth <= 0 || bearing < 0)
         {
-            remarks.Error(path, Message.Of("geometry.header-size", ("name", opening.Opening.Name)));
+            remarks.ErrorOfParts(path, Message.Of("geometry.header-size", ("name", opening.Opening.Name)));
             return null;
         }
 

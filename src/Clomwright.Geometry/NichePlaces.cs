@@ -31,7 +31,7 @@ internal static class NichePlaces
         var (width, height, depth, sill) = (niche.Width.Metres, niche.Height.Metres, niche.Depth.Metres, niche.Sill.Metres);
         if (width <= 0 || height <= 0 || depth <= 0)
         {
-            remarks.Error(path, Message.Of("geometry.niche-size", ("name", niche.Name)));
+            remarks.ErrorOfParts(path, Message.Of("geometry.niche-size", ("name", niche.Name)));
             return null;
         }
 

@@ -6,9 +6,16 @@ namespace Clomwright.Geometry;
 /// <summary>Diagnostics gathered while a house is placed.</summary>
 internal sealed class Remarks
 {
-    private readonly List<Diagnostic> found = [];
+    private readonly List<(Diagnostic What, bool Parts)> found = [];
 
-    /// <summary>What was found, without what the description's own checks already say of the same place.</summary>
+    public void Error(string path, Message what) => found.Add((new Diagnostic(path, what), false));
+
+    public void Warn(string path, Message what) => found.Add((new Diagnostic(path, what, Severity.Warning), false));
+
+    /// <summary>An error of a thing whose parts (its sizes, its place) are unsound.</summary>
+    public void ErrorOfParts(string path, Message what) => found.Add((new Diagnostic(path, what), true));
+
+    /// <summary>What was found, without what the description's own checks already say of the same place or, for unsound parts, of one of them.</summary>
     public Sequence<Diagnostic> BesidesThoseOf(House house)
     {
         if (found.Count == 0)
@@ -17,10 +24,7 @@ internal sealed class Remarks
         }
 
         var said = HouseDiagnostics.Of(house).Select(d => d.Path).ToArray();
-        return found.Where(d => !Array.Exists(said, path => path == d.Path || path.StartsWith(d.Path + ".", StringComparison.Ordinal))).ToSequence();
+        return found.Where(f => !Array.Exists(said, path => path == f.What.Path || f.Parts && path.StartsWith(f.What.Path + ".", StringComparison.Ordinal)))
+            .Select(f => f.What).ToSequence();
     }
-
-    public void Error(string path, Message what) => found.Add(new Diagnostic(path, what));
-
-    public void Warn(string path, Message what) => found.Add(new Diagnostic(path, what, Severity.Warning));
 }

@@ -101,7 +101,7 @@ internal sealed record WallFrame
                 return Curve.Wrap(station.Metres);
 
             default:
-                remarks.Error(path, new Message("geometry.place-missing"));
+                remarks.ErrorOfParts(path, new Message("geometry.place-missing"));
                 return null;
         }
     }

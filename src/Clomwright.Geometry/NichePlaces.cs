@@ -53,8 +53,9 @@ internal static class NichePlaces
         var shaft = frame.Straight(station, width / 2);
         var box = new Box(
             shaft, outline, width / 2, isInside ? double.NegativeInfinity : back, isInside ? back : double.PositiveInfinity, [(-width / 2, width / 2)]);
+        var face = isInside ? inside : outside;
         var left = LeftBehind(frame, box, isInside, back);
-        if (double.IsNaN(left))
+        if (double.IsNaN(left) || shaft.Meet(-1, face) is not { } from || shaft.Meet(1, face) is not { } to)
         {
             remarks.Error(path + ".width", Message.Of("geometry.niche-wider-than-curve", ("name", niche.Name), ("width", niche.Width)));
             return null;
@@ -63,13 +64,6 @@ internal static class NichePlaces
         if (left <= 0)
         {
             remarks.Error(path + ".depth", Message.Of("geometry.niche-through-wall", ("name", niche.Name), ("depth", niche.Depth), ("thickness", Amount.Metres(outside - inside))));
-            return null;
-        }
-
-        var face = isInside ? inside : outside;
-        if (shaft.Meet(-1, face) is not { } from || shaft.Meet(1, face) is not { } to)
-        {
-            remarks.Error(path + ".width", Message.Of("geometry.niche-wider-than-curve", ("name", niche.Name), ("width", niche.Width)));
             return null;
         }
 

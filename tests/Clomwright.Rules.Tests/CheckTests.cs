@@ -1,5 +1,6 @@
 using Clomwright.Building;
 using Clomwright.Evidence;
+using Clomwright.Files;
 using Clomwright.Geometry;
 using Clomwright.Rules.Tests.AtTheLimit;
 using Clomwright.Testing;
@@ -13,11 +14,16 @@ public class CheckTests
 
     private static House Bare => LimitCase.Bare;
 
-    [Fact]
-    public void HeronPoint_HasNothingShortInCommonPractice()
+    public static TheoryData<string> Examples() =>
+        [.. Directory.GetFiles(Path.Combine(Counts.Root, "examples"), "*.house.json").Select(Path.GetFileName).Order(StringComparer.Ordinal).OfType<string>()];
+
+    [Theory]
+    [MemberData(nameof(Examples))]
+    public void AnExample_HasNothingShortInThePracticeItAdopts(string file)
     {
-        var findings = Check(Houses.HeronPoint with { Rules = new RuleChoices { Adopted = ["common-practice"] } });
-        var said = findings.Where(f => f.Verdict is Verdict.FallsShort).Select(Said).ToList();
+        var house = HouseDocument.Read(File.ReadAllText(Path.Combine(Counts.Root, "examples", file))).House!;
+        Assert.Contains("common-practice", house.Rules.Adopted);
+        var said = Check(house).Where(f => f.Verdict is Verdict.FallsShort).Select(Said).ToList();
         Assert.True(said.Count == 0, string.Join('\n', said));
     }
 

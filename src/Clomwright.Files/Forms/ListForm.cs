@@ -23,6 +23,11 @@ internal sealed class ListForm<T>(Form<T> item, bool leavesOut = false) : Form<S
         var whole = true;
         for (var i = 0; i < array.Items.Count; i++)
         {
+            if (reading.Full)
+            {
+                return false;
+            }
+
             if (item.TryRead(array.Items[i], path[i], reading, out var read))
             {
                 items.Add(read);

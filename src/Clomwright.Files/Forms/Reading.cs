@@ -33,7 +33,7 @@ internal sealed class Reading(string text)
 
     public void Drop(Node item) => dropped.Add(item);
 
-    /// <summary>Whether so much is wrong that nobody would read more.</summary>
+    /// <summary>Whether so much is wrong that nobody would read more: reading stops.</summary>
     public bool Full => diagnostics.Count >= ProblemsMost;
 
     public void Problem(KeyPath path, Message what)
@@ -51,13 +51,9 @@ internal sealed class Reading(string text)
     /// <param name="arguments">Arguments of those words.</param>
     public bool NotOfKind(KeyPath path, Node node, string expected, params ReadOnlySpan<(string Name, Argument Value)> arguments)
     {
-        if (!Full)
-        {
-            Problem(path, node is NullNode
-                ? Message.Of("files.null", ("expected", Message.Of(expected, arguments)))
-                : Message.Of("files.wrong-kind", ("found", Quote(node)), ("expected", Message.Of(expected, arguments))));
-        }
-
+        Problem(path, node is NullNode
+            ? Message.Of("files.null", ("expected", Message.Of(expected, arguments)))
+            : Message.Of("files.wrong-kind", ("found", Quote(node)), ("expected", Message.Of(expected, arguments))));
         return false;
     }
 

@@ -31,6 +31,11 @@ internal sealed class Thing<T>(string name, IReadOnlyList<Key<T>> keys, Func<Val
         var (whole, values, seen) = (true, new Values(), new HashSet<string>());
         foreach (var member in read.Members)
         {
+            if (reading.Full)
+            {
+                return false;
+            }
+
             if (!seen.Add(member.Name))
             {
                 reading.Problem(path[member.Name], Message.Of("files.key-twice", ("key", member.Name)));
@@ -39,7 +44,7 @@ internal sealed class Thing<T>(string name, IReadOnlyList<Key<T>> keys, Func<Val
             {
                 whole &= key.TryRead(member.Value, path[key.Name], reading, values) || key.LeavesOut;
             }
-            else if (!alreadyRead.Contains(member.Name) && !reading.Full)
+            else if (!alreadyRead.Contains(member.Name))
             {
                 reading.Problem(path[member.Name], Message.Of("files.key-unknown", ("key", member.Name), ("nearest", Nearest.To(member.Name, byName.Keys))));
             }
@@ -48,10 +53,7 @@ internal sealed class Thing<T>(string name, IReadOnlyList<Key<T>> keys, Func<Val
         foreach (var key in keys.Where(k => k.Required && !seen.Contains(k.Name)))
         {
             whole = false;
-            if (!reading.Full)
-            {
-                reading.Problem(path[key.Name], Message.Of("files.key-missing", ("expected", Expected(key.Kind.Kind))));
-            }
+            reading.Problem(path[key.Name], Message.Of("files.key-missing", ("expected", Expected(key.Kind.Kind))));
         }
 
         foreach (var (one, other) in exactlyOne)

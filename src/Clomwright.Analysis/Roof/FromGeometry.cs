@@ -51,6 +51,8 @@ public static class FromGeometry
             .. weights.Assumptions, .. snow.Value?.Assumptions ?? [], .. wind.Value?.Assumptions ?? [],
             new Assumption("pole-tail", new Message("analysis.assumed.pole-tail"), Amount.Metres(Tail), Sources.Get("common-practice")),
             new Assumption("charlie-settle", new Message("analysis.assumed.charlie-settle"), Amount.Metres(Settle), Sources.Get("common-practice")),
+            new Assumption("worker", new Message("analysis.assumed.worker"), new Amount(ReciprocalStages.Worker, Dimension.Force), Sources.Get("asce7-16-memory")),
+            new Assumption("soil-heap", new Message("analysis.assumed.soil-heap"), new Amount(ReciprocalStages.Heap, Dimension.Force), Sources.Get("common-practice")),
             new Assumption("people-lift", new Message("analysis.assumed.people-lift"), new Amount(222.4, Dimension.Force), Sources.Get("planning-lift")),
         ]);
         return new RoofResult

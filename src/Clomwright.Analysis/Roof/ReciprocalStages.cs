@@ -82,8 +82,17 @@ internal sealed class ReciprocalStages
             Stage("ponded", wet.Loads is { } w ? (ReciprocalCases.Add(w, 1, Cases.Ponded()), null) : wet),
             Stage("drift", OnSoil(wet, s => Worst(wet.Loads!, s.ServiceFactor, DriftedSnow!))),
             Stage("halfSoil", HalfSoil()),
+            Stage("workerEave", OnePlace(Decked, Worker, at: p => -p.EaveReach, least: true)),
+            Stage("workerRing", OnePlace(Decked, Worker, at: p => p.TangentDistance, least: false)),
+            Stage("heapEave", OnePlace(Boarded, Heap, at: p => -p.EaveReach / 2, least: true)),
         ];
     }
+
+    /// <summary>One person with tools on one pole, N: 300 lb.</summary>
+    public const double Worker = 300 * 4.4482216152605;
+
+    /// <summary>A quarter of a cubic metre of wet earth dropped in one place, N.</summary>
+    public const double Heap = 0.25 * 18_850;
 
     /// <summary>Wet soil laid all round band by band.</summary>
     public Known<LoadingOrder> Order(bool fromRing)
@@ -143,6 +152,17 @@ internal sealed class ReciprocalStages
         Boarded is null ? (null, noTimber)
         : weights.LayersWet.Value is not { } weight ? (null, weights.LayersWet.NotChecked)
         : (ReciprocalCases.Add(Boarded, 1, Worst(Boarded, 1, Cases.LayersOnHalf(weight.Value))), null);
+
+    private (PoleLoad[]? Loads, Message? Why) OnePlace(PoleLoad[]? under, double force, Func<PoleGeometry, double> at, bool least)
+    {
+        if (under is null)
+        {
+            return (null, noTimber);
+        }
+
+        PoleLoad[][] places = [.. frame.Poles.Select((p, i) => Cases.OnOne(i, at(p), force))];
+        return (ReciprocalCases.Add(under, 1, least ? Lightest(under, 1, places) : Worst(under, 1, places)), null);
+    }
 
     private (double Inner, double Outer) Radii(int band)
     {

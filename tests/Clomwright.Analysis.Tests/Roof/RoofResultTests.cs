@@ -137,6 +137,22 @@ public sealed class RoofResultTests
         Assert.NotNull(deep.Joints.Value!.PinTensionStage);
     }
 
+    // Rank analytic: one person at the ring adds P_w lambda^k/(1 - lambda^n) down the ring; one at the eave end takes from every crossing.
+    [Fact]
+    public void OnePersonOnOnePole_IsFeltAllRoundTheRing()
+    {
+        var roof = Of(Round);
+        var pole = roof.Reciprocal.Value!.Geometry.Poles[0];
+        RingForces alone = Stage(roof, "decked"), ring = Stage(roof, "workerRing"), eave = Stage(roof, "workerEave");
+        double[] added = [.. ring.CrossingForce.Zip(alone.CrossingForce, (a, b) => a - b).OrderDescending()];
+        for (var k = 0; k < 12; k++)
+        {
+            Near.Relative(1334.466 * pole.TangentDistance / pole.Far * CyclicEquilibrium.Influence(pole.Ratio, 12, k), added[k], 1e-5);
+        }
+
+        Assert.All(eave.CrossingForce.Zip(alone.CrossingForce, (a, b) => a - b), change => Assert.True(change < 0));
+    }
+
     // Rank analytic: the pole cards are the lengths along the slope, the raising runs against the carrying, and the stick stands under the near crossing.
     [Fact]
     public void CardsAndRaising_FollowTheFrame()

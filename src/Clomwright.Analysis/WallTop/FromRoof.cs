@@ -1,0 +1,45 @@
+using Clomwright.Analysis.Roof;
+using Clomwright.Evidence;
+using Clomwright.Geometry;
+
+namespace Clomwright.Analysis.WallTop;
+
+/// <summary>The top of the wall under its roof.</summary>
+public static class FromRoof
+{
+    /// <summary>Of cob still wet, N/m3: for what it weighs on headers.</summary>
+    private const double WetCob = 19_000;
+
+    /// <summary>Of cob as dry as it may be, N/m3: for what it holds down.</summary>
+    private const double DryCob = 14_000;
+
+    /// <summary>Bearing pressure on cob of which no test is known: 0.4 MPa over 5.</summary>
+    private const double AssumedBearing = 80_000;
+
+    /// <summary>Headers, tees, seats and bond beam.</summary>
+    /// <param name="geometry">The placed house.</param>
+    /// <param name="roof">What the roof does.</param>
+    /// <param name="cobBearing">Bearing pressure allowed on this house's cob, Pa; null takes the cautious assumption.</param>
+    public static WallTopResult Of(HouseGeometry geometry, RoofResult roof, double? cobBearing = null)
+    {
+        var combined = roof.Reciprocal.Value?.Combined ?? new CombinedStates([], [roof.Reciprocal.NotChecked!]);
+        var memory = Sources.Get("cob-density-memory");
+        var bearing = Settle.Or(cobBearing, new Amount(AssumedBearing, Dimension.Stress), "cob-bearing", new Message("analysis.assumed.cob-bearing"), Sources.Get("cob-strength-memory"));
+        var headers = new HeaderChecks(geometry, combined, WetCob, bearing);
+        var top = geometry.Wall.Top.Metres;
+        var offset = geometry.House.BondBeam?.Offset.Metres ?? 0;
+        return new WallTopResult
+        {
+            Headers = geometry.Openings.Where(o => o.Header is not null && o.Opening.Header is not null).SelectMany(headers.Of).ToSequence(),
+            Tees = TeeChecks.Of(geometry, combined, DryCob),
+            SeatEccentricity = Math.Abs(offset) / geometry.Wall.ThicknessAt(top),
+            BeamPieces = BeamPieces.Of(geometry),
+            Assumptions =
+            [
+                .. bearing.Assumptions,
+                new Assumption("cob-wet", new Message("analysis.assumed.cob-wet"), new Amount(WetCob / 9.80665, Dimension.Density), memory),
+                new Assumption("cob-dry", new Message("analysis.assumed.cob-dry"), new Amount(DryCob / 9.80665, Dimension.Density), memory),
+            ],
+        };
+    }
+}

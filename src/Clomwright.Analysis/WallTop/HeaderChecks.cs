@@ -1,0 +1,132 @@
+using Clomwright.Analysis.Loads;
+using Clomwright.Analysis.Members;
+using Clomwright.Analysis.Roof;
+using Clomwright.Analysis.Steps;
+using Clomwright.Evidence;
+using Clomwright.Geometry;
+
+namespace Clomwright.Analysis.WallTop;
+
+/// <summary>Headers under the cob above them, their share of the bond beam and the poles that land over them.</summary>
+/// <remarks>
+/// All of the cob above the header is counted over the whole thickness: no arching while the wall is green. With arching only a triangle as high as half
+/// the span would be left; it is stated beside. A pole's force spreads at 45 degrees from the bond beam down to the header.
+/// </remarks>
+internal sealed class HeaderChecks(HouseGeometry geometry, CombinedStates combined, double cobWeight, Settled<double> cobBearing)
+{
+    /// <summary>A pole's seat along the wall, m.</summary>
+    private const double Seat = 0.2;
+
+    public IEnumerable<CheckedMember> Of(OpeningPlace opening)
+    {
+        var header = opening.Header!;
+        var subject = $"{opening.Opening.Name}/header";
+        var made = opening.Opening.Header!;
+        string[] keys = ["header-bending", "header-shear", "header-bearing"];
+        if (Timber.Piece(made.Material, made.Width.Metres, made.Depth.Metres) is not { } timber)
+        {
+            return keys.Select(k => new CheckedMember(k, subject, Message.Of("analysis.roof.species-unknown", ("species", made.Material))));
+        }
+
+        if (combined.States.Count == 0)
+        {
+            return keys.Select(k => new CheckedMember(k, subject, combined.Missing.Count > 0 ? combined.Missing[0] : new Message("analysis.roof.none")));
+        }
+
+        if ((timber.System == TimberSystem.En) != (combined.States[0].Combination.Form == LoadForm.Strength))
+        {
+            return keys.Select(k => new CheckedMember(k, subject, new Message("analysis.members.systems")));
+        }
+
+        return Checks(opening, header, made, timber, subject);
+    }
+
+    private IEnumerable<CheckedMember> Checks(OpeningPlace opening, HeaderPlace header, Building.Header made, Timber timber, string subject)
+    {
+        var beam = new RectangularBeam(header.TotalWidth, made.Depth.Metres);
+        var span = opening.Opening.Width.Metres + made.Bearing.Metres;
+        var solved = combined.States.Where(s => !s.Combination.DeadIsLeast).Select(s => (State: s, Forces: Load(opening, header, span, s).Solve())).ToArray();
+
+        var (state, forces) = solved.MaxBy(x => x.Forces.Moment / BendingFactor(x.State));
+        var sheet = new Worksheet("header-bending");
+        Symbol cob = Cob(sheet, header), l = Worksheet.Computed("L", "header-span", span, Dimension.Length);
+        var cf = Nds.Size(timber.Form, made.Depth.Metres);
+        var allowed = timber.System == TimberSystem.En
+            ? Strength.Adjusted(sheet, timber, state.Combination, timber.Bending, "bending-strength", "f_m")
+            : sheet.Step(
+                "bending-allowed", "F_b1", "F_b*C_D*C_F", BendingFactor(state), Dimension.Stress, Sources.Get("nds-memory"), Worksheet.Cited("F_b", "bending-strength", timber.Bending, Dimension.Stress),
+                Worksheet.Code("C_D", "duration-factor", Nds.Duration(state.Combination), Dimension.Number, Sources.Get("nds-duration")),
+                Worksheet.Code("C_F", "size-factor", cf, Dimension.Number, Sources.Get("nds-memory")));
+        var mechanics = Sources.Get("mechanics");
+        var dead = state.Combination.Factor(LoadKind.Dead);
+        var gamma = Worksheet.Code("k_D", "dead-factor", dead, Dimension.Number, state.Combination.Source);
+        var ofCob = sheet.Step("header-moment-cob", "M_c", "k_D*w_c*L^2/8", dead * cob.Value.Si * span * span / 8, Dimension.Moment, mechanics, gamma, cob, l);
+        var rest = Worksheet.Computed("M_r", "header-moment-roof", forces.Moment - ofCob.Value.Si, Dimension.Moment);
+        var s = sheet.Step("header-modulus", "S", "b*d^2/6", beam.SectionModulus, Dimension.Volume, mechanics, Worksheet.Given("b", "header-width", header.TotalWidth, Dimension.Length), Worksheet.Given("d", "header-depth", made.Depth.Metres, Dimension.Length));
+        var stress = forces.Moment / beam.SectionModulus;
+        sheet.Step("bending-stress", "f_b", "(M_c + M_r)/S", stress, Dimension.Stress, mechanics, ofCob, rest, s);
+        yield return Made("header-bending", subject, state, new Amount(stress, Dimension.Stress), allowed.Value, sheet, Amount.Metres(made.Depth.Metres * Math.Sqrt(stress / allowed.Value.Si)));
+
+        (state, forces) = solved.MaxBy(x => Math.Max(x.Forces.First, x.Forces.Second) / Strength.Factor(timber, x.State.Combination));
+        sheet = new Worksheet("header-shear");
+        var fv = Strength.Adjusted(sheet, timber, state.Combination, timber.Shear, "shear-strength", "F_v");
+        var v = Worksheet.Computed("V", "header-reaction", Math.Max(forces.First, forces.Second), Dimension.Force);
+        var area = Worksheet.Computed("A", "header-area", beam.Area, Dimension.Area);
+        var cracked = timber.System == TimberSystem.En;
+        var shear = v.Value.Si * 1.5 / (beam.Area * (cracked ? Ec5.ShearCracks : 1));
+        _ = cracked
+            ? sheet.Step("shear-stress", "f_v", "3*V/(2*A*k_cr)", shear, Dimension.Stress, mechanics, v, area, Worksheet.Code("k_cr", "shear-cracks", Ec5.ShearCracks, Dimension.Number, Sources.Get("en-1995-memory")))
+            : sheet.Step("shear-stress", "f_v", "3*V/(2*A)", shear, Dimension.Stress, mechanics, v, area);
+        yield return Made("header-shear", subject, state, new Amount(shear, Dimension.Stress), fv.Value, sheet, Amount.Metres(made.Depth.Metres * shear / fv.Value.Si));
+
+        (state, forces) = solved.MaxBy(x => Math.Max(x.Forces.First, x.Forces.Second));
+        sheet = new Worksheet("header-bearing");
+        var reaction = Worksheet.Computed("R", "header-reaction", Math.Max(forces.First, forces.Second), Dimension.Force);
+        var width = Worksheet.Given("b", "header-width", header.TotalWidth, Dimension.Length);
+        var length = Worksheet.Given("l_b", "header-bearing", made.Bearing.Metres, Dimension.Length);
+        var pressure = reaction.Value.Si / (header.TotalWidth * made.Bearing.Metres);
+        sheet.Step("cob-pressure", "p", "R/(b*l_b)", pressure, Dimension.Stress, mechanics, reaction, width, length);
+        yield return Made(
+            "header-bearing", subject, state, new Amount(pressure, Dimension.Stress), new Amount(cobBearing.Value, Dimension.Stress), sheet, Amount.Metres(reaction.Value.Si / (header.TotalWidth * cobBearing.Value)));
+
+        double BendingFactor(CombinedState x) => timber.Bending.Value * Strength.Factor(timber, x.Combination) * (timber.System == TimberSystem.Nds ? Nds.Size(timber.Form, made.Depth.Metres) : 1);
+    }
+
+    private SpanLoad Load(OpeningPlace opening, HeaderPlace header, double span, CombinedState state)
+    {
+        var height = Math.Max(0, geometry.Wall.Top.Metres - header.Top);
+        var dead = state.Combination.Factor(LoadKind.Dead);
+        var load = new SpanLoad(span).Even(dead * CobPerMetre(header));
+        var number = 0;
+        foreach (var landing in geometry.Landings.Where(l => !l.Secondary))
+        {
+            var force = state.Forces.PlateReaction[number++];
+            var away = landing.Station - opening.Station;
+            away -= geometry.Curve.Length * Math.Round(away / geometry.Curve.Length);
+            load.Patch(Math.Max(0, force), span / 2 + away, Seat + 2 * height);
+        }
+
+        return load;
+    }
+
+    private double CobPerMetre(HeaderPlace header)
+    {
+        var height = Math.Max(0, geometry.Wall.Top.Metres - header.Top);
+        return cobWeight * height * geometry.Wall.ThicknessAt(header.Top + height / 2) + BeamPerMetre;
+    }
+
+    private double BeamPerMetre => geometry.House.BondBeam is { } beam ? beam.Width.Metres * beam.Depth.Metres * 5500 : 0;
+
+    private Symbol Cob(Worksheet sheet, HeaderPlace header)
+    {
+        var height = Math.Max(0, geometry.Wall.Top.Metres - header.Top);
+        return sheet.Step(
+            "header-cob", "w_c", "rho*g*t*h + w_b", CobPerMetre(header), Dimension.LineLoad, Sources.Get("mechanics"),
+            Worksheet.Assumed("rho", "cob-density-wet", cobWeight / UsUnits.Gravity, Dimension.Density, Sources.Get("cob-density-memory")), UsUnits.GravitySymbol,
+            Worksheet.Computed("t", "wall-thickness-above", geometry.Wall.ThicknessAt(header.Top + height / 2), Dimension.Length),
+            Worksheet.Computed("h", "cob-height-above", height, Dimension.Length), Worksheet.Computed("w_b", "beam-weight", BeamPerMetre, Dimension.LineLoad));
+    }
+
+    private static CheckedMember Made(string key, string subject, CombinedState state, Amount demand, Amount capacity, Worksheet sheet, Amount needed) =>
+        new(key, subject, new MemberCheck(state.Combination.Key, state.Sense, demand, capacity, sheet.Done, needed));
+}

@@ -14,6 +14,7 @@ public static class FiguresOf
         ("geometry", Geometry(study.Geometry)),
         ("quantities", Quantities(study.Quantities)),
         ("roof", RoofFigures.Of(study.Roof)),
+        ("wallTop", RoofFigures.Of(study.WallTop)),
         ("findings", Findings(study)));
 
     private static Figure Geometry(HouseGeometry g) => Tree(

@@ -1,4 +1,5 @@
 using Clomwright.Analysis.Roof;
+using Clomwright.Analysis.WallTop;
 using Clomwright.Building;
 using Clomwright.Evidence;
 using Clomwright.Geometry;
@@ -18,6 +19,7 @@ public sealed class HouseStudy
     private readonly Lazy<HouseQuantities> quantities;
     private readonly Lazy<SettingOut> settingOut;
     private readonly Lazy<RoofResult> roof;
+    private readonly Lazy<WallTopResult> wallTop;
     private readonly Lazy<Sequence<Finding>> findings;
     private readonly Lazy<Sequence<Diagnostic>> diagnostics;
 
@@ -29,6 +31,7 @@ public sealed class HouseStudy
         quantities = new(() => Clomwright.Geometry.Quantities.Of(Geometry));
         settingOut = new(() => SettingOuts.Of(Geometry));
         roof = new(() => RoofOf(house, Geometry, earlier));
+        wallTop = new(() => FromRoof.Of(Geometry, Roof));
         findings = new(() => RuleBook.Check(Geometry));
         diagnostics = new(() => [.. HouseDiagnostics.Of(House), .. Geometry.Diagnostics]);
     }
@@ -50,6 +53,9 @@ public sealed class HouseStudy
 
     /// <summary>What holds the roof, and what it asks of the wall.</summary>
     public RoofResult Roof => roof.Value;
+
+    /// <summary>Headers, tees and bond beam under that roof.</summary>
+    public WallTopResult WallTop => wallTop.Value;
 
     /// <summary>What the adopted rules say.</summary>
     public Sequence<Finding> Findings => findings.Value;

@@ -1,5 +1,7 @@
 using Clomwright.Analysis;
+using Clomwright.Analysis.Members;
 using Clomwright.Analysis.Roof;
+using Clomwright.Analysis.WallTop;
 using Clomwright.Evidence;
 using static Clomwright.Study.Figures;
 
@@ -42,19 +44,31 @@ internal static class RoofFigures
         ("poleLoss", Of(frame.Loss, l => Tree(
             ("stage", Name(l.Stage)), ("pole", Computed(l.WorstPole, Dimension.Count)), ("propForce", Computed(l.PropForce, Dimension.Force)),
             ("suddenForce", Computed(l.SuddenForce, Dimension.Force))))),
-        ("checks", Row(frame.Checks, c => Tree(
-            ("key", Name(c.Key)), ("subject", Name(c.Subject)),
-            ("use", Of(c.Check, m => Computed(m.Use, Dimension.Number))),
-            ("demand", Of(c.Check, m => new Figure.Number(m.Demand, Tag.Computed, FromDescription))),
-            ("capacity", Of(c.Check, m => new Figure.Number(m.Capacity, Tag.Computed, FromDescription))),
-            ("combination", Of(c.Check, m => Name(m.Combination))),
-            ("sense", Of(c.Check, m => Name(m.Sense)))))),
+        ("checks", Checks(frame.Checks)),
         ("uplift", List(frame.Uplift, Dimension.Force)),
         ("raising", Tree(
             ("order", Row(frame.Raising.Order, n => Computed(n, Dimension.Count))),
             ("charlieHeight", Computed(frame.Raising.CharlieHeight, Dimension.Length)),
             ("charlieLength", Computed(frame.Raising.CharlieLength, Dimension.Length)),
             ("charlieLoad", Computed(frame.Raising.CharlieLoad, Dimension.Force, new Message("analysis.roof.no-timber"))))));
+
+    /// <summary>The top of the wall.</summary>
+    public static Figure Of(WallTopResult top) => Tree(
+        ("headers", Checks(top.Headers)),
+        ("tees", Checks(top.Tees)),
+        ("seatEccentricity", Computed(top.SeatEccentricity, Dimension.Fraction)),
+        ("beamPieces", Row(top.BeamPieces, p => Tree(
+            ("number", Computed(p.Number, Dimension.Count)),
+            ("chord", Computed(p.Chord, Dimension.Length)),
+            ("mitre", Computed(p.Mitre, Dimension.Angle))))));
+
+    private static Figure Checks(Sequence<CheckedMember> checks) => Row(checks, c => Tree(
+        ("key", Name(c.Key)), ("subject", Name(c.Subject)),
+        ("use", Of(c.Check, m => Computed(m.Use, Dimension.Number))),
+        ("demand", Of(c.Check, m => new Figure.Number(m.Demand, Tag.Computed, FromDescription))),
+        ("capacity", Of(c.Check, m => new Figure.Number(m.Capacity, Tag.Computed, FromDescription))),
+        ("combination", Of(c.Check, m => Name(m.Combination))),
+        ("sense", Of(c.Check, m => Name(m.Sense)))));
 
     private static Figure Forces(RingForces f) => Tree(
         ("load", Computed(f.TotalLoad, Dimension.Force)),

@@ -52,6 +52,7 @@ public sealed class PocketTests
     public void Cards_TypedAndBlank_KeepTextApartAndInside(PaperSize paper, UnitSystem units)
     {
         var options = new PaperOptions(Papers.Date) { Paper = paper, Units = units };
-        Assert.Empty(NothingTouchesTests.Faults([PocketCard.FromNumbers(Numbers, options), PocketCard.Blank(options)]));
+        var (typed, blank) = (PocketCard.FromNumbers(Numbers, options), PocketCard.Blank(options));
+        Assert.Empty(NothingTouchesTests.Faults([typed, blank, PocketCard.TwoUp(typed, blank)]));
     }
 }

@@ -37,6 +37,9 @@ public sealed record Fill(Outline Outline, Tone Tone = Tone.Ink) : Mark;
 /// <param name="Turn">Degrees, clockwise as seen on paper; -90 reads upward.</param>
 public sealed record Text(string Words, PaperPoint At, Lettering Lettering, Anchor Anchor = Anchor.Start, double Turn = 0) : Mark
 {
+    /// <summary>What it says, with a question mark for each character that the typeface has no sign for.</summary>
+    public string Words { get; init => field = Typeface.Printable(value); } = Typeface.Printable(Words);
+
     /// <summary>Width, mm.</summary>
     public double Width => Lettering.WidthOf(Words);
 

@@ -1,6 +1,7 @@
 using System.Buffers.Binary;
 using System.Collections.Frozen;
 using System.Reflection;
+using System.Text;
 
 namespace Clomwright.Papers.Drawing;
 
@@ -31,7 +32,26 @@ public sealed class Typeface
     public static Typeface Of(Cut cut) => (cut == Cut.Semibold ? Semibold : Regular).Value;
 
     /// <summary>Whether it has a sign for a character.</summary>
-    public bool Has(System.Text.Rune character) => advances.ContainsKey(character.Value);
+    public bool Has(Rune character) => advances.ContainsKey(character.Value);
+
+    /// <summary>Words as they can be printed: a space for a control character, a question mark for a character without a sign.</summary>
+    public static string Printable(string words)
+    {
+        ArgumentNullException.ThrowIfNull(words);
+        var typeface = Of(Cut.Regular);
+        if (words.All(c => c < Common && c >= ' ' && typeface.advances.ContainsKey(c)))
+        {
+            return words;
+        }
+
+        var text = new StringBuilder(words.Length);
+        foreach (var rune in words.EnumerateRunes())
+        {
+            text.Append(Rune.IsControl(rune) ? " " : typeface.Has(rune) ? rune.ToString() : "?");
+        }
+
+        return text.ToString();
+    }
 
     /// <summary>Width of words at size 1. A character without a sign counts as one em.</summary>
     public double Advance(string words)

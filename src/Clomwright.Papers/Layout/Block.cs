@@ -122,7 +122,8 @@ internal sealed record Stack(IReadOnlyList<Block> Blocks) : Block
 /// <summary>Two stacks beside each other; the left one takes a share of the width.</summary>
 internal sealed record Beside(Stack Left, Stack Right, double Share = 0.5) : Block
 {
-    private const double Gutter = 6;
+    /// <summary>Between the two, mm.</summary>
+    public const double Gutter = 6;
 
     public override Block At(double width) => this with { Left = (Stack)Left.At(LeftWidth(width)), Right = (Stack)Right.At(RightWidth(width)) };
 

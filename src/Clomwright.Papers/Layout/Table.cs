@@ -204,6 +204,15 @@ internal sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<Row> R
             return Fixed;
         }
 
+        var (natural, least) = Wishes();
+        return ColumnWidths.Fit(natural, least, [.. Columns.Select(c => c.Grows)], width - Gap * (Columns.Count - 1));
+    }
+
+    /// <summary>Width at which no cell wraps, mm.</summary>
+    public double NaturalWidth => Wishes().Natural.Sum() + Gap * (Columns.Count - 1);
+
+    private (double[] Natural, double[] Least) Wishes()
+    {
         var natural = new double[Columns.Count];
         var least = new double[Columns.Count];
         for (var i = 0; i < Columns.Count; i++)
@@ -212,7 +221,7 @@ internal sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<Row> R
             (natural[i], least[i]) = words.Aggregate((0.0, 0.0), (most, w) => (Math.Max(most.Item1, w.Natural), Math.Max(most.Item2, w.Least)));
         }
 
-        return ColumnWidths.Fit(natural, least, [.. Columns.Select(c => c.Grows)], width - Gap * (Columns.Count - 1));
+        return (natural, least);
     }
 
     private (double Natural, double Least) Wanted(Cell cell)

@@ -19,7 +19,7 @@ internal static class LiftSheet
         [
             Numbers(scene, lift),
             new Picture(Strip(scene, lift, out var view), view) { Above = 3 },
-            new Beside(new Stack([.. Faces(scene, lift)]), new Stack([.. Openings(scene, lift)]), 0.62) { Above = 3 },
+            .. FacesAndOpenings(scene, lift),
             Cautions(scene, lift),
             .. SetIn(scene, lift),
             .. Ready(scene, lift),
@@ -64,6 +64,16 @@ internal static class LiftSheet
         new Hatch(Outline.Rectangle(band), 45, 0.9, new Pen(Weight.Thin)),
         new Stroke(Outline.Rectangle(band), new Pen(Weight.Heavy)),
     ]);
+
+    /// <summary>Beside each other where the numbers leave room, else under one another.</summary>
+    private static IEnumerable<Block> FacesAndOpenings(Scene scene, LiftSlice lift)
+    {
+        Block[] faces = [.. Faces(scene, lift)];
+        Block[] openings = [.. Openings(scene, lift)];
+        var content = SheetFrame.Content(scene.Portrait.Width, scene.Portrait.Height);
+        var share = (faces.OfType<Table>().Max(t => t.NaturalWidth) + 1) / (content.Width - Beside.Gutter);
+        return share < 0.68 ? [new Beside(new Stack(faces), new Stack(openings), share) { Above = 3 }] : [.. faces, .. openings];
+    }
 
     private static IEnumerable<Block> Faces(Scene scene, LiftSlice lift)
     {
@@ -117,9 +127,7 @@ internal static class LiftSheet
         }
 
         yield return new Heading(say.Say("lift.openings"));
-        yield return items.Count == 0
-            ? new Paragraph(say.Say("lift.no-openings"), Styles.Body) { Above = 1.5 }
-            : new TickGrid(items) { Above = 2 };
+        yield return items.Count == 0 ? new Paragraph(say.Say("lift.no-openings"), Styles.Body) { Above = 1.5 } : new TickGrid(items) { Above = 1.5 };
     }
 
     /// <summary>What is built in while this lift is laid: embeds, niches that begin, tees, and the deadmen of frames.</summary>

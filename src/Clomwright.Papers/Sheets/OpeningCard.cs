@@ -12,7 +12,7 @@ namespace Clomwright.Papers.Sheets;
 internal static class OpeningCard
 {
     private const double DrawingWidth = 86;
-    private const double DrawingHeight = 118;
+    private const double DrawingHeight = 132;
 
     public static IEnumerable<Draft> Of(Scene scene, OpeningPlace place)
     {
@@ -33,7 +33,7 @@ internal static class OpeningCard
                 DrawingWidth / (SheetFrame.Content(scene.Portrait.Width, scene.Portrait.Height).Width - 6)),
             Cautions(scene, place),
             .. Steps(scene, place),
-            new Facts([.. ((string[])["opening.check-plumb", "opening.check-square", "opening.check-header", "opening.check-by"]).Select(k => new Fact(say.Say(k), ""))], Styles.Body) { Above = 4 },
+            new Facts([.. Checks(place).Select(k => new Fact(say.Say(k), ""))], Styles.Body) { Above = 4 },
         ];
         return Draft.Flow(head, scene.Portrait, blocks, say);
     }
@@ -46,7 +46,7 @@ internal static class OpeningCard
         var (say, o) = (scene.Say, place.Opening);
         List<Row> rows =
         [
-            Size(scene, "opening.rough", $"{say.One(o.Width)} × {say.One(o.Height)}", $"{AmountText.In(o.Width, say.Second)} × {AmountText.In(o.Height, say.Second)}", Tag.Given),
+            Size(scene, "opening.rough", $"{say.One(o.Width)} × {say.One(o.Height)}", $"{say.Other(o.Width)} × {say.Other(o.Height)}", Tag.Given),
         ];
         if (o.Shape == OpeningShape.Arched && o.Rise is { } rise)
         {
@@ -55,7 +55,7 @@ internal static class OpeningCard
 
         if (o.Frame is { } frame)
         {
-            rows.Add(Size(scene, "opening.frame", $"{say.One(frame.Width)} × {say.One(frame.Height)}", $"{AmountText.In(frame.Width, say.Second)} × {AmountText.In(frame.Height, say.Second)}", Tag.Given));
+            rows.Add(Size(scene, "opening.frame", $"{say.One(frame.Width)} × {say.One(frame.Height)}", $"{say.Other(frame.Width)} × {say.Other(frame.Height)}", Tag.Given));
             rows.Add(Size(scene, "opening.frame-depth", frame.Depth, Tag.Given));
             var gap = SettlementGap.Over(frame, scene.House.Mix);
             rows.Add(gap.Value is { } g
@@ -122,7 +122,7 @@ internal static class OpeningCard
     private static Cell Piece(Scene scene, OpeningPiece piece)
     {
         var say = scene.Say;
-        string Sides(UnitSystem units) => string.Join(" × ", ((double?[])[piece.Thickness, piece.Width]).OfType<double>().Select(s => AmountText.In(Amount.Metres(s), units)));
+        string Sides(UnitSystem units) => string.Join(" × ", ((double?[])[piece.Thickness, piece.Width]).OfType<double>().Select(s => Wording.Unbroken(AmountText.In(Amount.Metres(s), units))));
         var section = piece.Width is null ? say.Say("opening.batten") : Wording.Dotted(Sides(say.First), Sides(say.Second), say.Say(Tag.Given));
         return new Cell(say.Say("piece." + piece.Kind.ToString().ToLowerInvariant()), section);
     }
@@ -162,15 +162,26 @@ internal static class OpeningCard
         }
 
         keys.Add("step.leave-brace");
-        yield return new Heading(say.Say(o.Frame is { First: false } ? "opening.steps-hole" : "opening.steps-frame")) { Above = 4 };
+        yield return new Heading(say.Say(o.Frame is null || o.Kind == OpeningKind.Glass ? "opening.steps" : o.Frame.First ? "opening.steps-frame" : "opening.steps-hole")) { Above = 4 };
         yield return new Table([new("") { Grows = 1 }], [.. keys.Select((k, i) => new Row(new Cell($"{i + 1}  {say.Say(k)}") { Tick = true }))]) { Above = 1, Pad = 0.45 };
         yield return new Paragraph(say.Say("opening.practice"), Styles.Small) { Above = 1 };
     }
 
+    private static IEnumerable<string> Checks(OpeningPlace place) =>
+    [
+        "opening.check-plumb", .. place.Opening.Shape == OpeningShape.Rectangular ? (string[])["opening.check-square"] : [],
+        .. place.Header is null ? (string[])[] : ["opening.check-header"], "opening.check-by",
+    ];
+
     private static Cautions Cautions(Scene scene, OpeningPlace place)
     {
         var say = scene.Say;
-        List<string> items = [say.Say("caution.brace")];
+        List<string> items = place.Opening.Frame is null ? [] : [say.Say("caution.brace")];
+        if (place.Header is null && place.Opening.Kind != OpeningKind.Glass)
+        {
+            items.Add(say.Say("caution.arch"));
+        }
+
         if (place.Header is not null)
         {
             items.Add(say.Say("caution.header"));

@@ -43,7 +43,7 @@ public static class PocketCard
             Large("pocket.raise", Amount.Metres(count.Rise)),
             count.Batches is { } b ? Large("pocket.batches", Amount.Number(Math.Round(b * 2) / 2)) : Missing("pocket.batches"),
             count.RisePerBatch is { } r ? Large("pocket.rise-per-batch", Amount.Metres(r)) : Missing("pocket.rise-per-batch"),
-            count.BatchesEach is { } e ? Large("pocket.each", Amount.Number(e)) : Missing("pocket.each"),
+            count.BatchesEach is { } e ? Large("pocket.each", Amount.Number(Math.Round(e, 1))) : Missing("pocket.each"),
             Large("lift.volume", new Volume(count.Volume)),
             new Fact(say.Say("lift.to"), say.One(numbers!.Top), Wording.Dotted(say.Other(numbers.Top), say.Say(Tag.Given))),
         ], Styles.Large) { Across = 2 };
@@ -62,6 +62,20 @@ public static class PocketCard
         var say = new Wording(options.Units ?? UnitSystem.Imperial);
         var facts = new Facts([.. ((string[])["pocket.raise", "lift.to", "pocket.batches", "pocket.rise-per-batch", "pocket.each", "pocket.set-in"]).Select(k => new Fact(say.Say(k), ""))], Styles.Large) { Across = 2 };
         return Single(options, say, new SheetHead("pocket-card-blank", say.Say("pocket.title-blank")), [facts, .. Today(say), Caution(say)]);
+    }
+
+    /// <summary>Two cards on one sheet of twice the width, with a line to cut along.</summary>
+    public static Sheet TwoUp(Sheet left, Sheet right)
+    {
+        ArgumentNullException.ThrowIfNull(left);
+        ArgumentNullException.ThrowIfNull(right);
+        var (width, height) = (left.Width + right.Width, Math.Max(left.Height, right.Height));
+        return new Sheet(left.Key + "-two-up", left.Title, width, height,
+        [
+            new Group("left", left.Marks),
+            new Group("right", right.Marks.Select(m => m.Moved(left.Width, 0)).ToSequence()),
+            new Stroke(Outline.Line(left.Width, 5, left.Width, height - 5), new Pen(Weight.Hair, Dash.Dashed)),
+        ]);
     }
 
     private static Row Lift(Scene scene, LiftSlice lift)

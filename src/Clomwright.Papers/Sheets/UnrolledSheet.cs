@@ -12,6 +12,9 @@ internal static class UnrolledSheet
     private const double BandGap = 3;
     private const int MostBands = 4;
 
+    /// <summary>From this width on the two tables stand beside each other, mm.</summary>
+    private const double Wide = 300;
+
     public static IEnumerable<Draft> Of(Scene scene, Face face)
     {
         var say = scene.Say;
@@ -26,8 +29,10 @@ internal static class UnrolledSheet
             scene.Fact("unrolled.face-area", new Area(face == Face.Inside ? scene.Geometry.Measures.InsideFaceArea : scene.Geometry.Measures.OutsideFaceArea), Tag.Computed),
             scene.Fact("unrolled.openings-share", Amount.Fraction(scene.Geometry.Measures.OpeningLengthShare), Tag.Computed),
         ], Styles.Heading));
-        blocks.AddRange(Openings(scene, layout.Bands[0].Strip));
-        blocks.AddRange(Keys(scene));
+        Block[] openings = [.. Openings(scene, layout.Bands[0].Strip)];
+        Block[] keys = [.. Keys(scene)];
+        var wide = SheetFrame.Content(layout.Paper.Width, layout.Paper.Height).Width > Wide && openings.Length > 0 && keys.Length > 0;
+        blocks.AddRange(wide ? [new Beside(new Stack(openings), new Stack(keys)) { Above = 5 }] : [.. openings, .. keys]);
         return Draft.Flow(head, layout.Paper, blocks, say);
     }
 

@@ -28,17 +28,20 @@ internal sealed class Wording(UnitSystem first)
     public string Say(Comparison comparison) => Book.Say(comparison, First);
 
     /// <summary>A quantity in the units that come first.</summary>
-    public string One(Amount amount) => AmountText.In(amount, First);
+    public string One(Amount amount) => Unbroken(AmountText.In(amount, First));
 
     /// <summary>A quantity in the other units; empty where both systems write it alike.</summary>
     public string Other(Amount amount)
     {
-        var other = AmountText.In(amount, Second);
+        var other = Unbroken(AmountText.In(amount, Second));
         return other == One(amount) ? "" : other;
     }
 
     /// <summary>The one tag of a printed number.</summary>
     public string Say(Tag tag) => Say(Names.Of(tag));
+
+    /// <summary>A number and its units that never part at the end of a line.</summary>
+    public static string Unbroken(string number) => number.Replace(' ', '\u00a0');
 
     /// <summary>Words joined by a middle dot, leaving out what is empty.</summary>
     public static string Dotted(params IEnumerable<string> words) => string.Join(" · ", words.Where(w => w.Length > 0));

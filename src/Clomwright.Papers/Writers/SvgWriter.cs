@@ -12,7 +12,7 @@ namespace Clomwright.Papers.Writers;
 public static class SvgWriter
 {
     /// <summary>The typeface first; what follows serves where it is missing.</summary>
-    private const string Family = "'Source Sans 3','Source Sans Pro',sans-serif";
+    private const string Family = "'Source Sans','Source Sans 3','Source Sans Pro',sans-serif";
 
     /// <summary>A finished sheet, at true size.</summary>
     public static string Write(Sheet sheet)

@@ -12,7 +12,7 @@ internal static class HouseInput
     {
         var reading = HouseFile.Read(path);
         var study = reading.House is { } house ? HouseStudy.Of(house, options) : null;
-        var errors = reading.Diagnostics.Concat(study?.Geometry.Diagnostics.Select(d => reading.Document!.InFile(d)) ?? [])
+        var errors = reading.Diagnostics.Concat(study?.Geometry.Diagnostics.Select(reading.Document!.InFile) ?? [])
             .Where(d => d.Severity == Severity.Error).ToList();
         foreach (var wrong in errors)
         {

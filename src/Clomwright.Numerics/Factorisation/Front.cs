@@ -4,8 +4,9 @@ namespace Clomwright.Numerics.Factorisation;
 /// One step of the elimination: the columns eliminated in it (pivots), those still to come that it touches (boundary), and its numbers. See README.md.
 /// </summary>
 /// <remarks>
-/// Rows 0..PivotRows-1 are the pivots' degrees of freedom, filled up to whole strips; the boundary's follow. The panel holds strips of PivotRows
-/// columns for all rows; the update matrix holds, for boundary strip R, the 8 (R + 1) columns up to its diagonal tile.
+/// Rows 0..PivotRows-1 are the pivots' degrees of freedom, filled up to whole strips; the boundary's follow. All is kept in strips of 8 rows up to
+/// the diagonal: of the panel, first those of the pivots, 8 (J + 1) columns for strip J, then those of the boundary, PivotRows columns each; of the
+/// update matrix 8 (R + 1) columns for boundary strip R.
 /// </remarks>
 internal sealed unsafe class Front(int[] pivots, Front[] children) : IDisposable
 {
@@ -72,15 +73,15 @@ internal sealed unsafe class Front(int[] pivots, Front[] children) : IDisposable
     public double* Update => numbers.Start + PanelCount;
 
     /// <summary>Numbers in the panel.</summary>
-    public long PanelCount => (long)Strips * Tiles.Side * PivotRows;
+    public long PanelCount => StripsOffset(PivotStrips) + (long)BoundaryRows * PivotRows;
 
     /// <summary>Numbers in the update matrix.</summary>
-    public long UpdateCount => UpdateOffset(BoundaryRows / Tiles.Side);
+    public long UpdateCount => StripsOffset(BoundaryRows / Tiles.Side);
 
     /// <summary>Bytes held.</summary>
     public long Bytes => numbers.Capacity * sizeof(double);
 
-    /// <summary>Multiplications and additions of the elimination.</summary>
+    /// <summary>Multiplications and additions of the elimination, each counted.</summary>
     public double Operations
     {
         get
@@ -91,16 +92,15 @@ internal sealed unsafe class Front(int[] pivots, Front[] children) : IDisposable
     }
 
     /// <summary>A strip of the panel.</summary>
-    public double* Strip(int strip) => Panel + (long)strip * Tiles.Side * PivotRows;
+    public double* Strip(int strip) => strip < PivotStrips
+        ? Panel + StripsOffset(strip)
+        : Panel + StripsOffset(PivotStrips) + (long)(strip - PivotStrips) * Tiles.Side * PivotRows;
 
     /// <summary>A tile of the panel.</summary>
     public double* Tile(int strip, int tileColumn) => Strip(strip) + tileColumn * Tiles.Area;
 
-    /// <summary>A tile of the update matrix, on or below its diagonal.</summary>
-    public double* UpdateTile(int strip, int tileColumn) => Update + UpdateOffset(strip) + tileColumn * Tiles.Area;
-
-    /// <summary>Where a strip of an update matrix begins.</summary>
-    public static long UpdateOffset(int strip) => (long)strip * (strip + 1) / 2 * Tiles.Area;
+    /// <summary>A strip of the update matrix.</summary>
+    public double* UpdateStrip(int strip) => Update + StripsOffset(strip);
 
     /// <summary>Makes room for the numbers of the present structure.</summary>
     public void Reserve() => numbers.Require(PanelCount + UpdateCount);
@@ -117,4 +117,7 @@ internal sealed unsafe class Front(int[] pivots, Front[] children) : IDisposable
 
     /// <summary>Gives the memory back.</summary>
     public void Dispose() => numbers.Dispose();
+
+    /// <summary>Numbers in the first strips of a triangle.</summary>
+    private static long StripsOffset(int strips) => (long)strips * (strips + 1) / 2 * Tiles.Area;
 }

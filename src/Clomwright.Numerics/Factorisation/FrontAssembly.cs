@@ -5,6 +5,8 @@ namespace Clomwright.Numerics.Factorisation;
 /// <summary>Fills a front: patches, diagonal, and the updates of its children. One for each thread, for its scratch.</summary>
 internal sealed unsafe class FrontAssembly(ISheetMatrix matrix)
 {
+    private const int ColumnsTogether = 64;
+
     private readonly SheetShape shape = matrix.Shape;
     private readonly int[] rowOf = new int[matrix.Shape.Columns];
     private int[] parentRow = [];
@@ -99,76 +101,15 @@ internal sealed unsafe class FrontAssembly(ISheetMatrix matrix)
     private void AddUpdate(Front front, Front child, SharedWork? work)
     {
         var ascends = MapRows(child);
-        var strips = child.BoundaryRows / Tiles.Side;
+        var adder = new UpdateAdder(front, child, parentRow, ascends);
         if (work is null)
         {
-            for (var strip = 0; strip < strips; strip++)
-            {
-                AddStrip(front, child, strip, ascends);
-            }
+            adder.AddColumns(0, child.BoundaryRows);
         }
         else
         {
-            // The longest strips first, so that threads end together.
-            work.ForEach(strips, i => AddStrip(front, child, strips - 1 - i, ascends));
+            var blocks = (child.BoundaryRows + ColumnsTogether - 1) / ColumnsTogether;
+            work.ForEach(blocks, i => adder.AddColumns(i * ColumnsTogether, Math.Min((i + 1) * ColumnsTogether, child.BoundaryRows)));
         }
-    }
-
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private void AddStrip(Front front, Front child, int strip, bool ascends)
-    {
-        var source = child.Update + Front.UpdateOffset(strip);
-        var firstRow = strip * Tiles.Side;
-        var rows = Math.Min(Tiles.Side, child.BoundaryDofs - firstRow);
-        var pivotRows = front.PivotRows;
-        fixed (int* map = parentRow)
-        {
-            for (var r = 0; r < rows; r++)
-            {
-                var row = map[firstRow + r];
-                var from = source + r;
-                var columns = firstRow + r + 1;
-                if (ascends)
-                {
-                    // Columns go to the panel up to the first that lands on the boundary, then to the update.
-                    var panel = front.Strip(row / Tiles.Side) + row % Tiles.Side;
-                    var c = 0;
-                    for (; c < columns && map[c] < pivotRows; c++)
-                    {
-                        panel[map[c] * Tiles.Side] += from[c * Tiles.Side];
-                    }
-
-                    if (c < columns)
-                    {
-                        var inner = row - pivotRows;
-                        var update = front.Update + Front.UpdateOffset(inner / Tiles.Side) + inner % Tiles.Side - (long)pivotRows * Tiles.Side;
-                        for (; c < columns; c++)
-                        {
-                            update[map[c] * Tiles.Side] += from[c * Tiles.Side];
-                        }
-                    }
-                }
-                else
-                {
-                    for (var c = 0; c < columns; c++)
-                    {
-                        *Entry(front, Math.Max(row, map[c]), Math.Min(row, map[c])) += from[c * Tiles.Side];
-                    }
-                }
-            }
-        }
-    }
-
-    /// <summary>The number at a row and a column not after it.</summary>
-    private static double* Entry(Front front, int row, int column)
-    {
-        var pivotRows = front.PivotRows;
-        if (column < pivotRows)
-        {
-            return front.Strip(row / Tiles.Side) + column * Tiles.Side + row % Tiles.Side;
-        }
-
-        var inner = row - pivotRows;
-        return front.Update + Front.UpdateOffset(inner / Tiles.Side) + (column - pivotRows) * Tiles.Side + inner % Tiles.Side;
     }
 }

@@ -82,9 +82,10 @@ internal static unsafe class FrontElimination
     private static void SubtractUpdate(Front front, int strip)
     {
         var row = front.Strip(front.PivotStrips + strip);
+        var update = front.UpdateStrip(strip);
         for (var j = 0; j <= strip; j++)
         {
-            Tiles.Subtract(front.UpdateTile(strip, j), row, front.Strip(front.PivotStrips + j), front.PivotRows);
+            Tiles.Subtract(update + j * Tiles.Area, row, front.Strip(front.PivotStrips + j), front.PivotRows);
         }
     }
 

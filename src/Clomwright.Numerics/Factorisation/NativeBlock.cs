@@ -3,9 +3,14 @@ using System.Runtime.InteropServices;
 namespace Clomwright.Numerics.Factorisation;
 
 /// <summary>A block of numbers outside the collected heap, on a cache line, grown when asked for more and shrunk when asked for less than half.</summary>
+/// <remarks>One cache line before and one after it may be read (not written) beside it.</remarks>
 internal sealed unsafe class NativeBlock : IDisposable
 {
     private const int CacheLine = 64;
+    private const int CacheLineNumbers = CacheLine / sizeof(double);
+
+    private double* allocated;
+    private bool isZero;
 
     /// <summary>First number; null while empty.</summary>
     public double* Start { get; private set; }
@@ -24,8 +29,11 @@ internal sealed unsafe class NativeBlock : IDisposable
         Release();
         if (count > 0)
         {
-            Start = (double*)NativeMemory.AlignedAlloc((nuint)count * sizeof(double), CacheLine);
-            Capacity = count;
+            // Zeroed by the system, which costs nothing for fresh pages.
+            allocated = (double*)NativeMemory.AllocZeroed((nuint)(count + 3 * CacheLineNumbers), sizeof(double));
+            Start = (double*)(((nint)allocated + (2 * CacheLine) - 1) & -CacheLine);
+            (Capacity, isZero) = (count, true);
+            GC.AddMemoryPressure(Capacity * sizeof(double));
         }
     }
 
@@ -33,11 +41,20 @@ internal sealed unsafe class NativeBlock : IDisposable
     public double* AtLeast(long count)
     {
         Require(Math.Max(count, Capacity));
+        isZero = false;
         return Start;
     }
 
     /// <summary>Fills the first numbers with zero.</summary>
-    public void Clear(long count) => NativeMemory.Clear(Start, (nuint)count * sizeof(double));
+    public void Clear(long count)
+    {
+        if (!isZero)
+        {
+            NativeMemory.Clear(Start, (nuint)count * sizeof(double));
+        }
+
+        isZero = false;
+    }
 
     /// <summary>Gives the memory back.</summary>
     public void Dispose()
@@ -51,7 +68,13 @@ internal sealed unsafe class NativeBlock : IDisposable
 
     private void Release()
     {
-        NativeMemory.AlignedFree(Start);
+        if (Capacity > 0)
+        {
+            GC.RemoveMemoryPressure(Capacity * sizeof(double));
+        }
+
+        NativeMemory.Free(allocated);
+        allocated = null;
         Start = null;
         Capacity = 0;
     }

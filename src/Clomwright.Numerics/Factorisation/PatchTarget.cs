@@ -51,7 +51,7 @@ public readonly unsafe ref struct PatchTarget
             }
 
             var row = startRow + rows[p];
-            var target = inPanel ? PanelRow(row) : UpdateRow(row - pivotRows) - (long)pivotRows * Tiles.Side;
+            var target = inPanel ? front.Strip(row / Tiles.Side) + row % Tiles.Side : front.UpdateStrip((row - pivotRows) / Tiles.Side) + row % Tiles.Side - (long)pivotRows * Tiles.Side;
             for (var q = 0; q < columns.Length; q++)
             {
                 var column = startColumn + columns[q];
@@ -62,8 +62,4 @@ public readonly unsafe ref struct PatchTarget
             }
         }
     }
-
-    private double* PanelRow(int row) => front.Strip(row / Tiles.Side) + row % Tiles.Side;
-
-    private double* UpdateRow(int row) => front.Update + Front.UpdateOffset(row / Tiles.Side) + row % Tiles.Side;
 }

@@ -22,6 +22,7 @@ public sealed class SheetFactor : IDisposable
     private readonly FrontAssembly[] assemblies;
     private readonly int threads;
     private long version;
+    private int descentOf;
 
     /// <summary>Factorises a matrix with as many threads as stated.</summary>
     public SheetFactor(ISheetMatrix matrix, SheetDissection dissection, int threads = 2)
@@ -131,7 +132,12 @@ public sealed class SheetFactor : IDisposable
             }
         }
 
-        Descent = new WorkPlan(tree.Fronts, front => front.PanelCount, threads);
+        if (descentOf != tree.Arrangement)
+        {
+            descentOf = tree.Arrangement;
+            Descent = new WorkPlan(tree.Fronts, front => front.PanelCount, threads);
+        }
+
         LooseColumn = tree.Fronts.FirstOrDefault(front => front.WeakColumn >= 0)?.WeakColumn;
     }
 

@@ -34,7 +34,9 @@ internal sealed unsafe class Hexahedron
     private readonly Vector3[] corners = new Vector3[Corners];
     private readonly Vector3[] gradients = new Vector3[Points];
     private Jacobian centre;
+    private InverseJacobian centreInverse;
     private bool hasModes;
+    private bool knowsModes;
 
     /// <summary>Forms the element with given corners and material.</summary>
     /// <param name="at">Corners in the order of <see cref="SolidGrid.CornerNode"/>.</param>
@@ -46,8 +48,10 @@ internal sealed unsafe class Hexahedron
         at.CopyTo(corners);
         hasModes = withModes;
         centre = HexahedronShape.JacobianAt(corners, Vector3.Zero);
+        centreInverse = centre.Inverse();
         Elasticity.ToGlobal(material, centre.Axes, elasticity);
         Integrate(cut);
+        knowsModes = false;
         if (hasModes)
         {
             CondenseModes();
@@ -70,6 +74,12 @@ internal sealed unsafe class Hexahedron
             {
                 AddStrain(strain, 3 * n + axis, gradients[n], axis, 1);
             }
+        }
+
+        if (hasModes && !knowsModes)
+        {
+            FindModes();
+            knowsModes = true;
         }
 
         for (var mode = 0; hasModes && mode < ModeDofs; mode++)
@@ -120,15 +130,16 @@ internal sealed unsafe class Hexahedron
     /// <summary>Gradients in space of the corners' shape functions and of the modes at a reference point.</summary>
     private void Gradients(Vector3 reference, Jacobian jacobian, Vector3[]? slopes)
     {
+        var inverse = jacobian.Inverse();
         for (var n = 0; n < Corners; n++)
         {
-            gradients[n] = jacobian.Gradient(slopes is null ? HexahedronShape.Slope(n, reference) : slopes[n]);
+            gradients[n] = inverse.Gradient(slopes is null ? HexahedronShape.Slope(n, reference) : slopes[n]);
         }
 
-        var ratio = centre.Determinant / jacobian.Determinant;
-        gradients[8] = ratio * centre.Gradient(new Vector3(-2 * reference.X, 0, 0));
-        gradients[9] = ratio * centre.Gradient(new Vector3(0, -2 * reference.Y, 0));
-        gradients[10] = ratio * centre.Gradient(new Vector3(0, 0, -2 * reference.Z));
+        var ratio = -2 * centre.Determinant / jacobian.Determinant;
+        gradients[8] = ratio * reference.X * centreInverse.Xi;
+        gradients[9] = ratio * reference.Y * centreInverse.Eta;
+        gradients[10] = ratio * reference.Z * centreInverse.Zeta;
     }
 
     /// <summary>Adds up B_a^T D B_b over the Gauss points for all pairs b &lt;= a.</summary>
@@ -187,52 +198,69 @@ internal sealed unsafe class Hexahedron
     }
 
     /// <summary>
-    /// With K_aa = L L^T and W = L^-1 K_au, the corners' stiffness is K_uu - W^T W and the modes follow the corners by alpha = -L^-T W u.
+    /// With K_aa = L L^T and W = L^-1 K_au, the corners' stiffness is K_uu - W^T W. W takes the place of K_au.
     /// </summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void CondenseModes()
     {
-        for (var i = 0; i < ModeDofs; i++)
+        fixed (double* first = matrix, l = modeFactor)
         {
-            var row = matrix.AsSpan((Dofs + i) * Stride, Stride);
-            for (var j = 0; j <= i; j++)
+            for (var i = 0; i < ModeDofs; i++)
             {
-                var sum = row[4 * (Corners + j / 3) + j % 3];
-                for (var k = 0; k < j; k++)
+                var row = ModeRow(first, i);
+                for (var j = 0; j <= i; j++)
                 {
-                    sum -= modeFactor[i * ModeDofs + k] * modeFactor[j * ModeDofs + k];
+                    var sum = row[4 * (Corners + j / 3) + j % 3];
+                    for (var k = 0; k < j; k++)
+                    {
+                        sum -= l[i * ModeDofs + k] * l[j * ModeDofs + k];
+                    }
+
+                    l[i * ModeDofs + j] = i == j ? Math.Sqrt(sum) : sum / l[j * ModeDofs + j];
                 }
 
-                modeFactor[i * ModeDofs + j] = i == j ? Math.Sqrt(sum) : sum / modeFactor[j * ModeDofs + j];
-            }
-
-            // Row i of W, over the rows of K_au.
-            for (var c = 0; c < 4 * Corners; c++)
-            {
-                var sum = row[c];
                 for (var k = 0; k < i; k++)
                 {
-                    sum -= modeFactor[i * ModeDofs + k] * matrix[(Dofs + k) * Stride + c];
+                    Subtract(row, l[i * ModeDofs + k], ModeRow(first, k), Corners);
                 }
 
-                row[c] = sum / modeFactor[i * ModeDofs + i];
-            }
-        }
-
-        for (var r = 0; r < Dofs; r++)
-        {
-            var target = matrix.AsSpan(r * Stride, 4 * (r / 3 + 1));
-            for (var k = 0; k < ModeDofs; k++)
-            {
-                var w = matrix.AsSpan((Dofs + k) * Stride, target.Length);
-                var factor = w[4 * (r / 3) + r % 3];
-                for (var c = 0; c < target.Length; c++)
+                var scale = Vector256.Create(1 / l[i * ModeDofs + i]);
+                for (var c = 0; c < Corners; c++)
                 {
-                    target[c] -= factor * w[c];
+                    (scale * Vector256.Load(row + 4 * c)).Store(row + 4 * c);
+                }
+            }
+
+            for (var corner = 0; corner < Corners; corner++)
+            {
+                for (var i = 0; i < 3; i++)
+                {
+                    for (var k = 0; k < ModeDofs; k++)
+                    {
+                        var w = ModeRow(first, k);
+                        Subtract(first + (3 * corner + i) * Stride, w[4 * corner + i], w, corner + 1);
+                    }
                 }
             }
         }
+    }
 
+    private static double* ModeRow(double* first, int mode) => first + (Dofs + mode) * Stride;
+
+    /// <summary>row := row - factor x other, over the first corners.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static void Subtract(double* row, double factor, double* other, int corners)
+    {
+        var f = Vector256.Create(-factor);
+        for (var c = 0; c < 4 * corners; c += 4)
+        {
+            Vector256.FusedMultiplyAdd(f, Vector256.Load(other + c), Vector256.Load(row + c)).Store(row + c);
+        }
+    }
+
+    /// <summary>The modes follow the corners by alpha = -L^-T W u.</summary>
+    private void FindModes()
+    {
         for (var i = ModeDofs - 1; i >= 0; i--)
         {
             for (var dof = 0; dof < Dofs; dof++)

@@ -97,9 +97,12 @@ internal readonly record struct Jacobian(Vector3 Xi, Vector3 Eta, Vector3 Zeta)
     /// <summary>Volume of the mapped cube; negative where (s, z, t) are left-handed.</summary>
     public double Determinant => Xi.Dot(Eta.Cross(Zeta));
 
-    /// <summary>The gradient in space of a function whose gradient in reference coordinates is given.</summary>
-    public Vector3 Gradient(Vector3 reference) =>
-        1 / Determinant * (reference.X * Eta.Cross(Zeta) + reference.Y * Zeta.Cross(Xi) + reference.Z * Xi.Cross(Eta));
+    /// <summary>The gradients in space of xi, eta and zeta.</summary>
+    public InverseJacobian Inverse()
+    {
+        var scale = 1 / Determinant;
+        return new InverseJacobian(scale * Eta.Cross(Zeta), scale * Zeta.Cross(Xi), scale * Xi.Cross(Eta));
+    }
 
     /// <summary>Unit directions of s, of z square to it, and of t square to both.</summary>
     public LocalAxes Axes
@@ -112,6 +115,13 @@ internal readonly record struct Jacobian(Vector3 Xi, Vector3 Eta, Vector3 Zeta)
             return new LocalAxes(s, z, t.Dot(Zeta) < 0 ? -t : t);
         }
     }
+}
+
+/// <summary>The gradients in space of xi, eta and zeta at a point.</summary>
+internal readonly record struct InverseJacobian(Vector3 Xi, Vector3 Eta, Vector3 Zeta)
+{
+    /// <summary>The gradient in space of a function whose gradient in reference coordinates is given.</summary>
+    public Vector3 Gradient(Vector3 reference) => reference.X * Xi + reference.Y * Eta + reference.Z * Zeta;
 }
 
 /// <summary>Unit directions along s, z and t at a point of the body, square to each other.</summary>

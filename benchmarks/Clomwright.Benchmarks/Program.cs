@@ -1,0 +1,19 @@
+using Clomwright.Benchmarks.Solid;
+
+return args switch
+{
+    ["solid", .. var sizes] => SolidComparison.Run(sizes),
+    ["solid-child", var size, var matrix] => SolidChild.Serve(SolidSize.Of(size), matrix),
+    _ => Usage(),
+};
+
+static int Usage()
+{
+    Console.Error.WriteLine("""
+        dotnet run -c Release --project benchmarks/Clomwright.Benchmarks -- solid [20k] [60k] [200k] [--rounds N] [--scipy]
+
+        solid   Renewal while an opening moves and factorisation from nothing, beside CHOLMOD (and SciPy) on the same matrices, in separate
+                processes that take turns. Needs cc, libsuitesparse-dev and libopenblas0 (Debian), and python3-scipy for --scipy.
+        """);
+    return 2;
+}

@@ -9,7 +9,10 @@ namespace Clomwright.Geometry;
 /// </remarks>
 public abstract class PlanCurve
 {
-    private CurveFrame[]? samples;
+    private readonly Lazy<CurveFrame[]> samples;
+
+    /// <summary>A curve whose shape the derived class gives.</summary>
+    protected PlanCurve() => samples = new(Sampled);
 
     /// <summary>Arc length of the whole ring, m.</summary>
     public abstract double Length { get; }
@@ -33,7 +36,7 @@ public abstract class PlanCurve
     internal abstract ReadOnlySpan<double> Breaks { get; }
 
     /// <summary>Frames all round from the zero mark, close enough together to find every crossing with a ray.</summary>
-    internal ReadOnlySpan<CurveFrame> Samples => samples ??= Sampled();
+    internal ReadOnlySpan<CurveFrame> Samples => samples.Value;
 
     /// <summary>The point at a station.</summary>
     public PlanPoint At(double station) => FrameAt(station).Point;

@@ -49,9 +49,13 @@ internal static class FindingLines
         Title = pen.Say(finding.Rule.Title),
         Subject = finding.Subject,
         Sentence = Sentence(finding.Verdict, pen),
-        By = pen.Say("web.finding.by", ("body", finding.Clause.Adopted), ("clause", finding.Clause.Number), ("measure", finding.Clause.Measure), ("source", pen.Say(finding.Clause.Source))),
+        By = By(finding.Clause, pen),
         Notes = [.. finding.Notes.Select(pen.Say)],
     };
+
+    private static string By(Clause clause, Pen pen) => pen.Say(
+        clause.Number.Length == 0 ? "web.finding.by-body" : "web.finding.by-clause",
+        ("body", pen.NameOf($"rules.body.{clause.Adopted}", clause.Adopted)), ("clause", clause.Number), ("measure", clause.Measure), ("source", pen.Say(clause.Source)));
 
     private static string Sentence(Verdict verdict, Pen pen) => verdict switch
     {

@@ -18,6 +18,9 @@ internal sealed class Pen(Phrasebook words, UnitSystem units)
 
     public string Say(Comparison comparison) => words.Say(comparison, units);
 
+    /// <summary>The words of a key, or something else where it has none.</summary>
+    public string NameOf(string key, string otherwise) => Say(new Message(key)) is var said && said == $"[{key}]" ? otherwise : said;
+
     /// <summary>In the first units only, for where there is room for one.</summary>
     public string Short(Amount amount) => AmountText.In(amount, units);
 

@@ -12,7 +12,7 @@ public sealed class EveryPageTests(Chromium chromium)
     public static TheoryData<string, int, int, ColorScheme> Pages()
     {
         var data = new TheoryData<string, int, int, ColorScheme>();
-        foreach (var path in (string[])["/", Wall, $"/papers/{HouseFolderCopy.Key}", $"/print/{HouseFolderCopy.Key}?of=lifts", "/wall/no-such-house"])
+        foreach (var path in (string[])["/", Wall, $"/papers/{HouseFolderCopy.Key}", $"/sheet/{HouseFolderCopy.Key}?of=lift-1", $"/print/{HouseFolderCopy.Key}?of=lifts", "/wall/no-such-house"])
         {
             data.Add(path, 1366, 768, ColorScheme.Light);
             data.Add(path, 390, 844, ColorScheme.Light);
@@ -59,7 +59,9 @@ public sealed class EveryPageTests(Chromium chromium)
         await page.Context.AddInitScriptAsync("window.print = () => { window.printed = true; }");
         var printing = await page.RunAndWaitForPopupAsync(() => page.GetByRole(AriaRole.Link, new() { Name = "Lift sheets, to print" }).ClickAsync());
         await OpenPage.Until(printing,
-            "() => window.printed === true && document.images.length > 0 && [...document.images].every(image => image.naturalWidth > 0)");
+            "() => window.printed === true && document.querySelectorAll('.print-sheet svg').length === document.querySelectorAll('.print-sheet').length");
+        var titles = await printing.Locator(".print-sheet svg > title").AllTextContentsAsync();
+        Assert.All(Enumerable.Range(1, 8), lift => Assert.Contains($"Lift {lift} of 8", titles));
     }
 
     private static async Task Tab(IPage page, string until)

@@ -1,12 +1,13 @@
 /** Where one can be. */
-export type Place = { page: 'start' } | { page: 'wall'; house: string } | { page: 'papers'; house: string; paper?: string } | { page: 'print'; house: string; group: string; paper?: string };
+export type Place = { page: 'start' } | { page: 'wall'; house: string } | { page: 'papers'; house: string; paper?: string } | { page: 'sheet' | 'print'; house: string; of: string; paper?: string };
 
 export function hrefOf(place: Place): string {
   switch (place.page) {
     case 'start':
       return '/';
+    case 'sheet':
     case 'print':
-      return `/print/${encodeURIComponent(place.house)}${query({ of: place.group, paper: place.paper })}`;
+      return `/${place.page}/${encodeURIComponent(place.house)}${query({ of: place.of, paper: place.paper })}`;
     case 'papers':
       return `/papers/${encodeURIComponent(place.house)}${query({ paper: place.paper })}`;
     default:
@@ -21,7 +22,7 @@ export function placeOf(address: URL | Location | HTMLAnchorElement): Place {
   const paper = asked.get('paper') ?? undefined;
   if (page === 'wall') return { page, house };
   if (page === 'papers') return { page, house, paper };
-  if (page === 'print') return { page, house, group: asked.get('of') ?? '', paper };
+  if (page === 'sheet' || page === 'print') return { page, house, of: asked.get('of') ?? '', paper };
   return { page: 'start' };
 }
 

@@ -1,7 +1,8 @@
 import { LitElement, html } from 'lit';
+import type { Nearness } from './drawing/frame';
 import { HouseLine, type Act } from './line';
 import { papersPage } from './pages/papers';
-import { printPage } from './pages/print';
+import { sheetsPage } from './pages/sheets';
 import { startPage } from './pages/start';
 import { wallPage, type WallBench } from './pages/wall';
 import { followLinks, papersAddress, placeOf, type Place } from './places';
@@ -22,11 +23,13 @@ export class Workbench extends LitElement implements WallBench {
     papers: { state: true },
     trouble: { state: true },
     face: { state: true },
+    nearness: { state: true },
     chosen: { state: true },
     pointed: { state: true },
     settled: { state: true },
     broken: { state: true },
     room: { state: true },
+    told: { state: true },
   };
 
   declare place: Place;
@@ -35,11 +38,13 @@ export class Workbench extends LitElement implements WallBench {
   declare papers: PapersState | null;
   declare trouble: string | null;
   declare face: Face;
+  declare nearness: Nearness;
   declare chosen: string | null;
   declare pointed: string | null;
   declare settled: boolean;
   declare broken: boolean;
   declare room: number;
+  declare told: string;
 
   private line: HouseLine | null = null;
   private lineFor = '';
@@ -50,9 +55,11 @@ export class Workbench extends LitElement implements WallBench {
     this.place = placeOf(location);
     this.houses = this.papers = this.trouble = this.chosen = this.pointed = null;
     this.face = 'inside';
+    this.nearness = 'whole';
     this.settled = true;
     this.broken = false;
     this.room = 0;
+    this.told = '';
   }
 
   protected override createRenderRoot(): HTMLElement {
@@ -91,8 +98,11 @@ export class Workbench extends LitElement implements WallBench {
         return this.state === undefined ? this.waitPage() : wallPage(this, this.state);
       case 'papers':
         return this.papers === null ? this.waitPage() : papersPage(this.place.house, this.papers);
-      case 'print':
-        return this.papers === null ? this.waitPage() : printPage(this.place.house, this.place.group, this.papers, () => print());
+      case 'sheet':
+      case 'print': {
+        const whenThere = this.place.page === 'print' ? () => void document.fonts.ready.then(() => print()) : () => {};
+        return this.papers === null ? this.waitPage() : sheetsPage(this.place.house, this.place.of, this.papers, whenThere);
+      }
     }
   }
 
@@ -114,6 +124,10 @@ export class Workbench extends LitElement implements WallBench {
 
   turn = (face: Face): void => {
     this.face = face;
+  };
+
+  step = (nearness: Nearness): void => {
+    this.nearness = nearness;
   };
 
   choose = (opening: string): void => {
@@ -184,7 +198,14 @@ export class Workbench extends LitElement implements WallBench {
       return;
     }
     this.state = answer.state;
+    if (this.settled) this.told = this.inShort(answer.state);
     document.title = say('web.title.wall', { name: answer.state.name });
+  }
+
+  /** What is read aloud when a change has settled. */
+  private inShort({ scene }: HouseState): string {
+    const chosen = scene.openings.find((opening) => opening.name === this.chosen);
+    return [chosen?.label, scene.totals.line].filter(Boolean).join('. ');
   }
 
   private async fetched<T>(address: string, took: (value: T) => void): Promise<void> {

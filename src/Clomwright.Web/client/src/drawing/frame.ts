@@ -3,8 +3,13 @@ import type { Box, FaceView, Point, Scene } from '../scene';
 /** Room round the drawing, in pixels. */
 export const margin = { left: 58, right: 14, top: 44, bottom: 40 } as const;
 
-/** Narrower than this a foot of wall cannot be read; the strip is slid sideways instead. */
-const leastPixelsPerMetre = 62;
+/** The whole ring across the page, or near enough to read every inch and slid sideways. */
+export type Nearness = 'whole' | 'near';
+
+/** Smaller than this nothing can be read, so that even the whole ring is slid sideways: a desk, and a phone held in the hand. */
+const leastAtDesk = 30;
+const leastInHand = 62;
+const leastNear = 96;
 
 /** Where metres of the unrolled wall fall on the page. */
 export interface Frame {
@@ -15,8 +20,9 @@ export interface Frame {
   y(metres: number): number;
 }
 
-export function frameOf(scene: Scene, view: FaceView, room: number): Frame {
-  const k = Math.max(leastPixelsPerMetre, (room - margin.left - margin.right) / view.length);
+export function frameOf(scene: Scene, view: FaceView, room: number, nearness: Nearness): Frame {
+  const fitting = (room - margin.left - margin.right) / view.length;
+  const k = Math.max(fitting * (nearness === 'near' ? 2 : 1), nearness === 'near' ? leastNear : room < 700 ? leastInHand : leastAtDesk);
   return {
     k,
     width: margin.left + margin.right + view.length * k,

@@ -1,11 +1,14 @@
 import { nothing, svg, type TemplateResult } from 'lit';
 import { repeat } from 'lit/directives/repeat.js';
-import type { FaceView, FindingLine, OpeningCard, Scene } from '../scene';
+import type { FaceView, FindingLine, Scene, Tick } from '../scene';
 import { say } from '../words';
 import { margin, path, rectangle, round, type Frame } from './frame';
 import { spread } from './spread';
 
 type Drawn = TemplateResult<2> | typeof nothing;
+
+const lineHeight = 13;
+const labelWidth = 38;
 
 /** The wall itself: stem, cob, lift lines, bond beam, floor and outside grade. */
 export function wallLayer(frame: Frame, scene: Scene, view: FaceView): Drawn {
@@ -20,15 +23,10 @@ export function wallLayer(frame: Frame, scene: Scene, view: FaceView): Drawn {
       <path class="lift-lines" d=${path(frame, view.liftLines, false)} />
       <path class="bond-beam" d=${path(frame, view.bondBeam)} />
       <path class="bond-beam-grain" d=${path(frame, view.bondBeam)} />
-      ${
-        view.grade === null
-          ? nothing
-          : svg`<path class="grade" d="M${left} ${round(frame.y(view.grade))}H${right}" />
-            <text class="along-label" x=${right} y=${round(frame.y(view.grade) - 5)} text-anchor="end">${say('web.drawing.grade')}</text>`
-      }
+      ${view.grade === null ? nothing : svg`<path class="grade" d="M${left} ${round(frame.y(view.grade))}H${right}" />`}
       <path class="floor" d="M${left - 10} ${round(frame.y(0))}H${right}" />
     </g>
-    ${scene.heights.length === 0 ? nothing : rulers(frame, scene, view)}
+    ${rulers(frame, scene, view)}
   `;
 }
 
@@ -38,15 +36,14 @@ function rulers(frame: Frame, scene: Scene, view: FaceView): Drawn {
     <g class="rulers" aria-hidden="true">
       ${scene.heights.map((tick) => {
         const y = round(frame.y(tick.at));
-        return svg`<path d="M${margin.left - (tick.major ? 12 : 6)} ${y}H${margin.left - 2}" />
-          ${tick.label === null ? nothing : svg`<text x=${margin.left - 15} y=${y + 4} text-anchor="end">${tick.label}</text>`}`;
+        return svg`<path d="M${margin.left - (tick.major ? 12 : 6)} ${y}H${margin.left - 2}" />`;
       })}
+      ${heightLabels(frame, scene, view).map(
+        ({ at, label }) => svg`<text x=${margin.left - 15} y=${round(frame.y(at)) + 4} text-anchor="end">${label}</text>`,
+      )}
       <path d="M${frame.x(0)} ${foot}H${frame.x(view.length)}" />
-      ${view.ticks.map((tick) => {
-        const x = round(frame.x(tick.at));
-        return svg`<path d="M${x} ${foot}v${tick.major ? 9 : 5}" />
-          ${tick.label === null ? nothing : svg`<text x=${x} y=${foot + 21} text-anchor="middle">${tick.label}</text>`}`;
-      })}
+      ${view.ticks.map((tick) => svg`<path d="M${round(frame.x(tick.at))} ${foot}v${tick.major ? 9 : 5}" />`)}
+      ${thinned(view.ticks, frame.k).map((tick) => svg`<text x=${round(frame.x(tick.at))} y=${foot + 21} text-anchor="middle">${tick.label}</text>`)}
       ${[0, view.length].map((end) => {
         const x = round(frame.x(end));
         return svg`<path class="zero" d="M${x} ${margin.top - 22}V${foot + 9}" />
@@ -54,6 +51,27 @@ function rulers(frame: Frame, scene: Scene, view: FaceView): Drawn {
       })}
     </g>
   `;
+}
+
+/** The labelled marks, every one or every second, fifth or tenth, so that their labels do not touch. */
+function thinned(ticks: readonly Tick[], k: number): Tick[] {
+  const labelled = ticks.filter((tick) => tick.label !== null);
+  const [first, second] = labelled;
+  const apart = first && second ? Math.abs(second.at - first.at) * k : labelWidth;
+  const every = [1, 2, 5, 10].find((n) => n * apart >= labelWidth) ?? 20;
+  return labelled.filter((_, i) => i % every === 0);
+}
+
+/** What stands beside the ruler of heights: the floor and the ground first, then what has room. */
+function heightLabels(frame: Frame, scene: Scene, view: FaceView): { at: number; label: string }[] {
+  const ground = view.grade === null ? [] : [{ at: view.grade, label: say('web.drawing.grade') }];
+  const rest = scene.heights.flatMap(({ at, label }) => (label === null ? [] : [{ at, label }]));
+  const floor = rest.filter(({ at }) => at === 0);
+  const placed: { at: number; label: string }[] = [];
+  for (const label of [...floor, ...ground, ...rest]) {
+    if (placed.every((other) => Math.abs(other.at - label.at) * frame.k >= lineHeight)) placed.push(label);
+  }
+  return placed;
 }
 
 /** What is built in: niches, embeds and tees; broken lines where it is cut from the other face. */
@@ -102,34 +120,6 @@ export function landingLayer(frame: Frame, scene: Scene, view: FaceView): Drawn 
       })}
     </g>
   `;
-}
-
-/** The opening's own drawing, at its place in the scene. */
-export function openingShape(frame: Frame, view: FaceView, card: OpeningCard): Drawn {
-  const shape = view.openings.find((opening) => opening.name === card.name);
-  if (shape === undefined) return nothing;
-  const d = path(frame, shape.outlines);
-  return svg`
-    <path class="hole" d=${d} />
-    <path class="header" d=${path(frame, shape.header)} />
-    <path class="header-grain" d=${path(frame, shape.header)} />
-    <path class="leaf" d=${d} />
-    ${openingName(frame, shape, card.name)}
-  `;
-}
-
-function openingName(frame: Frame, shape: FaceView['openings'][number], name: string): Drawn {
-  const xs = (shape.outlines[0] ?? []).map(([x]) => x);
-  const ys = (shape.outlines[0] ?? []).map(([, y]) => y);
-  const wide = (Math.max(...xs) - Math.min(...xs)) * frame.k;
-  const high = (Math.max(...ys) - Math.min(...ys)) * frame.k;
-  const x = round(frame.x(shape.foot[0]));
-  const y = round(frame.y(shape.foot[1]));
-  const long = name.length * 6.4 + 8;
-  if (long < wide) return svg`<text class="name" x=${x} y=${y - 8} text-anchor="middle">${name}</text>`;
-  return long < high
-    ? svg`<text class="name" transform="translate(${x} ${y - 8}) rotate(-90)" dy="0.33em">${name}</text>`
-    : svg`<text class="name" x=${x} y=${y + 15} text-anchor="middle">${name}</text>`;
 }
 
 /** Numbers of findings at the places they speak of, and the place pointed at from the list. */

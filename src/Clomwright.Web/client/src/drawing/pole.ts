@@ -1,14 +1,14 @@
 import { html, nothing, svg, type TemplateResult } from 'lit';
 import type { FaceView, Scene } from '../scene';
 import { say } from '../words';
-import { frameOf, margin, round } from './frame';
+import { frameOf, margin, round, type Nearness } from './frame';
 import { inLine } from './spread';
 
 export const poleWidth = 250;
 
 /** The storey pole beside the wall: each lift at its height, with its top, its batches and how much of the ring one batch raises. */
-export function storeyPole(scene: Scene, view: FaceView, room: number): TemplateResult {
-  const frame = frameOf(scene, view, room);
+export function storeyPole(scene: Scene, view: FaceView, room: number, nearness: Nearness): TemplateResult {
+  const frame = frameOf(scene, view, room, nearness);
   const middles = scene.lifts.map((lift) => frame.y((lift.bottom + lift.top) / 2)).reverse();
   const rows = inLine(middles, 14.5, margin.top - 4, frame.height - margin.bottom + 20).reverse();
   return html`

@@ -3,9 +3,10 @@ import { repeat } from 'lit/directives/repeat.js';
 import type { Change, Face, FaceView, OpeningCard, Scene } from '../scene';
 import { say } from '../words';
 import { asked, follow, take, type Held } from './drag';
-import { direction, frameOf, round, xOfStation, type Frame } from './frame';
+import { direction, frameOf, round, xOfStation, type Frame, type Nearness } from './frame';
 import { hatches } from './hatches';
-import { builtInLayer, landingLayer, markLayer, openingShape, wallLayer } from './layers';
+import { builtInLayer, landingLayer, markLayer, wallLayer } from './layers';
+import { namePlaces, openingShape } from './openings';
 import { pierLayer } from './piers';
 
 /** Below this width the wall is read, not dragged. */
@@ -19,6 +20,7 @@ export class UnrolledWall extends LitElement {
   static override properties = {
     scene: { attribute: false },
     face: {},
+    nearness: {},
     chosen: {},
     pointed: {},
     settled: { type: Boolean },
@@ -27,6 +29,7 @@ export class UnrolledWall extends LitElement {
 
   declare scene: Scene;
   declare face: Face;
+  declare nearness: Nearness;
   declare chosen: string | null;
   declare pointed: string | null;
   declare settled: boolean;
@@ -72,8 +75,9 @@ export class UnrolledWall extends LitElement {
   protected override render() {
     if (this.room === 0) return nothing;
     const { scene, view } = this;
-    const frame = frameOf(scene, view, this.room);
+    const frame = frameOf(scene, view, this.room, this.nearness);
     this.frame = frame;
+    const names = namePlaces(frame, view);
     return html`
       <svg
         class="unrolled"
@@ -104,7 +108,7 @@ export class UnrolledWall extends LitElement {
                 @pointerdown=${(event: PointerEvent) => this.taken(card, event)}
                 @keydown=${(event: KeyboardEvent) => this.nudged(card, event)}
                 @focus=${() => this.choose(card.name)}
-              >${openingShape(frame, view, card)}</g>`,
+              >${openingShape(frame, view, card, names.get(card.name))}</g>`,
           )}
         </g>
         ${markLayer(frame, view, scene.findings, this.pointed)}

@@ -16,7 +16,7 @@ export function papersPage(house: string, papers: PapersState): TemplateResult {
       papers.name,
       html`<p>${papers.note}</p>`,
       html`<a class="act" href=${papersAddress(house, '.pdf', paper)} target="_blank">${say('web.papers.all')}</a>
-        <a class="act" href=${hrefOf({ page: 'print', house, group: '', paper })} target="_blank">${say('web.papers.print-all')}</a>`,
+        <a class="act" href=${hrefOf({ page: 'print', house, of: '', paper })} target="_blank">${say('web.papers.print-all')}</a>`,
     )}
     <main class="papers">
       <p class="sizes">
@@ -28,7 +28,7 @@ export function papersPage(house: string, papers: PapersState): TemplateResult {
       ${groups.map(
         (group) => html`<section aria-label=${say(`web.papers.group.${group}`)}>
           <h2>${say(`web.papers.group.${group}`)}</h2>
-          <a class="print" href=${hrefOf({ page: 'print', house, group, paper })} target="_blank">${say('web.papers.print-these')}</a>
+          <a class="print" href=${hrefOf({ page: 'print', house, of: group, paper })} target="_blank">${say('web.papers.print-these')}</a>
           <ul class="sheets">
             ${papers.sheets.filter((sheet) => sheet.group === group).map((sheet) => card(house, sheet, paper))}
           </ul>
@@ -41,7 +41,7 @@ export function papersPage(house: string, papers: PapersState): TemplateResult {
 
 function card(house: string, sheet: SheetCard, paper: string): TemplateResult {
   return html`<li>
-    <a href=${sheetAddress(house, sheet, paper)} target="_blank">
+    <a href=${hrefOf({ page: 'sheet', house, of: sheet.key, paper })}>
       <img src=${sheetAddress(house, sheet, paper)} alt="" loading="lazy" width="220" height=${Math.round((220 * sheet.height) / sheet.width)} />
       <span class="sheet-title">${sheet.title}</span>
       <span class="sheet-size">${sheet.size}</span>

@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { planKey } from '../drawing/plan';
+import type { Nearness } from '../drawing/frame';
 import { liftTable, poleWidth, storeyPole } from '../drawing/pole';
 import '../drawing/strip';
 import '../parts/margin-list';
@@ -11,13 +12,16 @@ import { say } from '../words';
 
 export interface WallBench {
   readonly face: Face;
+  readonly nearness: Nearness;
   readonly chosen: string | null;
   readonly pointed: string | null;
   readonly settled: boolean;
   readonly broken: boolean;
+  readonly told: string;
   /** Room for the strip and its pole, px. */
   readonly room: number;
   turn(face: Face): void;
+  step(nearness: Nearness): void;
   choose(opening: string): void;
   act(act: Act): void;
 }
@@ -38,10 +42,16 @@ export function wallPage(bench: WallBench, state: HouseState): TemplateResult {
     <main class="bench">
       <section class="board" aria-label=${say('web.drawing.heading')}>
         <div class="board-line">
-          <div class="faces" role="group" aria-label=${say('web.face.which')}>
+          <div class="choices" role="group" aria-label=${say('web.face.which')}>
             ${(['inside', 'outside'] as const).map(
               (one) =>
                 html`<button type="button" aria-pressed=${face === one} @click=${() => bench.turn(one)}>${say(`web.face.${one}`)}</button>`,
+            )}
+          </div>
+          <div class="choices" role="group" aria-label=${say('web.near.which')}>
+            ${(['whole', 'near'] as const).map(
+              (one) =>
+                html`<button type="button" aria-pressed=${bench.nearness === one} @click=${() => bench.step(one)}>${say(`web.near.${one}`)}</button>`,
             )}
           </div>
           <p id="moving" class="hint">${say('web.drawing.moving')}</p>
@@ -51,12 +61,13 @@ export function wallPage(bench: WallBench, state: HouseState): TemplateResult {
             <unrolled-wall
               .scene=${scene}
               .face=${face}
+              .nearness=${bench.nearness}
               .chosen=${bench.chosen}
               .pointed=${bench.pointed}
               .settled=${bench.settled}
             ></unrolled-wall>
           </div>
-          ${besides ? html`<div class="pole-beside">${storeyPole(scene, scene.views[face], bench.room - poleWidth)}</div>` : nothing}
+          ${besides ? html`<div class="pole-beside">${storeyPole(scene, scene.views[face], bench.room - poleWidth, bench.nearness)}</div>` : nothing}
         </div>
         ${card === undefined ? nothing : html`<opening-line .card=${card} .refusal=${state.refusal} .settled=${bench.settled}></opening-line>`}
       </section>
@@ -72,6 +83,7 @@ export function wallPage(bench: WallBench, state: HouseState): TemplateResult {
         <margin-list .scene=${scene} .pointed=${bench.pointed}></margin-list>
       </div>
     </main>
+    <p class="only-read-aloud" role="status">${bench.told}</p>
     ${footer()}
   `;
 }

@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
+import '../parts/paper-sheet';
 import { hrefOf } from '../places';
 import type { PapersState, SheetCard } from '../scene';
 import { say } from '../words';
@@ -6,9 +7,9 @@ import { sheetAddress } from './papers';
 
 const pages = new CSSStyleSheet();
 
-/** Sheets one after another for the printer, each on a page of its own size, so that they come out to scale. */
-export function printPage(house: string, group: string, papers: PapersState, loaded: () => void): TemplateResult {
-  const sheets = papers.sheets.filter((sheet) => group === '' || sheet.group === group);
+/** Sheets one after another, each on a page of its own size, so that they come out of a printer to scale. */
+export function sheetsPage(house: string, of: string, papers: PapersState, loaded: () => void): TemplateResult {
+  const sheets = papers.sheets.filter((sheet) => of === '' || sheet.group === of || sheet.key === of);
   pages.replaceSync(sheets.map(pageRules).join('\n'));
   if (!document.adoptedStyleSheets.includes(pages)) document.adoptedStyleSheets.push(pages);
   let waiting = sheets.length;
@@ -29,7 +30,11 @@ export function printPage(house: string, group: string, papers: PapersState, loa
     <main class="print-sheets">
       ${sheets.map(
         (sheet) =>
-          html`<img class="print-sheet ${pageName(sheet)}" src=${sheetAddress(house, sheet, papers.paper)} alt=${sheet.title} @load=${one} @error=${one} />`,
+          html`<paper-sheet
+            class="print-sheet ${pageName(sheet)}"
+            .address=${sheetAddress(house, sheet, papers.paper)}
+            @sheet-there=${one}
+          ></paper-sheet>`,
       )}
     </main>
   `;

@@ -1,0 +1,63 @@
+import { nothing, svg, type TemplateResult } from 'lit';
+import type { FaceView, OpeningCard, OpeningShape } from '../scene';
+import { path, round, type Frame } from './frame';
+
+const letterWidth = 6.4;
+const longestName = 22;
+const row = 15;
+
+/** Where an opening's name is written: in the hole lying or standing, or below it in one of a few rows so that names do not touch. */
+export type NamePlace = { way: 'lying' | 'standing' } | { way: 'below'; row: number };
+
+export function namePlaces(frame: Frame, view: FaceView): Map<string, NamePlace> {
+  const places = new Map<string, NamePlace>();
+  const rows: number[] = [];
+  const shapes = [...view.openings].sort((a, b) => a.foot[0] - b.foot[0]);
+  for (const shape of shapes) {
+    const long = shortName(shape.name).length * letterWidth + 8;
+    const [wide, high] = size(frame, shape);
+    if (long < wide) places.set(shape.name, { way: 'lying' });
+    else if (long < high) places.set(shape.name, { way: 'standing' });
+    else {
+      const left = frame.x(shape.foot[0]) - long / 2;
+      let free = rows.findIndex((end) => end < left);
+      if (free < 0) free = rows.length;
+      rows[free] = left + long;
+      places.set(shape.name, { way: 'below', row: free });
+    }
+  }
+  return places;
+}
+
+/** The opening's own drawing, at its place in the scene. */
+export function openingShape(frame: Frame, view: FaceView, card: OpeningCard, place: NamePlace | undefined): TemplateResult<2> | typeof nothing {
+  const shape = view.openings.find((opening) => opening.name === card.name);
+  if (shape === undefined) return nothing;
+  const d = path(frame, shape.outlines);
+  return svg`
+    <path class="hole" d=${d} />
+    <path class="header" d=${path(frame, shape.header)} />
+    <path class="header-grain" d=${path(frame, shape.header)} />
+    <path class="leaf" d=${d} />
+    ${openingName(frame, shape, place)}
+  `;
+}
+
+function openingName(frame: Frame, shape: OpeningShape, place: NamePlace | undefined): TemplateResult<2> {
+  const x = round(frame.x(shape.foot[0]));
+  const y = round(frame.y(shape.foot[1]));
+  const name = shortName(shape.name);
+  if (place?.way === 'standing') return svg`<text class="name" transform="translate(${x} ${y - 8}) rotate(-90)" dy="0.33em">${name}</text>`;
+  const under = place?.way === 'below' ? y + row * (place.row + 1) : y - 8;
+  return svg`<text class="name" x=${x} y=${under} text-anchor="middle">${name}</text>`;
+}
+
+function shortName(name: string): string {
+  return name.length <= longestName ? name : `${name.slice(0, longestName - 1)}…`;
+}
+
+function size(frame: Frame, shape: OpeningShape): [wide: number, high: number] {
+  const xs = (shape.outlines[0] ?? []).map(([x]) => x);
+  const ys = (shape.outlines[0] ?? []).map(([, y]) => y);
+  return [(Math.max(...xs) - Math.min(...xs)) * frame.k, (Math.max(...ys) - Math.min(...ys)) * frame.k];
+}

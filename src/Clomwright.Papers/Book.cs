@@ -11,7 +11,7 @@ public static class Book
 {
     /// <summary>Every sheet in page order: cover, findings, pocket card, plan, unrolled wall outside and inside, section, a sheet for each lift, a card for each opening, orders.</summary>
     /// <remarks>Keys are permanent: <c>cover</c>, <c>findings</c>, <c>pocket-card</c>, <c>plan</c>, <c>unrolled-outside</c>, <c>unrolled-inside</c>, <c>section</c>, <c>lift-1</c>, <c>opening-door</c>, <c>order-earth</c>; a sheet that goes on carries <c>-2</c> and on.</remarks>
-    public static Sequence<Sheet> Of(HouseStudy study, PaperOptions options) => Of(PaperSet.Of(study, options));
+    public static Sequence<Sheet> Of(HouseStudy study, PaperOptions options) => Of(FromStudy.Set(study, options));
 
     /// <summary>The same, from the parts of a study.</summary>
     public static Sequence<Sheet> Of(PaperSet set)

@@ -1,9 +1,6 @@
 using Clomwright.Building;
 using Clomwright.Evidence;
 using Clomwright.Geometry;
-using Clomwright.Study;
-
-using TakeOff = Clomwright.Geometry.Quantities;
 
 namespace Clomwright.Papers;
 
@@ -33,30 +30,6 @@ public sealed record PaperSet
 
     /// <summary>Paper, units, date and revision.</summary>
     public required PaperOptions Options { get; init; }
-
-    /// <summary>The papers of a study.</summary>
-    public static PaperSet Of(HouseStudy study, PaperOptions options)
-    {
-        ArgumentNullException.ThrowIfNull(study);
-        return Of(study.Geometry, study.Findings, study.Diagnostics, options);
-    }
-
-    /// <summary>The papers of a geometry and what the rules say of it.</summary>
-    public static PaperSet Of(HouseGeometry geometry, Sequence<Finding> findings, Sequence<Diagnostic> diagnostics, PaperOptions options)
-    {
-        var quantities = TakeOff.Of(geometry);
-        return new PaperSet
-        {
-            Geometry = geometry,
-            Quantities = quantities,
-            SettingOut = SettingOuts.Of(geometry),
-            Findings = findings,
-            Diagnostics = diagnostics,
-            Assumptions = quantities.Assumptions,
-            Calculations = quantities.Calculations,
-            Options = options,
-        };
-    }
 
     /// <summary>The description.</summary>
     public House House => Geometry.House;

@@ -1,8 +1,7 @@
 using Clomwright.Building;
 using Clomwright.Evidence;
-using Clomwright.Geometry;
 using Clomwright.Papers.Drawing;
-using Clomwright.Rules;
+using Clomwright.Study;
 using Clomwright.Testing;
 
 namespace Clomwright.Papers.Tests;
@@ -16,11 +15,8 @@ internal static class Papers
 
     public static Sequence<Sheet> HeronPointBook { get; } = Book.Of(HeronPoint);
 
-    public static PaperSet Set(House house, PaperSize paper, UnitSystem? units = null)
-    {
-        var geometry = FromBuilding.Of(house);
-        return PaperSet.Of(geometry, RuleBook.Check(geometry), geometry.Diagnostics, new PaperOptions(Date) { Paper = paper, Units = units });
-    }
+    public static PaperSet Set(House house, PaperSize paper, UnitSystem? units = null) =>
+        FromStudy.Set(HouseStudy.Of(house), new PaperOptions(Date) { Paper = paper, Units = units });
 
     public static IEnumerable<Text> Texts(this Sheet sheet) => sheet.Marks.All().OfType<Text>();
 }

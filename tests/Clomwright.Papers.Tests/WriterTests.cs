@@ -74,6 +74,14 @@ public sealed class WriterTests
     }
 
     [Fact]
+    public void Pdf_OfTheSameSheets_IsTheSameBytes()
+    {
+        Sheet[] sheets = [.. Papers.HeronPointBook];
+        Assert.Equal(PdfWriter.Write(sheets, "Heron Point", Papers.Date), PdfWriter.Write(sheets, "Heron Point", Papers.Date));
+        Assert.NotEqual(PdfWriter.Write(sheets, "Heron Point", Papers.Date), PdfWriter.Write(sheets[..^1], "Heron Point", Papers.Date));
+    }
+
+    [Fact]
     public void Pdf_CarriesTitleBookmarksAndSelectableText()
     {
         using var document = PdfDocument.Open(PdfWriter.Write([.. Papers.HeronPointBook], "Heron Point", Papers.Date));

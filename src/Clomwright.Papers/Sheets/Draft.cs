@@ -7,7 +7,7 @@ namespace Clomwright.Papers.Sheets;
 internal sealed record Draft(SheetHead Head, (double Width, double Height) Paper, IReadOnlyList<Block> Column)
 {
     /// <summary>Blocks poured onto as many sheets as they need; further ones carry the same key with a number.</summary>
-    public static IEnumerable<Draft> Flow(SheetHead head, (double Width, double Height) paper, IReadOnlyList<Block> blocks, Wording say)
+    public static IEnumerable<Draft> Flow(SheetHead head, (double Width, double Height) paper, IReadOnlyList<Block> blocks, Wording say, int first = 1)
     {
         var content = SheetFrame.Content(paper.Width, paper.Height);
         blocks = [.. blocks.Select(b => b.At(content.Width))];
@@ -20,11 +20,11 @@ internal sealed record Draft(SheetHead Head, (double Width, double Height) Paper
         }
 
         return columns.Select((column, i) => new Draft(
-            i == 0 ? head : head with
+            i + first == 1 ? head : head with
             {
-                Key = FormattableString.Invariant($"{head.Key}-{i + 1}"),
+                Key = FormattableString.Invariant($"{head.Key}-{i + first}"),
                 GoesOn = true,
-                Title = say.Say("frame.continued", ("title", head.Title), ("n", i + 1)),
+                Title = say.Say("frame.continued", ("title", head.Title), ("n", i + first)),
             },
             paper,
             column));

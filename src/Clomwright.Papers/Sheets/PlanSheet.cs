@@ -80,7 +80,7 @@ internal static class PlanSheet
     }
 
     private static string LandingName(Scene scene, Landing landing) =>
-        scene.Say.Say(landing.Secondary ? "plan.secondary-n" : "plan.pole-n", ("n", landing.Name.Split(' ')[^1]));
+        scene.Say.Say(landing.Secondary ? "plan.secondary-n" : "plan.pole-n", ("n", landing.Name[(landing.Name.IndexOf(' ') + 1)..]));
 
     /// <summary>Lines beside the inside face, and for a round house the triangle that draws it from the wall line.</summary>
     private static IEnumerable<Block> Lines(Scene scene)

@@ -25,7 +25,7 @@ public static class PocketCard
                 new(say.Say("pocket.rise-per-batch"), Anchor.End) { Grows = 1 }, new(""), new(say.Say("pocket.set-in"), Anchor.End),
             ],
             [.. g.Lifts.Reverse().Select(l => Lift(scene, l))]) { Lettering = Styles.BodyStrong };
-        return Draft.Flow(new SheetHead("pocket-card", say.Say("pocket.title")), scene.Set.Options.Paper.Pocket(), [table, .. Today(say), Caution(say)], say);
+        return Draft.Flow(new SheetHead("pocket-card", say.Say("pocket.title")), scene.Set.Options.Paper.Pocket(), [table, new Paragraph(say.Say("pocket.note"), Styles.Small) { Above = 1.5 }, .. Today(say), Caution(say)], say);
     }
 
     /// <summary>One lift from ten typed numbers, without a house file.</summary>

@@ -21,7 +21,8 @@ internal static class UnrolledSheet
         var side = face.ToString().ToLowerInvariant();
         var layout = Best(scene, face);
         var head = new SheetHead($"unrolled-{side}", say.Say("unrolled.title-" + side), Clock.Drawing, say.Say(layout.Scale.Label));
-        List<Block> blocks = [.. layout.Bands.Select(b => new Picture(b.Marks, b.View) { Above = BandGap })];
+        Block[] bands = [.. layout.Bands.Select(b => new Picture(b.Marks, b.View) { Above = BandGap })];
+        List<Block> blocks = [];
         blocks.Add(new Paragraph(say.Say("unrolled.note-" + side) + " " + say.Say("unrolled.note-tags"), Styles.Small));
         blocks.Add(new Facts(
         [
@@ -33,7 +34,14 @@ internal static class UnrolledSheet
         Block[] keys = [.. Keys(scene)];
         var wide = SheetFrame.Content(layout.Paper.Width, layout.Paper.Height).Width > Wide && openings.Length > 0 && keys.Length > 0;
         blocks.AddRange(wide ? [new Beside(new Stack(openings), new Stack(keys)) { Above = 5 }] : [.. openings, .. keys]);
-        return Draft.Flow(head, layout.Paper, blocks, say);
+        // A drawing that lies down on small paper has its tables on upright sheets after it.
+        if (layout.Paper.Width < layout.Paper.Height || wide)
+        {
+            return Draft.Flow(head, layout.Paper, [.. bands, .. blocks], say);
+        }
+
+        Draft[] drawn = [.. Draft.Flow(head, layout.Paper, bands, say)];
+        return [.. drawn, .. Draft.Flow(head, scene.Portrait, blocks, say, first: drawn.Length + 1)];
     }
 
     /// <summary>The paper, scale and number of strips that show the wall largest; a strip more has to earn its place.</summary>
@@ -49,7 +57,7 @@ internal static class UnrolledSheet
                 var content = SheetFrame.Content(paper.Width, paper.Height);
                 foreach (var scale in DrawingScale.Usual(scene.Say.First))
                 {
-                    var worth = Math.Pow(0.8, count - 1) / scale.Denominator;
+                    var worth = Math.Pow(0.85, count - 1) / scale.Denominator;
                     if (worth <= score)
                     {
                         break;

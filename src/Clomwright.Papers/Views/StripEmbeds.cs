@@ -100,7 +100,7 @@ internal static class StripEmbeds
             var triangle = Outline.Polygon(new(x, top), new(x - 1.2, top - 2.1), new(x + 1.2, top - 2.1));
             Mark seat = landing.Secondary ? new Stroke(triangle, new Pen(Weight.Thin)) : new Fill(triangle);
             List<Mark> marks = [seat];
-            var number = landing.Name.Split(' ')[^1];
+            var number = Ids.Number(landing.Name);
             var half = Styles.Small.WidthOf(number) / 2;
             if (!landing.Secondary && x - half > last + 0.6)
             {

@@ -6,7 +6,7 @@ using PdfSharp.Pdf;
 namespace Clomwright.Papers.Writers;
 
 /// <summary>Draws finished sheets as one PDF: exact page sizes, fonts embedded as far as they are used, text selectable, a bookmark for every sheet.</summary>
-/// <remarks>Drawing and text are the same for the same sheets and date; PDFsharp puts random marks of its own into the file, so bytes may differ.</remarks>
+/// <remarks>The same sheets, title and date give the same bytes.</remarks>
 public static class PdfWriter
 {
     private const double PointsPerMm = 72 / 25.4;
@@ -47,7 +47,9 @@ public static class PdfWriter
 
         using var stream = new MemoryStream();
         document.Save(stream, closeStream: false);
-        return stream.ToArray();
+        var file = stream.ToArray();
+        Repeatable.Make(file);
+        return file;
     }
 
     private static void UseShippedFonts()

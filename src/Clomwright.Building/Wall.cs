@@ -34,32 +34,3 @@ public sealed record LiftPlan
     /// <summary>How they are laid.</summary>
     public LiftMethod Method { get; init; } = LiftMethod.Tossed;
 }
-
-/// <summary>The timber ring on the wall top.</summary>
-/// <param name="Width">Across the wall.</param>
-/// <param name="Depth">Upright.</param>
-/// <param name="Offset">Of its centreline from the middle of the wall top, outward positive.</param>
-/// <param name="Material">Key of a timber in the data files.</param>
-public sealed record BondBeam(Length Width, Length Depth, Length Offset, string Material = "douglas-fir-no2");
-
-/// <summary>T-shaped timber anchors that hold the bond beam down.</summary>
-/// <param name="Spacing">Along the bond beam.</param>
-/// <param name="Depth">From the wall top to the underside of the bar.</param>
-/// <param name="Bar">Length of the buried cross bar along the wall.</param>
-public sealed record Tees(Length Spacing, Length Depth, Length Bar);
-
-/// <summary>Which face of the wall.</summary>
-public enum Face
-{
-    /// <summary>The room side.</summary>
-    Inside,
-
-    /// <summary>The weather side.</summary>
-    Outside,
-}
-
-/// <summary>A plaster or wash on a face.</summary>
-/// <param name="Face">Which face.</param>
-/// <param name="Material">Key of a finish: <c>earth-plaster</c>, <c>lime-plaster</c>, <c>cement-plaster</c>, <c>closed-paint</c>.</param>
-/// <param name="Depth">Total thickness; null where it is a wash.</param>
-public sealed record Finish(Face Face, string Material, Length? Depth = null);

@@ -1,0 +1,22 @@
+namespace Clomwright.Building;
+
+/// <summary>How practised the crew is.</summary>
+public enum Skill
+{
+    /// <summary>First days.</summary>
+    Beginner,
+
+    /// <summary>Some of each.</summary>
+    Mixed,
+
+    /// <summary>Practised.</summary>
+    Skilled,
+}
+
+/// <summary>Who builds, and when.</summary>
+/// <param name="People">How many.</param>
+/// <param name="Skill">How practised.</param>
+/// <param name="Start">First day of work.</param>
+/// <param name="DaysPerWeek">Working days in a week.</param>
+/// <param name="HoursPerDay">Working hours in a day.</param>
+public sealed record Crew(int People, Skill Skill, DateOnly Start, int DaysPerWeek, double HoursPerDay);

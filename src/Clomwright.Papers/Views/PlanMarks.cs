@@ -15,12 +15,13 @@ internal static class PlanMarks
         var curve = pen.Geometry.Curve;
         var centre = pen.At(settingOut.Centre);
         var (a, b) = (pen.At(settingOut.PegA), pen.At(settingOut.PegB));
-        var frame = PaperBox.Around(a, b).With(board.Marks.Bounds()).Inset(-8);
+        var frame = PaperBox.Around(a, b).With(board.Marks.Bounds()).Inset(-9);
         var taken = new Taken(frame);
         Axes(board, pen, view, taken);
-        Peg(board, centre, "", taken);
-        Peg(board, a, "A", taken);
-        Peg(board, b, "B", taken);
+        var outward = 1 / Math.Max((b - a).Norm, 1e-9) * (b - a);
+        Peg(board, centre, "", default, taken);
+        Peg(board, a, "A", -1.0 * outward, taken);
+        Peg(board, b, "B", outward, taken);
         board.Add(new Stroke(Outline.Line(a, b), new Pen(Weight.Thin, Dash.Chain)));
         taken.Keep(Outline.Line(a, b).Bounds.Inset(-0.5));
         Zero(board, pen, centre, taken);
@@ -47,15 +48,16 @@ internal static class PlanMarks
         }
     }
 
-    private static void Peg(Board board, PaperPoint at, string name, Taken taken)
+    private static void Peg(Board board, PaperPoint at, string name, PaperPoint away, Taken taken)
     {
         board.Add(new Stroke(Outline.Of(Outline.Line(at.X - 2, at.Y, at.X + 2, at.Y), Outline.Line(at.X, at.Y - 2, at.X, at.Y + 2)), new Pen(Weight.Medium)));
         board.Add(new Stroke(Outline.Circle(at, 1.2), new Pen(Weight.Thin)));
         taken.Keep(PaperBox.At(at.X - 2.2, at.Y - 2.2, 4.4, 4.4));
         if (name.Length > 0)
         {
-            board.Say(name, at.X, at.Y + 6.4, Styles.Heading, Anchor.Middle);
-            taken.Keep(PaperBox.At(at.X - 2, at.Y + 2, 4, 6));
+            var label = new Text(name, at + 4.6 * away + new PaperPoint(0, Styles.Heading.Digits / 2), Styles.Heading, Anchor.Middle);
+            board.Add(label);
+            taken.Keep(label.Bounds);
         }
     }
 

@@ -45,7 +45,9 @@ internal static class StripEmbeds
                         labelled = true;
                     }
 
-                    board.Add(new Group(Ids.Embed(embed.Address), [.. marks]));
+                    var over = marks.Bounds();
+                    var cut = over.Left < strip.Corner.X - 1 || over.Right > strip.Right + 1;
+                    board.Add(new Group(Ids.Embed(embed.Address), [.. marks], cut ? Outline.Rectangle(over with { Left = Math.Max(over.Left, strip.Corner.X), Right = Math.Min(over.Right, strip.Right) }) : null));
                 }
             }
         }

@@ -58,6 +58,12 @@ internal static class StripHoles
         var middle = box.Centre;
         var letters = Styles.Heading;
         var radius = Math.Max(2.6, letters.WidthOf(letter) / 2 + 0.9);
+        if (Math.Min(box.Width, box.Height) < 2 * radius + 1)
+        {
+            board.Say(letter, middle.X, middle.Y + Styles.BodyStrong.Digits / 2, Styles.BodyStrong, Anchor.Middle);
+            return;
+        }
+
         board.Add(new Stroke(Outline.Circle(middle, radius), new Pen(Weight.Thin)));
         board.Say(letter, middle.X, middle.Y + letters.Digits / 2, letters, Anchor.Middle);
         if (place.Opening.Shape == OpeningShape.Round || !view.Details)

@@ -6,7 +6,7 @@ namespace Clomwright.Analysis.Roof;
 internal sealed class ReciprocalCases
 {
     private const double Water = 9806.65;
-    private const int MostDirections = 16;
+    private const int MostDirections = 12;
 
     private readonly ReciprocalGeometry frame;
     private readonly Tributary shares;
@@ -120,7 +120,7 @@ internal sealed class ReciprocalCases
 
     private static bool Faces(RoofPoint p, double bearing) => Math.Cos(p.Bearing - bearing) > 0;
 
-    /// <summary>A pattern turned toward every pole, up to sixteen of them.</summary>
+    /// <summary>A pattern turned toward every pole, up to twelve of them.</summary>
     private PoleLoad[][] Toward(Func<double, PoleLoad[]> pattern)
     {
         var count = Math.Min(frame.Count, MostDirections);

@@ -85,13 +85,13 @@ internal static class ReciprocalCombinations
 
         if (combination.Factor(LoadKind.Snow) is not (> 0 and var fallen))
         {
-            yield return new(combination, sense, stages.Forces(sum));
+            yield return new(combination, sense, stages.ForcesOnly(sum));
             yield break;
         }
 
-        yield return new(combination, "even", stages.Forces(ReciprocalCases.Add(sum, fallen, cases.Even(snow!.Balanced))));
-        yield return new(combination, "one-sided", stages.Forces(ReciprocalCases.Add(sum, 1, stages.Worst(sum, fallen, stages.OneSidedSnow!))));
-        yield return new(combination, "drift", stages.Forces(ReciprocalCases.Add(sum, 1, stages.Worst(sum, fallen, stages.DriftedSnow!))));
+        yield return new(combination, "even", stages.ForcesOnly(ReciprocalCases.Add(sum, fallen, cases.Even(snow!.Balanced))));
+        yield return new(combination, "one-sided", stages.ForcesOnly(ReciprocalCases.Add(sum, 1, stages.Worst(sum, fallen, stages.OneSidedSnow!))));
+        yield return new(combination, "drift", stages.ForcesOnly(ReciprocalCases.Add(sum, 1, stages.Worst(sum, fallen, stages.DriftedSnow!))));
     }
 
     /// <summary>Wind from every direction.</summary>

@@ -124,8 +124,11 @@ internal sealed class ReciprocalStages
     public PoleLoad[] Lightest(PoleLoad[] under, double factor, IReadOnlyList<PoleLoad[]> patterns) =>
         ReciprocalCases.Scale(factor, patterns.MinBy(loads => Plan(under, factor, loads).Min())!);
 
-    /// <summary>What a load does.</summary>
+    /// <summary>What a load does, sinking included.</summary>
     public RingForces Forces(PoleLoad[] loads) => RingForces.Of(frame, space, loads, weights.Poles.Value?.Modulus.Value);
+
+    /// <summary>What a load does, without how far the ring sinks.</summary>
+    public RingForces ForcesOnly(PoleLoad[] loads) => RingForces.Of(frame, space, loads, null);
 
     private double[] Plan(PoleLoad[] under, double factor, PoleLoad[] loads)
     {

@@ -49,7 +49,7 @@ public sealed record RingForces
     public required Sequence<double> Drop { get; init; }
 
     /// <summary>The larger of plan and space at each crossing, N: what is checked.</summary>
-    public Sequence<double> Governing => CrossingForce.Zip(CrossingForceInSpace, (p, s) => Math.Abs(s) > Math.Abs(p) ? s : p).ToSequence();
+    public required Sequence<double> Governing { get; init; }
 
     /// <summary>Numbers of the poles whose far crossing opens; the pin there is in tension.</summary>
     public Sequence<int> Opened => CrossingForce.Select((p, i) => (p, i)).Where(x => x.p < 0).Select(x => x.i + 1).ToSequence();
@@ -77,7 +77,7 @@ public sealed record RingForces
             var pole = frame.Poles[i];
             diagrams[i] = PoleDiagram.Of(pole, loads[i], plate[i], crossing[(i + n - 1) % n], crossing[i]);
             stress[i] = PoleStress.Of(diagrams[i]);
-            sink[i] = modulus is { } e ? diagrams[i].SinkAtNear(x => e * Math.PI * Math.Pow(pole.DiameterAt(x), 4) / 64) : 0;
+            sink[i] = modulus is { } e ? diagrams[i].SinkAtNear(x => e * SecondMoment(pole.DiameterAt(x))) : 0;
         }
 
         return new RingForces
@@ -86,6 +86,7 @@ public sealed record RingForces
             LoadMoment = InOrder(moment.AsSpan()),
             CrossingForce = InOrder(crossing.AsSpan()),
             CrossingForceInSpace = Each(i => spatial.Crossing[i].Z),
+            Governing = Each(i => Math.Abs(spatial.Crossing[i].Z) > Math.Abs(crossing[i]) ? spatial.Crossing[i].Z : crossing[i]),
             CrossingSidewaysInSpace = Each(i => Sideways(spatial.Crossing[i])),
             PlateReaction = InOrder(plate.AsSpan()),
             PlateSidewaysInSpace = Each(i => Sideways(spatial.Plate[i])),
@@ -112,6 +113,8 @@ public sealed record RingForces
         }
     }
 
+    private static double SecondMoment(double d) => Math.PI / 64 * d * d * d * d;
+
     private static double Sideways(Numerics.Frames.Vector3 f) => Math.Sqrt(f.X * f.X + f.Y * f.Y);
 }
 
@@ -129,12 +132,21 @@ internal readonly record struct PoleStress(double Bending, double BendingGross, 
         {
             var x = diagram.Stations[j];
             var d = pole.DiameterAt(x);
-            var whole = NotchedRound.Of(d, 0);
-            var net = x == pole.Near || x == pole.Far ? NotchedRound.Of(d, pole.Notch) : whole;
-            bending = Math.Max(bending, Math.Abs(diagram.Moment[j]) / net.SectionModulus);
-            gross = Math.Max(gross, Math.Abs(diagram.Moment[j]) / whole.SectionModulus);
+            var moment = Math.Abs(diagram.Moment[j]);
             var v = Math.Max(Math.Abs(diagram.ShearBefore[j]), Math.Abs(diagram.ShearAfter[j])) * pole.PitchCosine;
-            shear = Math.Max(shear, net.ShearFactor * v / net.Area);
+            var whole = moment / (Math.PI * d * d * d / 32);
+            gross = Math.Max(gross, whole);
+            if (pole.Notch > 0 && (x == pole.Near || x == pole.Far))
+            {
+                var net = NotchedRound.Of(d, pole.Notch);
+                bending = Math.Max(bending, moment / net.SectionModulus);
+                shear = Math.Max(shear, net.ShearFactor * v / net.Area);
+            }
+            else
+            {
+                bending = Math.Max(bending, whole);
+                shear = Math.Max(shear, 4.0 / 3 * v / (Math.PI * d * d / 4));
+            }
         }
 
         return new PoleStress(bending, gross, shear);

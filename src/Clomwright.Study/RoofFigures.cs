@@ -10,7 +10,28 @@ namespace Clomwright.Study;
 /// <summary>The roof's part of the figures. Forces are lists by pole, clockwise as landings are listed; each crossing belongs to the pole that rests there.</summary>
 internal static class RoofFigures
 {
-    public static Figure Of(RoofResult roof) => roof.Reciprocal.Value is { } frame ? Of(roof, frame) : new Figure.NotChecked(roof.Reciprocal.NotChecked!);
+    public static Figure Of(RoofResult roof) => roof switch
+    {
+        { Reciprocal.Value: { } frame } => Of(roof, frame),
+        { Plain.Value: { } plain } => Of(roof, plain),
+        _ => new Figure.NotChecked(roof.Reciprocal.NotChecked is { Key: not "analysis.roof.not-reciprocal" } why ? why : roof.Plain.NotChecked!),
+    };
+
+    private static Figure Of(RoofResult roof, PlainResult plain) => Tree(
+        ("kind", Name(plain.Kind)),
+        ("pitch", Computed(plain.Rafters.Average(r => r.Pitch), Dimension.Angle)),
+        ("poleLength", Computed(plain.Rafters.Max(r => r.Length), Dimension.Length)),
+        ("span", Computed(plain.Rafters.Max(r => r.Span), Dimension.Length)),
+        ("layersWet", Of(roof.LayersWet, w => Computed(w.Value, Dimension.AreaLoad))),
+        ("layersDry", Of(roof.LayersDry, w => Computed(w.Value, Dimension.AreaLoad))),
+        ("snow", Of(roof.Snow, s => Computed(s.Balanced, Dimension.AreaLoad))),
+        ("stages", new Figure.Branch(plain.Stages.Select(s => new NamedFigure(s.Key, Of(s.Forces, Forces))).ToSequence())),
+        ("innerLoad", Number(plain.InnerLoad)),
+        ("thrust", Number(plain.Thrust)),
+        ("hoop", Number(plain.Hoop)),
+        ("checks", Checks(plain.Checks)));
+
+    private static Figure Number(double force) => double.IsFinite(force) ? Computed(force, Dimension.Force) : new Figure.NotChecked(new Message("analysis.roof.no-timber"));
 
     private static Figure Of(RoofResult roof, ReciprocalResult frame) => Tree(
         ("pitch", Computed(frame.Geometry.MeanPitch, Dimension.Angle)),
@@ -70,7 +91,7 @@ internal static class RoofFigures
         ("combination", Of(c.Check, m => Name(m.Combination))),
         ("sense", Of(c.Check, m => Name(m.Sense)))));
 
-    private static Figure Forces(RingForces f) => Tree(
+    private static Figure Forces(RoofForces f) => Tree(
         ("load", Computed(f.TotalLoad, Dimension.Force)),
         ("crossingForce", List(f.CrossingForce, Dimension.Force)),
         ("crossingForceInSpace", List(f.CrossingForceInSpace, Dimension.Force)),

@@ -7,7 +7,7 @@ namespace Clomwright.Analysis.Roof;
 /// <param name="Combination">The combination.</param>
 /// <param name="Sense">The pattern: <c>even</c>, <c>one-sided</c>, <c>drift</c>, <c>up</c> with the deck on and the soil off, <c>up-dry</c> with dry soil.</param>
 /// <param name="Forces">What it does.</param>
-public sealed record CombinedState(Combination Combination, string Sense, RingForces Forces);
+public sealed record CombinedState(Combination Combination, string Sense, RoofForces Forces);
 
 /// <summary>All combinations of a roof.</summary>
 /// <param name="States">Those that could be summed.</param>

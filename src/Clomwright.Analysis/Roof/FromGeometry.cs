@@ -18,12 +18,41 @@ public static class FromGeometry
     public static RoofResult Of(HouseGeometry geometry)
     {
         var house = geometry.House;
-        var assumptions = new List<Assumption>();
-        if (house.Roof is not Building.Roof.Reciprocal roof)
+        return house.Roof switch
         {
-            return Without(house.Roof is null ? new Message("analysis.roof.none") : new Message("analysis.roof.not-reciprocal"));
+            null => Without(new Message("analysis.roof.none")),
+            Building.Roof.Reciprocal reciprocal => Reciprocal(geometry, house, reciprocal),
+            _ => Plain(geometry, house, house.Roof),
+        };
+    }
+
+    private static RoofResult Plain(HouseGeometry geometry, House house, Building.Roof roof)
+    {
+        var found = PlainLayout.Of(geometry, roof);
+        if (found.Value is not { } layout)
+        {
+            return Without(found.NotChecked!);
         }
 
+        var weights = RoofWeights.Of(roof, Eye.Closed);
+        var slope = layout.Poles.Average(p => p.Pitch);
+        var axis = house.Wall.Top.Metres + (house.BondBeam?.Depth.Metres ?? 0) + layout.Poles[0].DiameterAt(0) / 2;
+        var snow = SnowOn(house, slope);
+        var eaveOffset = geometry.Wall.OutsideOffset(geometry.Wall.Top.Metres) + roof.Eave.Metres;
+        var wind = WindOn(house, geometry, layout.Poles, slope, axis, eaveOffset);
+        var stages = new RoofStages(layout.Shares, new PlainStatics(layout), new RoofCases(layout.Shares, weights, roof, Eye.Closed), weights, roof, snow);
+        var combined = Combine(house, stages, weights, slope, snow, wind);
+        var result = PlainRoof.Of(layout, stages, weights, combined);
+        return new RoofResult
+        {
+            Reciprocal = new Message("analysis.roof.not-reciprocal"), Plain = result, Snow = snow, Wind = wind, LayersWet = weights.LayersWet, LayersDry = weights.LayersDry,
+            Assumptions = [.. weights.Assumptions, .. snow.Value?.Assumptions ?? [], .. wind.Value?.Assumptions ?? [], .. OnRoof()],
+            Calculations = [.. result.Checks.Select(c => c.Check.Value?.How).OfType<Calculation>(), .. Common(weights, snow, wind)],
+        };
+    }
+
+    private static RoofResult Reciprocal(HouseGeometry geometry, House house, Building.Roof.Reciprocal roof)
+    {
         var shape = Shape(geometry, roof);
         if (shape is not ReciprocalShape.Frame { Geometry: var frame })
         {
@@ -43,29 +72,32 @@ public static class FromGeometry
         var weights = RoofWeights.Of(roof, roof.Eye);
         var axis = AxisHeight(house, frame);
         var snow = SnowOn(house, frame.MeanRadialPitch);
-        var wind = WindOn(house, geometry, frame, axis, eaveOffset);
-        var stages = new ReciprocalStages(frame, space, new ReciprocalCases(frame, new Tributary(frame, rays), weights, roof), weights, roof, snow);
+        var wind = WindOn(house, geometry, frame.Poles, frame.MeanRadialPitch, axis, eaveOffset);
+        var shares = new Tributary(frame, rays);
+        var stages = new RoofStages(shares, new ReciprocalStatics(frame, space), new RoofCases(shares, weights, roof, roof.Eye), weights, roof, snow);
         var result = Checked(ReciprocalRoof.Of(frame, space, stages, weights, axis, Settle), house, stages, weights, snow, wind);
-        assumptions.AddRange(
-        [
-            .. weights.Assumptions, .. snow.Value?.Assumptions ?? [], .. wind.Value?.Assumptions ?? [],
-            new Assumption("pole-tail", new Message("analysis.assumed.pole-tail"), Amount.Metres(Tail), Sources.Get("common-practice")),
-            new Assumption("charlie-settle", new Message("analysis.assumed.charlie-settle"), Amount.Metres(Settle), Sources.Get("common-practice")),
-            new Assumption("worker", new Message("analysis.assumed.worker"), new Amount(ReciprocalStages.Worker, Dimension.Force), Sources.Get("asce7-16-memory")),
-            new Assumption("soil-heap", new Message("analysis.assumed.soil-heap"), new Amount(ReciprocalStages.Heap, Dimension.Force), Sources.Get("common-practice")),
-            new Assumption("people-lift", new Message("analysis.assumed.people-lift"), new Amount(222.4, Dimension.Force), Sources.Get("planning-lift")),
-        ]);
         return new RoofResult
         {
-            Reciprocal = result, Snow = snow, Wind = wind, LayersWet = weights.LayersWet, LayersDry = weights.LayersDry,
-            Assumptions = assumptions.ToSequence(),
-            Calculations =
+            Reciprocal = result, Plain = new Message("analysis.roof.is-reciprocal"), Snow = snow, Wind = wind, LayersWet = weights.LayersWet, LayersDry = weights.LayersDry,
+            Assumptions =
             [
-                .. ReciprocalSteps.Of(result), .. result.Checks.Select(c => c.Check.Value?.How).OfType<Calculation>(), .. Steps(weights.LayersDry), .. Steps(weights.LayersWet),
-                .. snow.Value is { } s ? (Sequence<Calculation>)[s.How] : [], .. wind.Value?.How ?? [],
+                .. weights.Assumptions, .. snow.Value?.Assumptions ?? [], .. wind.Value?.Assumptions ?? [], .. OnRoof(),
+                new Assumption("pole-tail", new Message("analysis.assumed.pole-tail"), Amount.Metres(Tail), Sources.Get("common-practice")),
+                new Assumption("charlie-settle", new Message("analysis.assumed.charlie-settle"), Amount.Metres(Settle), Sources.Get("common-practice")),
+                new Assumption("people-lift", new Message("analysis.assumed.people-lift"), new Amount(222.4, Dimension.Force), Sources.Get("planning-lift")),
             ],
+            Calculations = [.. ReciprocalSteps.Of(result), .. result.Checks.Select(c => c.Check.Value?.How).OfType<Calculation>(), .. Common(weights, snow, wind)],
         };
     }
+
+    private static Sequence<Assumption> OnRoof() =>
+    [
+        new Assumption("worker", new Message("analysis.assumed.worker"), new Amount(RoofStages.Worker, Dimension.Force), Sources.Get("asce7-16-memory")),
+        new Assumption("soil-heap", new Message("analysis.assumed.soil-heap"), new Amount(RoofStages.Heap, Dimension.Force), Sources.Get("common-practice")),
+    ];
+
+    private static Sequence<Calculation> Common(RoofWeights weights, Known<SnowLoad> snow, Known<WindLoad> wind) =>
+        [.. Steps(weights.LayersDry), .. Steps(weights.LayersWet), .. snow.Value is { } s ? (Sequence<Calculation>)[s.How] : [], .. wind.Value?.How ?? []];
 
     /// <summary>The frame as its landings, ring and poles make it.</summary>
     public static ReciprocalShape Shape(HouseGeometry geometry, Building.Roof.Reciprocal roof)
@@ -93,26 +125,29 @@ public static class FromGeometry
     }
 
     private static ReciprocalResult Checked(
-        ReciprocalResult result, House house, ReciprocalStages stages, RoofWeights weights, Known<SnowLoad> snow, Known<WindLoad> wind)
+        ReciprocalResult result, House house, RoofStages stages, RoofWeights weights, Known<SnowLoad> snow, Known<WindLoad> wind)
+    {
+        var combined = Combine(house, stages, weights, result.Geometry.MeanRadialPitch, snow, wind);
+        var uplift = combined.States.Count == 0 ? [] : result.Poles.Select(p => Math.Max(0, combined.States.Max(s => -s.Forces.PlateReaction[p.Number - 1]))).ToSequence();
+        return result with { Combined = combined, Checks = PoleChecks.Of(result, weights.Poles, combined, house.BondBeam), Uplift = uplift };
+    }
+
+    private static CombinedStates Combine(House house, RoofStages stages, RoofWeights weights, double slope, Known<SnowLoad> snow, Known<WindLoad> wind)
     {
         var edition = LoadEditions.Parse(house.Site.Loads);
         var european = weights.Poles.Value?.System == Members.TimberSystem.En;
         if (european && edition is not LoadEdition.En1990)
         {
-            var because = new Message("analysis.members.systems");
-            return result with { Checks = PoleChecks.Of(result, because, new([], [because]), house.BondBeam), Combined = new([], [because]) };
+            return new([], [new Message("analysis.members.systems")]);
         }
 
-        var slope = Math.Tan(result.Geometry.MeanRadialPitch);
-        var live = edition == LoadEdition.En1990 ? RoofLiveLoad.En().Value : RoofLiveLoad.Asce(stages.Cases.Areas.Max(), slope).Value;
-        var combined = ReciprocalCombinations.Of(stages, edition, european ? LoadForm.Strength : LoadForm.AllowableStress, snow, wind, live, house.Site.SeismicSds);
-        var uplift = combined.States.Count == 0 ? [] : result.Poles.Select(p => Math.Max(0, combined.States.Max(s => -s.Forces.PlateReaction[p.Number - 1]))).ToSequence();
-        return result with { Combined = combined, Checks = PoleChecks.Of(result, weights.Poles, combined, house.BondBeam), Uplift = uplift };
+        var live = edition == LoadEdition.En1990 ? RoofLiveLoad.En().Value : RoofLiveLoad.Asce(stages.Cases.Areas.Max(), Math.Tan(slope)).Value;
+        return RoofCombinations.Of(stages, edition, european ? LoadForm.Strength : LoadForm.AllowableStress, snow, wind, live, house.Site.SeismicSds);
     }
 
     private static RoofResult Without(Message because) => new()
     {
-        Reciprocal = because, Snow = because, Wind = because, LayersWet = because, LayersDry = because, Assumptions = [], Calculations = [],
+        Reciprocal = because, Plain = because, Snow = because, Wind = because, LayersWet = because, LayersDry = because, Assumptions = [], Calculations = [],
     };
 
     /// <summary>Offset of the bond-beam line from the inside curve, from where the first pole landed.</summary>
@@ -141,7 +176,7 @@ public static class FromGeometry
             : new Message("analysis.loads.no-snow");
     }
 
-    private static Known<WindLoad> WindOn(House house, HouseGeometry geometry, ReciprocalGeometry frame, double axis, double eaveOffset)
+    private static Known<WindLoad> WindOn(House house, HouseGeometry geometry, Sequence<PoleGeometry> poles, double slope, double axis, double eaveOffset)
     {
         if (LoadEditions.Parse(house.Site.Loads) is not { } edition)
         {
@@ -154,11 +189,11 @@ public static class FromGeometry
         }
 
         var grade = house.Site.Grade?.Metres ?? 0;
-        var top = frame.Poles.Max(p => p.HeightAt(p.TangentDistance));
-        var eave = frame.Poles.Min(p => p.HeightAt(-p.EaveReach));
+        var top = poles.Max(p => p.HeightAt(p.TangentDistance));
+        var eave = poles.Min(p => p.HeightAt(-p.EaveReach));
         var width = 2 * Math.Sqrt(geometry.Curve.OffsetArea(eaveOffset) / Math.PI);
         return WindOnHouse.Of(
-            new BasicWind(edition, speed.MetresPerSecond), house.Site.Exposure, new WindShape(axis + (top + eave) / 2 - grade, frame.MeanRadialPitch, width, house.Site.Elevation?.Metres ?? 0));
+            new BasicWind(edition, speed.MetresPerSecond), house.Site.Exposure, new WindShape(axis + (top + eave) / 2 - grade, slope, width, house.Site.Elevation?.Metres ?? 0));
     }
 
     private static Sequence<Calculation> Steps(Known<Calculated<double>> known) => known.Value is { } value ? [value.How] : [];

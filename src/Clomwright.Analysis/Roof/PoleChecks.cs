@@ -54,7 +54,7 @@ internal sealed class PoleChecks
         Sequence<CheckedMember> None(Message because) => keys.Select(k => new CheckedMember(k, "poles", because)).ToSequence();
     }
 
-    private CheckedMember Bending(string key, Func<RingForces, Sequence<double>> moments, Func<PoleGeometry, NotchedRound> section, Func<PoleGeometry, double> diameter, bool notched)
+    private CheckedMember Bending(string key, Func<RoofForces, Sequence<double>> moments, Func<PoleGeometry, NotchedRound> section, Func<PoleGeometry, double> diameter, bool notched)
     {
         var (state, pole) = Hardest((s, p) => Math.Abs(moments(s.Forces)[p.Number - 1]) / section(p).SectionModulus / BendingFactor(s, diameter(p)));
         var moment = Math.Abs(moments(state.Forces)[pole.Number - 1]);

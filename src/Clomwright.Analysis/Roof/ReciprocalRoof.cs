@@ -10,7 +10,7 @@ internal static class ReciprocalRoof
     /// <summary>For a person to carry and lift, N: 50 lb.</summary>
     private const double Lift = 50 * UsUnits.PoundForce;
 
-    public static ReciprocalResult Of(ReciprocalGeometry frame, SpatialEquilibrium space, ReciprocalStages stages, RoofWeights weights, double plateAxisHeight, double settle)
+    public static ReciprocalResult Of(ReciprocalGeometry frame, SpatialEquilibrium space, RoofStages stages, RoofWeights weights, double plateAxisHeight, double settle)
     {
         var all = stages.All();
         var result = new ReciprocalResult
@@ -29,7 +29,7 @@ internal static class ReciprocalRoof
     }
 
     /// <summary>Every state that is known, the steps of both orders of loading among them.</summary>
-    private static IEnumerable<(string Key, RingForces Forces)> States(ReciprocalResult result) =>
+    private static IEnumerable<(string Key, RoofForces Forces)> States(ReciprocalResult result) =>
         result.Stages.Where(s => s.Forces.Is).Select(s => (s.Key, s.Forces.Value!))
             .Concat(result.FromRing.Value?.Steps.Select(s => ("fromRing", s.Forces)) ?? [])
             .Concat(result.FromEave.Value?.Steps.Select(s => ("fromEave", s.Forces)) ?? []);
@@ -46,7 +46,7 @@ internal static class ReciprocalRoof
     /// <summary>Of a pole tapering evenly, m3.</summary>
     private static double Volume(PoleGeometry pole) => Math.PI / 12 * (pole.Butt * pole.Butt + pole.Butt * pole.Tip + pole.Tip * pole.Tip) * pole.CutLength;
 
-    private static Known<JointDemand> Joints(ReciprocalGeometry frame, Crossing[] crossings, (string Key, RingForces Forces)[] states)
+    private static Known<JointDemand> Joints(ReciprocalGeometry frame, Crossing[] crossings, (string Key, RoofForces Forces)[] states)
     {
         if (states.Length == 0)
         {
@@ -65,7 +65,7 @@ internal static class ReciprocalRoof
             thrusts.Max(t => t.Force), thrusts.Max(t => t.Outward), leaning, Thrust.Hoop(leaning, frame.Poles.Min(p => p.CrossingAngle)));
     }
 
-    private static Known<PoleLoss> Lose(ReciprocalGeometry frame, (string Key, RingForces Forces)[] states)
+    private static Known<PoleLoss> Lose(ReciprocalGeometry frame, (string Key, RoofForces Forces)[] states)
     {
         if (states.Length == 0)
         {
@@ -85,7 +85,7 @@ internal static class ReciprocalRoof
 
     private static double[] InCarrying(ReciprocalGeometry frame, Sequence<double> clockwise) => [.. frame.Poles.Select(p => clockwise[p.Number - 1])];
 
-    private static Raising Raise(ReciprocalGeometry frame, ReciprocalStages stages, double plateAxisHeight, double settle)
+    private static Raising Raise(ReciprocalGeometry frame, RoofStages stages, double plateAxisHeight, double settle)
     {
         var n = frame.Count;
         var first = Enumerable.Range(0, n).First(i => frame.Poles[i].Number == 1);

@@ -34,7 +34,7 @@ internal static class ReciprocalSteps
         return sheet.Done;
     }
 
-    private static Calculation Forces(ReciprocalResult roof, RingForces forces)
+    private static Calculation Forces(ReciprocalResult roof, RoofForces forces)
     {
         var frame = roof.Geometry;
         var i = Enumerable.Range(0, frame.Count).MaxBy(k => forces.CrossingForce[frame.Poles[k].Number - 1]);

@@ -10,6 +10,12 @@ public sealed record RoofResult
     /// <summary>The reciprocal frame; or why there is none here.</summary>
     public required Known<ReciprocalResult> Reciprocal { get; init; }
 
+    /// <summary>The radial, shed or gable roof; or why there is none here.</summary>
+    public required Known<PlainResult> Plain { get; init; }
+
+    /// <summary>All combinations of whichever roof it is.</summary>
+    public CombinedStates Combined => Reciprocal.Value?.Combined ?? Plain.Value?.Combined ?? new CombinedStates([], [Plain.NotChecked!]);
+
     /// <summary>Snow on it, or why it is not known.</summary>
     public required Known<SnowLoad> Snow { get; init; }
 
@@ -66,7 +72,7 @@ public sealed record ReciprocalResult
     public Sequence<double> Uplift { get; init; }
 
     /// <summary>The state of a key.</summary>
-    public Known<RingForces> Stage(string key) => Stages.First(s => s.Key == key).Forces;
+    public Known<RoofForces> Stage(string key) => Stages.First(s => s.Key == key).Forces;
 
     /// <summary>The heaviest state that could be computed: wet soil with snow, else wet soil, else the deck.</summary>
     public RoofStage Heaviest => Stages.First(s => s.Key == (Stage("soilWetSnow").Is ? "soilWetSnow" : Stage("soilWet").Is ? "soilWet" : Stage("decked").Is ? "decked" : "bare"));
@@ -75,7 +81,7 @@ public sealed record ReciprocalResult
 /// <summary>One state of load.</summary>
 /// <param name="Key">Permanent key.</param>
 /// <param name="Forces">What it does; or why it is not known.</param>
-public sealed record RoofStage(string Key, Known<RingForces> Forces);
+public sealed record RoofStage(string Key, Known<RoofForces> Forces);
 
 /// <summary>One pole for the crew. Lengths in m along the pole from its butt end at the eave.</summary>
 /// <param name="Number">From 1, clockwise.</param>
@@ -109,7 +115,7 @@ public sealed record LoadingOrder(Sequence<LoadingStep> Steps)
 /// <param name="OuterRadius">Mean distance of its outer edge from the ring's centre, m.</param>
 /// <param name="Weight">Of this band, N.</param>
 /// <param name="Forces">What the frame then does.</param>
-public sealed record LoadingStep(int Band, double InnerRadius, double OuterRadius, double Weight, RingForces Forces);
+public sealed record LoadingStep(int Band, double InnerRadius, double OuterRadius, double Weight, RoofForces Forces);
 
 /// <summary>What the crossings ask of a joint. Pins always: friction is shown as the reason.</summary>
 /// <param name="FrictionDemand">Largest coefficient that friction alone would need.</param>

@@ -1,4 +1,5 @@
 using Clomwright.Building;
+using Clomwright.Evidence;
 using Clomwright.Geometry;
 
 namespace Clomwright.Analysis.Roof;
@@ -19,7 +20,7 @@ internal readonly record struct RoofPoint(PlanPoint Place, double Bearing, bool 
 /// to the plate goes to its pole at the same share, and what lies beyond the plate to the pole's eave likewise; so no load changes sides of the plate. For equal
 /// poles on a circle this is exact: the width carried grows evenly from nothing at the touching point.
 /// </remarks>
-internal sealed class Tributary
+internal sealed class Tributary : IShares
 {
     /// <summary>Bands between ring and plate in which soil goes on.</summary>
     public const int InsideBands = 4;
@@ -45,6 +46,12 @@ internal sealed class Tributary
 
     /// <summary>Stations of each pole, in the order of carrying.</summary>
     public IReadOnlyList<double[]> Stations => stations;
+
+    public Sequence<PoleGeometry> Poles => frame.Poles;
+
+    public double RingArea => Math.PI * frame.RingRadius * frame.RingRadius;
+
+    public IReadOnlyList<double> Bearings => [.. frame.Poles.Select(p => p.Foot - frame.Centre).Select(v => Math.Atan2(v.East, v.North))];
 
     /// <summary>Loads of a pressure on plan, Pa downward, in the order of carrying.</summary>
     public PoleLoad[] Pressure(Func<RoofPoint, double> onPlan)

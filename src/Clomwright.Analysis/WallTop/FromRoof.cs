@@ -22,7 +22,7 @@ public static class FromRoof
     /// <param name="cobBearing">Bearing pressure allowed on this house's cob, Pa; null takes the cautious assumption.</param>
     public static WallTopResult Of(HouseGeometry geometry, RoofResult roof, double? cobBearing = null)
     {
-        var combined = roof.Reciprocal.Value?.Combined ?? new CombinedStates([], [roof.Reciprocal.NotChecked!]);
+        var combined = roof.Combined;
         var memory = Sources.Get("cob-density-memory");
         var bearing = Settle.Or(cobBearing, new Amount(AssumedBearing, Dimension.Stress), "cob-bearing", new Message("analysis.assumed.cob-bearing"), Sources.Get("cob-strength-memory"));
         var headers = new HeaderChecks(geometry, combined, WetCob, bearing);

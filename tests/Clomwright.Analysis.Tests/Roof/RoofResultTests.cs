@@ -23,7 +23,7 @@ public sealed class RoofResultTests
 
     private static RoofResult Of(House house) => FromGeometry.Of(Placing.Of(house));
 
-    private static RingForces Stage(RoofResult roof, string key) => roof.Reciprocal.Value!.Stage(key).Value!;
+    private static RoofForces Stage(RoofResult roof, string key) => roof.Reciprocal.Value!.Stage(key).Value!;
 
     // Rank analytic: on a circle the frame is the closed form, and even snow on plan is W = q pi R_e^2/n (ring included) with its exact first moment.
     [Fact]
@@ -37,7 +37,7 @@ public sealed class RoofResultTests
         Near.Relative(Math.Sqrt(eave * eave - 0.64) - Math.Sqrt(plate * plate - 0.64), frame.Poles[0].EaveReach, 1e-9);
 
         var snow = roof.Snow.Value!.Balanced;
-        RingForces with = Stage(roof, "soilWetSnow"), without = Stage(roof, "soilWet");
+        RoofForces with = Stage(roof, "soilWetSnow"), without = Stage(roof, "soilWet");
         Near.Relative(snow * Math.PI * eave * eave / 12, with.Load[0] - without.Load[0], 1e-9);
         var moment = UniformReciprocal.PlateMoment(12, plate, eave, 0.8, 0.8, snow) + snow * Math.PI * 0.64 / 12 * frame.Poles[0].TangentDistance;
         Near.Relative(moment, with.LoadMoment[0] - without.LoadMoment[0], 1e-9);
@@ -143,7 +143,7 @@ public sealed class RoofResultTests
     {
         var roof = Of(Round);
         var pole = roof.Reciprocal.Value!.Geometry.Poles[0];
-        RingForces alone = Stage(roof, "decked"), ring = Stage(roof, "workerRing"), eave = Stage(roof, "workerEave");
+        RoofForces alone = Stage(roof, "decked"), ring = Stage(roof, "workerRing"), eave = Stage(roof, "workerEave");
         double[] added = [.. ring.CrossingForce.Zip(alone.CrossingForce, (a, b) => a - b).OrderDescending()];
         for (var k = 0; k < 12; k++)
         {

@@ -3,8 +3,9 @@ using Clomwright.Evidence;
 
 namespace Clomwright.Analysis.Roof;
 
-/// <summary>What one state of load does to a reciprocal frame. Lists run clockwise, pole by pole as landings are listed; each crossing belongs to the pole that rests there.</summary>
-public sealed record RingForces
+/// <summary>What one state of load does to the poles of a roof. Lists run clockwise, pole by pole as landings are listed; each crossing of a reciprocal frame belongs to the pole that rests there.</summary>
+/// <remarks>For a plain roof the crossing stands for the inner support: post, ring, ridge or high wall.</remarks>
+public sealed record RoofForces
 {
     /// <summary>W: load of each pole, N.</summary>
     public required Sequence<double> Load { get; init; }
@@ -61,7 +62,7 @@ public sealed record RingForces
     public double PlanToSpace => CrossingForce.Zip(CrossingForceInSpace, (p, s) => Math.Abs(s - p)).Max() / Math.Max(CrossingForce.Max(Math.Abs), double.Epsilon);
 
     /// <summary>Forces of loads along the poles, given in the order of carrying.</summary>
-    internal static RingForces Of(ReciprocalGeometry frame, SpatialEquilibrium space, IReadOnlyList<PoleLoad> loads, double? modulus)
+    internal static RoofForces Of(ReciprocalGeometry frame, SpatialEquilibrium space, IReadOnlyList<PoleLoad> loads, double? modulus)
     {
         var n = frame.Count;
         double[] near = frame.NearDistances, far = frame.FarDistances;
@@ -80,7 +81,7 @@ public sealed record RingForces
             sink[i] = modulus is { } e ? diagrams[i].SinkAtNear(x => e * SecondMoment(pole.DiameterAt(x))) : 0;
         }
 
-        return new RingForces
+        return new RoofForces
         {
             Load = InOrder(load.AsSpan()),
             LoadMoment = InOrder(moment.AsSpan()),

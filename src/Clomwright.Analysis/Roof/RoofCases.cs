@@ -2,22 +2,24 @@ using Clomwright.Analysis.Loads;
 
 namespace Clomwright.Analysis.Roof;
 
-/// <summary>The loads of one reciprocal roof, apart, along its poles in the order of carrying. Unit patterns are found once and scaled.</summary>
-internal sealed class ReciprocalCases
+/// <summary>The loads of one roof, apart, along its poles. Unit patterns are found once and scaled.</summary>
+internal sealed class RoofCases
 {
     private const double Water = 9806.65;
     private const int MostDirections = 12;
 
-    private readonly ReciprocalGeometry frame;
-    private readonly Tributary shares;
+    private readonly IShares shares;
     private readonly RoofWeights weights;
-    private readonly Building.Roof.Reciprocal roof;
+    private readonly Building.Roof roof;
+    private readonly Building.Eye eye;
+    private readonly int count;
     private readonly PoleLoad[][] surface;
     private readonly PoleLoad[] plan;
 
-    public ReciprocalCases(ReciprocalGeometry frame, Tributary shares, RoofWeights weights, Building.Roof.Reciprocal roof)
+    public RoofCases(IShares shares, RoofWeights weights, Building.Roof roof, Building.Eye eye)
     {
-        this.frame = frame;
+        count = shares.Poles.Count;
+        this.eye = eye;
         this.shares = shares;
         this.weights = weights;
         this.roof = roof;
@@ -27,7 +29,7 @@ internal sealed class ReciprocalCases
     }
 
     /// <summary>Area of the ring on plan, m2.</summary>
-    public double RingArea => Math.PI * frame.RingRadius * frame.RingRadius;
+    public double RingArea => shares.RingArea;
 
     public PoleLoad[] None { get; }
 
@@ -50,8 +52,8 @@ internal sealed class ReciprocalCases
     /// <summary>Deck, what closes the ring, and edge board.</summary>
     public PoleLoad[] Deck(bool edgeBoard)
     {
-        var closed = roof.Eye == Building.Eye.Closed ? weights.Deck : weights.Eye;
-        var load = Add(Everywhere(weights.Deck), 1, shares.AtRing(closed * RingArea / frame.Count));
+        var closed = eye == Building.Eye.Closed ? weights.Deck : weights.Eye;
+        var load = Add(Everywhere(weights.Deck), 1, shares.AtRing(closed * RingArea / count));
         return edgeBoard ? Add(load, 1, shares.AtEave(weights.EdgeBoard)) : load;
     }
 
@@ -64,18 +66,18 @@ internal sealed class ReciprocalCases
             load = band(b) ? Add(load, onSurface, surface[b]) : load;
         }
 
-        return band(0) && roof.Eye == Building.Eye.Closed ? Add(load, 1, shares.AtRing(onSurface * RingArea / frame.Count)) : load;
+        return band(0) && eye == Building.Eye.Closed ? Add(load, 1, shares.AtRing(onSurface * RingArea / count)) : load;
     }
 
     /// <summary>Layers on the half of the roof that looks one way.</summary>
     public IReadOnlyList<PoleLoad[]> LayersOnHalf(double onSurface) => Toward(bearing => shares.Pressure(p => Faces(p, bearing) ? onSurface * p.SurfacePerPlan : 0));
 
     /// <summary>Snow or other pressure evenly on plan, on the ring too.</summary>
-    public PoleLoad[] Even(double onPlan) => Add(Scale(onPlan, plan), 1, shares.AtRing(onPlan * RingArea / frame.Count));
+    public PoleLoad[] Even(double onPlan) => Add(Scale(onPlan, plan), 1, shares.AtRing(onPlan * RingArea / count));
 
     /// <summary>Pressure on one half on plan, and on half of the ring.</summary>
     public IReadOnlyList<PoleLoad[]> Half(double onPlan) => Toward(bearing =>
-        Add(shares.Pressure(p => Faces(p, bearing) ? onPlan : 0), 1, shares.AtRing(onPlan * RingArea / frame.Count / 2)));
+        Add(shares.Pressure(p => Faces(p, bearing) ? onPlan : 0), 1, shares.AtRing(onPlan * RingArea / count / 2)));
 
     /// <summary>Drift in a sector of 90 degrees, fading to nothing over 22.5 degrees on both sides.</summary>
     public IReadOnlyList<PoleLoad[]> Drift(double atRing, double atEave) => Toward(bearing => shares.Pressure(p =>
@@ -123,12 +125,11 @@ internal sealed class ReciprocalCases
     /// <summary>A pattern turned toward every pole, up to twelve of them.</summary>
     private PoleLoad[][] Toward(Func<double, PoleLoad[]> pattern)
     {
-        var count = Math.Min(frame.Count, MostDirections);
-        var list = new PoleLoad[count][];
-        for (var k = 0; k < count; k++)
+        var tried = Math.Min(count, MostDirections);
+        var list = new PoleLoad[tried][];
+        for (var k = 0; k < tried; k++)
         {
-            var v = frame.Poles[k * frame.Count / count].Foot - frame.Centre;
-            list[k] = pattern(Math.Atan2(v.East, v.North));
+            list[k] = pattern(shares.Bearings[k * count / tried]);
         }
 
         return list;

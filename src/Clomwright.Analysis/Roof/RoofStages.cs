@@ -3,24 +3,22 @@ using Clomwright.Evidence;
 
 namespace Clomwright.Analysis.Roof;
 
-/// <summary>Everything about one reciprocal roof that its states and combinations are made of.</summary>
-internal sealed class ReciprocalStages
+/// <summary>Everything about one roof that its states and combinations are made of.</summary>
+internal sealed class RoofStages
 {
-    private readonly ReciprocalGeometry frame;
-    private readonly SpatialEquilibrium space;
+    private readonly Sequence<PoleGeometry> poles;
+    private readonly double ringRadius;
+    private readonly IStatics statics;
     private readonly RoofWeights weights;
     private readonly Known<SnowLoad> snow;
     private readonly bool edgeBoard;
     private readonly Message noTimber;
-    private readonly double[] near;
-    private readonly double[] far;
 
-    public ReciprocalStages(ReciprocalGeometry frame, SpatialEquilibrium space, ReciprocalCases cases, RoofWeights weights, Building.Roof roof, Known<SnowLoad> snow)
+    public RoofStages(IShares shares, IStatics statics, RoofCases cases, RoofWeights weights, Building.Roof roof, Known<SnowLoad> snow)
     {
-        this.frame = frame;
-        near = frame.NearDistances;
-        far = frame.FarDistances;
-        this.space = space;
+        poles = shares.Poles;
+        ringRadius = Math.Sqrt(shares.RingArea / Math.PI);
+        this.statics = statics;
         this.weights = weights;
         this.snow = snow;
         Cases = cases;
@@ -31,12 +29,12 @@ internal sealed class ReciprocalStages
         var unit = weights.Poles.Value?.Weight.Value;
         Bare = unit is { } green ? cases.Timber(green * weights.Green) : null;
         BareDry = unit is { } dry ? cases.Timber(dry) : null;
-        Decked = Bare is null ? null : ReciprocalCases.Add(Bare, 1, cases.Deck(edgeBoard: false));
-        Boarded = Bare is null ? null : ReciprocalCases.Add(Bare, 1, cases.Deck(edgeBoard));
-        DeckedDry = BareDry is null ? null : ReciprocalCases.Add(BareDry, 1, cases.Deck(edgeBoard: false));
+        Decked = Bare is null ? null : RoofCases.Add(Bare, 1, cases.Deck(edgeBoard: false));
+        Boarded = Bare is null ? null : RoofCases.Add(Bare, 1, cases.Deck(edgeBoard));
+        DeckedDry = BareDry is null ? null : RoofCases.Add(BareDry, 1, cases.Deck(edgeBoard: false));
     }
 
-    public ReciprocalCases Cases { get; }
+    public RoofCases Cases { get; }
 
     /// <summary>Snow on one half, toward every direction; null when snow is not known.</summary>
     public IReadOnlyList<PoleLoad[]>? OneSidedSnow { get; }
@@ -79,7 +77,7 @@ internal sealed class ReciprocalStages
             Stage("soilWet", wet),
             Stage("soilWetSnow", OnSoil(wet, s => Cases.Even(s.Balanced * s.ServiceFactor))),
             Stage("oneSided", OnSoil(wet, s => Worst(wet.Loads!, s.ServiceFactor, OneSidedSnow!))),
-            Stage("ponded", wet.Loads is { } w ? (ReciprocalCases.Add(w, 1, Cases.Ponded()), null) : wet),
+            Stage("ponded", wet.Loads is { } w ? (RoofCases.Add(w, 1, Cases.Ponded()), null) : wet),
             Stage("drift", OnSoil(wet, s => Worst(wet.Loads!, s.ServiceFactor, DriftedSnow!))),
             Stage("halfSoil", HalfSoil()),
             Stage("workerEave", OnePlace(Decked, Worker, at: p => -p.EaveReach, least: true)),
@@ -108,7 +106,7 @@ internal sealed class ReciprocalStages
         {
             var band = fromRing ? k : Tributary.InsideBands - k;
             var added = Cases.Layers(layers.Value, b => b == band);
-            load = ReciprocalCases.Add(load, 1, added);
+            load = RoofCases.Add(load, 1, added);
             var (inner, outer) = Radii(band);
             steps.Add(new LoadingStep(band, inner, outer, added.Sum(l => l.Total), Forces(load)));
         }
@@ -118,17 +116,17 @@ internal sealed class ReciprocalStages
 
     /// <summary>A multiple of the pattern, of several, that makes the largest crossing force on top of a load.</summary>
     public PoleLoad[] Worst(PoleLoad[] under, double factor, IReadOnlyList<PoleLoad[]> patterns) =>
-        ReciprocalCases.Scale(factor, patterns.MaxBy(loads => Plan(under, factor, loads).Max())!);
+        RoofCases.Scale(factor, patterns.MaxBy(loads => Plan(under, factor, loads).Max())!);
 
     /// <summary>A multiple of the pattern, of several, that makes the least crossing force on top of a load.</summary>
     public PoleLoad[] Lightest(PoleLoad[] under, double factor, IReadOnlyList<PoleLoad[]> patterns) =>
-        ReciprocalCases.Scale(factor, patterns.MinBy(loads => Plan(under, factor, loads).Min())!);
+        RoofCases.Scale(factor, patterns.MinBy(loads => Plan(under, factor, loads).Min())!);
 
     /// <summary>What a load does, sinking included.</summary>
-    public RingForces Forces(PoleLoad[] loads) => RingForces.Of(frame, space, loads, weights.Poles.Value?.Modulus.Value);
+    public RoofForces Forces(PoleLoad[] loads) => statics.Of(loads, weights.Poles.Value?.Modulus.Value);
 
     /// <summary>What a load does, without how far the ring sinks.</summary>
-    public RingForces ForcesOnly(PoleLoad[] loads) => RingForces.Of(frame, space, loads, null);
+    public RoofForces ForcesOnly(PoleLoad[] loads) => statics.Of(loads, null);
 
     private double[] Plan(PoleLoad[] under, double factor, PoleLoad[] loads)
     {
@@ -138,7 +136,7 @@ internal sealed class ReciprocalStages
             moment[i] = under[i].PlateMoment + factor * loads[i].PlateMoment;
         }
 
-        return CyclicEquilibrium.Forces(near, far, moment);
+        return statics.Inner(moment);
     }
 
     private RoofStage Stage(string key, (PoleLoad[]? Loads, Message? Why) state) => new(key, state.Loads is { } loads ? Forces(loads) : state.Why!);
@@ -146,15 +144,15 @@ internal sealed class ReciprocalStages
     private (PoleLoad[]? Loads, Message? Why) Laid(Known<Calculated<double>> layers, Func<int, bool> band) =>
         Boarded is null ? (null, noTimber)
         : layers.Value is not { } weight ? (null, layers.NotChecked)
-        : (ReciprocalCases.Add(Boarded, 1, Cases.Layers(weight.Value, band)), null);
+        : (RoofCases.Add(Boarded, 1, Cases.Layers(weight.Value, band)), null);
 
     private (PoleLoad[]? Loads, Message? Why) OnSoil((PoleLoad[]? Loads, Message? Why) wet, Func<SnowLoad, PoleLoad[]> fallen) =>
-        wet.Loads is null ? wet : snow.Value is not { } s ? (null, snow.NotChecked) : (ReciprocalCases.Add(wet.Loads, 1, fallen(s)), null);
+        wet.Loads is null ? wet : snow.Value is not { } s ? (null, snow.NotChecked) : (RoofCases.Add(wet.Loads, 1, fallen(s)), null);
 
     private (PoleLoad[]? Loads, Message? Why) HalfSoil() =>
         Boarded is null ? (null, noTimber)
         : weights.LayersWet.Value is not { } weight ? (null, weights.LayersWet.NotChecked)
-        : (ReciprocalCases.Add(Boarded, 1, Worst(Boarded, 1, Cases.LayersOnHalf(weight.Value))), null);
+        : (RoofCases.Add(Boarded, 1, Worst(Boarded, 1, Cases.LayersOnHalf(weight.Value))), null);
 
     private (PoleLoad[]? Loads, Message? Why) OnePlace(PoleLoad[]? under, double force, Func<PoleGeometry, double> at, bool least)
     {
@@ -163,21 +161,21 @@ internal sealed class ReciprocalStages
             return (null, noTimber);
         }
 
-        PoleLoad[][] places = [.. frame.Poles.Select((p, i) => Cases.OnOne(i, at(p), force))];
-        return (ReciprocalCases.Add(under, 1, least ? Lightest(under, 1, places) : Worst(under, 1, places)), null);
+        PoleLoad[][] places = [.. poles.Select((p, i) => Cases.OnOne(i, at(p), force))];
+        return (RoofCases.Add(under, 1, least ? Lightest(under, 1, places) : Worst(under, 1, places)), null);
     }
 
     private (double Inner, double Outer) Radii(int band)
     {
         double inner = 0, outer = 0;
-        foreach (var pole in frame.Poles)
+        foreach (var pole in poles)
         {
             inner += Radius(pole.TangentDistance * band / Tributary.InsideBands);
             outer += band == Tributary.InsideBands ? Radius(pole.TangentDistance + pole.EaveReach) : Radius(pole.TangentDistance * (band + 1) / Tributary.InsideBands);
         }
 
-        return (inner / frame.Count, outer / frame.Count);
+        return (inner / poles.Count, outer / poles.Count);
 
-        double Radius(double u) => Math.Sqrt(u * u + frame.RingRadius * frame.RingRadius);
+        double Radius(double u) => Math.Sqrt(u * u + ringRadius * ringRadius);
     }
 }

@@ -3,14 +3,14 @@ using Clomwright.Evidence;
 
 namespace Clomwright.Analysis.Roof;
 
-/// <summary>Sums the loads of a reciprocal roof by the combinations of its edition, each pattern in its worst direction.</summary>
-internal static class ReciprocalCombinations
+/// <summary>Sums the loads of a roof by the combinations of its edition, each pattern in its worst direction.</summary>
+internal static class RoofCombinations
 {
     /// <summary>E_v = 0.2 S_DS D: what an earthquake does up and down.</summary>
     private const double VerticalShake = 0.2;
 
     public static CombinedStates Of(
-        ReciprocalStages stages, LoadEdition? edition, LoadForm form, Known<SnowLoad> snow, Known<WindLoad> wind, double roofLive, double? shaking)
+        RoofStages stages, LoadEdition? edition, LoadForm form, Known<SnowLoad> snow, Known<WindLoad> wind, double roofLive, double? shaking)
     {
         var missing = new List<Message>();
         var (wet, why) = stages.SoilWet;
@@ -47,7 +47,7 @@ internal static class ReciprocalCombinations
         return new(states.ToSequence(), missing.ToSequence());
     }
 
-    private static IEnumerable<(PoleLoad[] Loads, string Sense)> Dead(ReciprocalStages stages, PoleLoad[] wet, Combination combination)
+    private static IEnumerable<(PoleLoad[] Loads, string Sense)> Dead(RoofStages stages, PoleLoad[] wet, Combination combination)
     {
         if (!combination.DeadIsLeast)
         {
@@ -63,24 +63,24 @@ internal static class ReciprocalCombinations
     }
 
     private static IEnumerable<CombinedState> Patterns(
-        ReciprocalStages stages, Combination combination, PoleLoad[] dead, string sense, SnowLoad? snow, Gusts? wind, double roofLive, double shaking)
+        RoofStages stages, Combination combination, PoleLoad[] dead, string sense, SnowLoad? snow, Gusts? wind, double roofLive, double shaking)
     {
         var cases = stages.Cases;
         var shake = VerticalShake * shaking * combination.Factor(LoadKind.Earthquake) * (combination.DeadIsLeast ? -1 : 1);
-        var sum = ReciprocalCases.Scale(combination.Factor(LoadKind.Dead) + shake, dead);
+        var sum = RoofCases.Scale(combination.Factor(LoadKind.Dead) + shake, dead);
         if (combination.Factor(LoadKind.RoofLive) is > 0 and var live)
         {
-            sum = ReciprocalCases.Add(sum, live, cases.Even(roofLive));
+            sum = RoofCases.Add(sum, live, cases.Even(roofLive));
         }
 
         if (combination.Factor(LoadKind.Rain) is > 0 and var rain)
         {
-            sum = ReciprocalCases.Add(sum, rain, cases.Ponded());
+            sum = RoofCases.Add(sum, rain, cases.Ponded());
         }
 
         if (combination.Factor(LoadKind.Wind) is > 0 and var blow)
         {
-            sum = ReciprocalCases.Add(sum, 1, combination.DeadIsLeast ? stages.Lightest(sum, blow, wind!.Up) : stages.Worst(sum, blow, wind!.Down));
+            sum = RoofCases.Add(sum, 1, combination.DeadIsLeast ? stages.Lightest(sum, blow, wind!.Up) : stages.Worst(sum, blow, wind!.Down));
         }
 
         if (combination.Factor(LoadKind.Snow) is not (> 0 and var fallen))
@@ -89,9 +89,9 @@ internal static class ReciprocalCombinations
             yield break;
         }
 
-        yield return new(combination, "even", stages.ForcesOnly(ReciprocalCases.Add(sum, fallen, cases.Even(snow!.Balanced))));
-        yield return new(combination, "one-sided", stages.ForcesOnly(ReciprocalCases.Add(sum, 1, stages.Worst(sum, fallen, stages.OneSidedSnow!))));
-        yield return new(combination, "drift", stages.ForcesOnly(ReciprocalCases.Add(sum, 1, stages.Worst(sum, fallen, stages.DriftedSnow!))));
+        yield return new(combination, "even", stages.ForcesOnly(RoofCases.Add(sum, fallen, cases.Even(snow!.Balanced))));
+        yield return new(combination, "one-sided", stages.ForcesOnly(RoofCases.Add(sum, 1, stages.Worst(sum, fallen, stages.OneSidedSnow!))));
+        yield return new(combination, "drift", stages.ForcesOnly(RoofCases.Add(sum, 1, stages.Worst(sum, fallen, stages.DriftedSnow!))));
     }
 
     /// <summary>Wind from every direction.</summary>

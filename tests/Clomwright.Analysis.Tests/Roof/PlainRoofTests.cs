@@ -1,0 +1,110 @@
+using Clomwright.Analysis.Roof;
+using Clomwright.Building;
+using Clomwright.Evidence;
+using Clomwright.Testing;
+using Placing = Clomwright.Geometry.FromBuilding;
+
+namespace Clomwright.Analysis.Tests.Roof;
+
+/// <summary>Radial, shed and gable roofs against statics worked by hand.</summary>
+public sealed class PlainRoofTests
+{
+    private static readonly Site Site = new() { Loads = "asce7-16", GroundSnow = new Stress(1500), WindSpeed = new Speed(45), Exposure = "B" };
+    private static readonly PoleSize Pole = PoleSize.Even(Length.FromMillimetres(180));
+    private static readonly Sequence<Layer> Soil = [new Layer("soil", Length.FromMillimetres(100), "ordinary-earth")];
+
+    private static House Round(Building.Roof roof) => Houses.Round(Length.FromMillimetres(5000)) with
+    {
+        Site = Site, Roof = roof with { Deck = Length.FromMillimetres(25), Layers = Soil },
+    };
+
+    private static Building.Roof Radial(bool post) => new Building.Roof.Radial(12, Pole, new Slope(0.35)) { Eave = Length.FromMillimetres(600), CentrePost = post, RingRadius = Length.FromMillimetres(200) };
+
+    private static RoofResult Of(House house) => FromGeometry.Of(Placing.Of(house));
+
+    private static RoofForces Snow(PlainResult roof, Func<RoofForces, Sequence<double>> list, int index, out double value)
+    {
+        RoofForces with = roof.Stage("soilWetSnow").Value!, without = roof.Stage("soilWet").Value!;
+        value = list(with)[index] - list(without)[index];
+        return with;
+    }
+
+    // Rank analytic: even snow q on a cone over a circle: one of n wedges carries q pi R_e^2/n; about the plate its moment is q (2 pi/n) (R_w R_e^2/2 - R_e^3/3).
+    [Fact]
+    public void CentrePost_CarriesItsShareOfEveryWedge()
+    {
+        var result = Of(Round(Radial(post: true)));
+        var roof = result.Plain.Value!;
+        var q = result.Snow.Value!.Balanced;
+        double plate = 2.5 + 0.3556 / 2, eave = 2.5 + 0.3556 + 0.6;
+        var moment = q * 2 * Math.PI / 12 * (plate * eave * eave / 2 - eave * eave * eave / 3);
+        Snow(roof, f => f.CrossingForce, 0, out var inner);
+        Near.Relative(moment / plate, inner, 1e-9);
+        Snow(roof, f => f.PlateReaction, 0, out var outer);
+        Near.Relative(q * Math.PI * eave * eave / 12 - moment / plate, outer, 1e-9);
+        Assert.Equal(0, roof.Thrust);
+        Assert.Equal("post", roof.Kind);
+        Assert.True(roof.InnerLoad >= 12 * inner);
+    }
+
+    // Rank analytic: without a post the same wedge leans on a ring: H = M/z, hoop H/(2 sin(pi/n)), and the plate carries all of the weight.
+    [Fact]
+    public void CompressionRing_PushesThePlateOutward()
+    {
+        var result = Of(Round(Radial(post: false)));
+        var roof = result.Plain.Value!;
+        Snow(roof, f => f.PlateSidewaysInSpace, 3, out var thrust);
+        Snow(roof, f => f.LoadMoment, 3, out var moment);
+        Near.Relative(moment / (0.35 * (2.5 + 0.3556 / 2 - 0.2)), thrust, 1e-9);
+        Near.Relative(roof.Thrust / (2 * Math.Sin(Math.PI / 12)), roof.Hoop, 1e-9);
+        var wet = roof.Stage("soilWet").Value!;
+        Near.Relative(wet.TotalLoad, wet.PlateReaction.Sum(), 1e-9);
+        Assert.Equal(0, wet.CrossingForce.Max(Math.Abs), 1e-6);
+    }
+
+    // Rank analytic: a shed rafter over the middle of a circle, even snow: strip spacing x length; reactions by the lever rule about the two walls, eaves alike.
+    [Fact]
+    public void ShedRafter_SharesBetweenItsWalls()
+    {
+        var result = Of(Round(new Building.Roof.Shed(Pole, Length.FromMillimetres(600), new Slope(0.2)) { Eave = Length.FromMillimetres(600) }));
+        var roof = result.Plain.Value!;
+        var wet = roof.Stage("soilWet").Value!;
+        Near.Relative(wet.TotalLoad, wet.PlateReaction.Sum(), 1e-9);
+        var middle = roof.Rafters.MaxBy(r => r.Span)!;
+        double span = 2 * (2.5 + 0.3556 / 2), eave = 0.3556 / 2 + 0.6;
+        Near.Relative(span, middle.Span, 1e-6);
+        // 1e-4: where the line leaves the eave circle is found on a polygon of 720 sides.
+        var q = result.Snow.Value!.Balanced;
+        var all = roof.Stage("soilWetSnow").Value!.PlateReaction.Zip(wet.PlateReaction, (a, b) => a - b).Max();
+        Near.Relative(q * 0.6 * (span + 2 * eave) / 2, all, 1e-4);
+        Assert.Equal(0, roof.Thrust);
+    }
+
+    // Rank analytic: two equal legs under an even load thrust H = w b^2/(2 z) - w e^2/(2 z) with an eave e each, and pass nothing upright at the ridge.
+    [Fact]
+    public void GableLegs_LeanOnEachOther()
+    {
+        var result = Of(Round(new Building.Roof.Gable(Pole, Length.FromMillimetres(600), new Slope(0.5)) { Eave = Length.FromMillimetres(600) }));
+        var roof = result.Plain.Value!;
+        var w = result.Snow.Value!.Balanced * 0.6;
+        double b = 2.5 + 0.3556 / 2, e = 0.3556 / 2 + 0.6;
+        var pushes = roof.Stage("soilWetSnow").Value!.PlateSidewaysInSpace.Zip(roof.Stage("soilWet").Value!.PlateSidewaysInSpace, (x, y) => x - y);
+        Near.Relative((w * b * b / 2 - w * e * e / 2) / (0.5 * b), pushes.Max(), 1e-4);
+        Assert.Equal(0, roof.Stage("soilWet").Value!.CrossingForce.Max(Math.Abs), 1e-3);
+        Assert.True(roof.Stage("oneSided").Value!.CrossingForce.Max(Math.Abs) > 100);
+        Printed.Holds(result.Calculations);
+    }
+
+    // Rank property: the larger of the poles' rafters is named by span; more soil never uses less; every check is a number or a reason.
+    [Fact]
+    public void MoreSoil_UsesMore()
+    {
+        double Use(long mm) => Of(Round(Radial(post: true)) with { Roof = Radial(post: true) with { Layers = [new Layer("soil", Length.FromMillimetres(mm), "ordinary-earth")] } })
+            .Plain.Value!.Checks.Single(c => c.Key == "rafter-bending").Check.Value!.Use;
+        Assert.True(Use(200) > Use(100) && Use(100) > Use(50));
+    }
+
+    [Fact]
+    public void RoofWithoutPitch_SaysSo() =>
+        Assert.Equal("analysis.roof.no-pitch", Of(Round(new Building.Roof.Shed(Pole, Length.FromMillimetres(600), new Slope(0)) { Eave = Length.FromMillimetres(300) })).Plain.NotChecked!.Key);
+}

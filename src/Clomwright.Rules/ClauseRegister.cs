@@ -5,14 +5,15 @@ namespace Clomwright.Rules;
 /// <summary>Every clause of every body of rules, read once from <c>data/rules</c>. Only it knows clauses; rules know houses.</summary>
 internal static class ClauseRegister
 {
-    private static readonly string[] Files = ["ground", "common-practice", "irc-cob@2021", "irc-cob@2024"];
+    private static readonly string[] Files = ["ground", "engineering", "common-practice", "irc-cob@2021", "irc-cob@2024"];
 
     /// <summary>The bodies of rules in the order in which they are printed.</summary>
     public static Sequence<BodyOfRules> Bodies { get; } = Read();
 
     /// <summary>The method of a computed rule of a body.</summary>
-    public static RuleMethod Method(WrittenClause clause) => clause.Clause.Body switch
+    public static RuleMethod Method(WrittenClause clause, Sequence<CheckedDemand> demands) => clause.Clause.Body switch
     {
+        _ when Engineering.Reads(clause) => (house, limit) => Engineering.Of(clause.Rule.Key, house, demands, limit),
         "irc-cob" => IrcCob.Methods[clause.Rule.Key],
         _ => CommonPractice.Methods[clause.Rule.Key],
     };

@@ -11,7 +11,7 @@ internal static class Findings
     public const string NumberMissing = "rules.because.number-missing";
 
     /// <summary>The findings of one clause; at least one.</summary>
-    public static IEnumerable<Finding> Answer(WrittenClause clause, HouseGeometry house)
+    public static IEnumerable<Finding> Answer(WrittenClause clause, HouseGeometry house, Sequence<CheckedDemand> demands = default)
     {
         var entered = house.House.Rules.Entered.LastOrDefault(e => e.Body == clause.Clause.Adopted && e.Rule == clause.Rule.Key);
         if (entered is not null && clause.Measures is { } measures && LimitText.TryRead(entered.Limit, measures, out var limit, out _))
@@ -19,24 +19,26 @@ internal static class Findings
             clause = ClauseRegister.Entered(clause, limit!);
         }
 
-        return Rulings(clause, house).Select(ruling => Stamped(clause, ruling, entered));
+        return Rulings(clause, house, demands).Select(ruling => Stamped(clause, ruling, entered));
     }
 
-    private static Ruling[] Rulings(WrittenClause clause, HouseGeometry house) => clause.Clause.Status switch
+    private static Ruling[] Rulings(WrittenClause clause, HouseGeometry house, Sequence<CheckedDemand> demands) => clause.Clause.Status switch
     {
-        ClauseStatus.Computed when clause.Limit is { } limit => WithRivals(clause, house, [.. ClauseRegister.Method(clause)(house, limit.Value)]),
+        ClauseStatus.Computed when clause.Limit is { } limit => WithRivals(clause, house, ClauseRegister.Method(clause, demands), limit),
         ClauseStatus.Computed => [new Ruling(Whole(clause), new Verdict.NotChecked(Message.Of(NumberMissing, ("rule", clause.Rule.Key), ("body", clause.Clause.Adopted))))],
         ClauseStatus.Judgement => [Judged(clause, house)],
+        ClauseStatus.NotYet when clause.Clause.Body == Engineering.Body => [.. Engineering.NotYet(clause, house, demands)],
         ClauseStatus.NotYet => [new Ruling(Whole(clause), new Verdict.NotChecked(clause.Says!))],
         _ => [new Ruling(Whole(clause), new Verdict.NotApplicable(clause.Says!))],
     };
 
     /// <summary>The same rule held against each rival's number, noted beside the finding on the same thing.</summary>
-    private static Ruling[] WithRivals(WrittenClause clause, HouseGeometry house, Ruling[] rulings)
+    private static Ruling[] WithRivals(WrittenClause clause, HouseGeometry house, RuleMethod method, Limit asked)
     {
+        Ruling[] rulings = [.. method(house, asked.Value)];
         foreach (var rival in clause.Rivals)
         {
-            var answers = rival.Limit is { } limit ? ClauseRegister.Method(clause)(house, limit.Value) : default(Sequence<Ruling>?);
+            var answers = rival.Limit is { } limit ? method(house, limit.Value) : default(Sequence<Ruling>?);
             for (var i = 0; i < rulings.Length; i++)
             {
                 if (rulings[i].Verdict is Verdict.Met or Verdict.FallsShort)

@@ -15,25 +15,31 @@ public static class RuleBook
     /// <summary>Every clause there is, computed or not.</summary>
     public static IEnumerable<WrittenClause> Clauses => Bodies.SelectMany(body => body.Clauses);
 
-    /// <summary>What the ground checklist and every adopted body of rules say. The checklist is asked of every house, whatever it adopts.</summary>
-    /// <remarks>A body that is not known, and a number entered for a rule that is not known, are findings themselves: not checked.</remarks>
-    public static Sequence<Finding> Check(HouseGeometry geometry)
+    /// <summary>What the ground checklist, the engineering checks and every adopted body of rules say.</summary>
+    /// <remarks>
+    /// The checklist is asked of every house and the engineering checks of every house with a roof, whatever it adopts. A body that is not known, and a number
+    /// entered for a rule that is not known, are findings themselves: not checked.
+    /// </remarks>
+    /// <param name="geometry">The placed house.</param>
+    /// <param name="demands">What the engineering checks computed; a rule for which there is none is not checked.</param>
+    public static Sequence<Finding> Check(HouseGeometry geometry, Sequence<CheckedDemand> demands = default)
     {
         var choices = geometry.House.Rules;
-        var adopted = choices.Adopted.Where(name => name != Ground).Prepend(Ground).Distinct();
+        string[] always = geometry.House.Roof is null ? [Ground] : [Ground, Engineering.Body];
+        var adopted = always.Concat(choices.Adopted).Distinct();
         return
         [
-            .. adopted.SelectMany(name => Bodies.FirstOrDefault(b => b.Adopted == name) is { } body ? Check(body, geometry) : [Misread.Body(name)]),
+            .. adopted.SelectMany(name => Bodies.FirstOrDefault(b => b.Adopted == name) is { } body ? Check(body, geometry, demands) : [Misread.Body(name)]),
             .. choices.Entered.SelectMany(Misread.Entered),
         ];
     }
 
     /// <summary>What one body of rules says: its gates first, and nothing but them where the house is outside.</summary>
-    private static IEnumerable<Finding> Check(BodyOfRules body, HouseGeometry geometry)
+    private static IEnumerable<Finding> Check(BodyOfRules body, HouseGeometry geometry, Sequence<CheckedDemand> demands)
     {
-        var gates = body.Clauses.Where(c => c.Gate).SelectMany(c => Findings.Answer(c, geometry)).ToList();
+        var gates = body.Clauses.Where(c => c.Gate).SelectMany(c => Findings.Answer(c, geometry, demands)).ToList();
         return Gates.Stop(gates, body) is { } stopped
             ? [stopped]
-            : gates.Concat(body.Clauses.Where(c => !c.Gate).SelectMany(c => Findings.Answer(c, geometry)));
+            : gates.Concat(body.Clauses.Where(c => !c.Gate).SelectMany(c => Findings.Answer(c, geometry, demands)));
     }
 }

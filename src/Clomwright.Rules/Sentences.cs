@@ -21,6 +21,8 @@ public static class Sentences
         Verdict.NotApplicable not => Said("rules.sentence.not-applicable", finding, not.Because),
         Verdict.NeedsJudgement needs => Said("rules.sentence.needs-judgement", finding, needs.Question),
         Verdict.NotChecked { Because: { } question } when question.Key.StartsWith("rules.ask.", StringComparison.Ordinal) => Said("rules.sentence.not-answered", finding, question),
+        Verdict.NotChecked { Because: { } reason } when !reason.Key.StartsWith("rules.", StringComparison.Ordinal) && !reason.Key.StartsWith("evidence.", StringComparison.Ordinal) =>
+            Said("rules.sentence.not-checked-because", finding, reason),
         Verdict.NotChecked not => Said("rules.sentence.not-checked", finding, not.Because),
         _ => throw new InvalidOperationException($"A verdict without a sentence: {finding.Verdict}."),
     };

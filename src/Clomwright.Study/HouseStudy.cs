@@ -4,6 +4,7 @@ using Clomwright.Building;
 using Clomwright.Evidence;
 using Clomwright.Geometry;
 using Clomwright.Rules;
+using Clomwright.Study.Demands;
 using Clomwright.Study.Mends;
 
 namespace Clomwright.Study;
@@ -32,7 +33,7 @@ public sealed class HouseStudy
         settingOut = new(() => SettingOuts.Of(Geometry));
         roof = new(() => RoofOf(house, Geometry, earlier));
         wallTop = new(() => FromRoof.Of(Geometry, Roof));
-        findings = new(() => RuleBook.Check(Geometry));
+        findings = new(() => RuleBook.Check(Geometry, FromResults.Of(House, Roof, WallTop)));
         diagnostics = new(() => [.. HouseDiagnostics.Of(House), .. Geometry.Diagnostics]);
     }
 

@@ -45,6 +45,11 @@ public class MendTests
             { "sealed-face", new Edit.ChangeFinishes([new Finish(Face.Outside, "cement-plaster")]).Apply(house) },
             { "tossed-lift-height", new Edit.ChangeLifts(new LiftPlan { Height = Length.FromInches(20) }).Apply(house) },
             { "niche-back", new Edit.ResizeNiche("lamp", Length.FromInches(12), Length.FromInches(16), Length.FromInches(8)).Apply(house) },
+            { "stage-bending", new Edit.ChangeRoof(((Roof.Reciprocal)Houses.HeronPoint.Roof!) with { Pole = PoleSize.Even(Length.FromInches(4)) }).Apply(Houses.HeronPoint) },
+            { "pole-bending-plate", new Edit.ChangeRoof(((Roof.Reciprocal)Houses.HeronPoint.Roof!) with { Pole = PoleSize.Even(Length.FromInches(4)) }).Apply(Houses.HeronPoint) },
+            { "crossing-pinned", new Edit.ChangeRoof(((Roof.Reciprocal)Houses.HeronPoint.Roof!) with { Joint = PoleJoint.Lashed }).Apply(Houses.HeronPoint) },
+            { "seat-centre", new Edit.ChangeBondBeam(Houses.HeronPoint.BondBeam! with { Offset = Length.FromInches(3) }).Apply(Houses.HeronPoint) },
+            { "header-pressure", new Edit.ChangeOpening("door", Houses.HeronPoint.Openings[0] with { Header = Houses.HeronPoint.Openings[0].Header! with { Bearing = Length.FromInches(3), CrossPad = true } }).Apply(Houses.HeronPoint) },
             { "eave", new Edit.ChangeRoof(house.Roof! with { Eave = Length.FromInches(6) }).Apply(house) },
         };
     }

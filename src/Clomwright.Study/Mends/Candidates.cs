@@ -38,6 +38,18 @@ internal static partial class Candidates
             "tossed-lift-height" or "forked-lift-height" => [new Edit.ChangeLifts(new LiftPlan { Height = need.Limit, Method = need.House.Lifts.Method })],
             "bottle-cob" => BottleSpacing(need),
             "sealed-face" => SealedFace(need),
+            "pole-bending-crossing" or "pole-bending-plate" or "pole-stub" or "rafter-bending" or "stage-bending" => Stronger(need, Math.Cbrt),
+            "pole-shear" or "rafter-shear" or "stage-shear" => Stronger(need, Math.Sqrt),
+            "ring-sag" or "rafter-sag" => Stronger(need, ratio => Math.Pow(ratio, 0.25)),
+            "pole-seat-bearing" => [.. WiderBeam(need), .. Stronger(need, ratio => ratio * ratio)],
+            "pole-crossing-bearing" => DeeperNotch(need),
+            "crossing-opens" => [.. Pinned(need), .. WiderRing(need)],
+            "crossing-pinned" => Pinned(need),
+            "tee-uplift" => DeeperTees(need),
+            "header-bending" => DeeperHeader(need, Math.Sqrt),
+            "header-shear" => DeeperHeader(need, ratio => ratio),
+            "header-pressure" or "bearing-stress" => LongerBearing(need),
+            "seat-centre" => need.House.BondBeam is { } beam ? [new Edit.ChangeBondBeam(beam with { Offset = Length.Zero })] : [],
             _ => [],
         };
     }
@@ -54,6 +66,9 @@ internal static partial class Candidates
 
         public Length Limit => Length.Nearest(Comparison.Limit.Si);
 
+        /// <summary>Demand over what may be used of the capacity.</summary>
+        public double Ratio => Comparison.Provided.Si / Comparison.Limit.Si;
+
         public Length Gap => Up(Math.Abs(Comparison.Limit.Si - Comparison.Provided.Si));
 
         /// <summary>The author's name in an address such as <c>door/header</c>.</summary>
@@ -61,9 +76,15 @@ internal static partial class Candidates
 
         public Opening? Opening => House.Openings.FirstOrDefault(o => o.Name == Name);
 
-        public Length Up(double metres)
+        public Length Up(double metres) => Up(metres, House.Units == UnitSystem.Imperial ? QuarterInch : FiveMillimetres);
+
+        /// <summary>A thickness of pole or timber, in whole inches or centimetres.</summary>
+        public Length Stock(double metres) => Up(metres, StockStep);
+
+        public Length StockStep => House.Units == UnitSystem.Imperial ? Length.FromInches(1) : Length.FromMillimetres(10);
+
+        private static Length Up(double metres, Length grain)
         {
-            var grain = House.Units == UnitSystem.Imperial ? QuarterInch : FiveMillimetres;
             var rounded = Length.Nearest(metres).RoundedTo(grain);
             return rounded.Metres < metres ? rounded + grain : rounded;
         }

@@ -9,7 +9,7 @@ public static class MendsOf
 {
     private const int Most = 3;
 
-    /// <summary>At most three changes after which the rule falls short of fewer things, no other rule of more, and the description is no worse.</summary>
+    /// <summary>At most three changes after which the rule falls short of fewer things, no other rule of more, none is left without an answer, and the description is no worse.</summary>
     public static Sequence<Mend> Finding(HouseStudy study, Finding finding) => finding.Verdict is Verdict.FallsShort
         ? Candidates.For(study, finding).Select(edit => Tried(study, finding, edit)).OfType<Mend>().Take(Most).ToSequence()
         : [];
@@ -23,7 +23,7 @@ public static class MendsOf
         }
 
         var after = HouseStudy.Of(changed, study.Options, study);
-        return Helps(study, after, finding, edit) && !Worse(study, after) ? new Mend(edit, Gain(study, edit, finding, after), after.Tally) : null;
+        return Helps(study, after, finding, edit) && !Worse(study, after) && !Silences(study, after) ? new Mend(edit, Gain(study, edit, finding, after), after.Tally) : null;
     }
 
     /// <summary>Turning the ring of poles gives each landing a new place, so what counts there is how many stand badly; elsewhere it is the thing itself.</summary>
@@ -39,6 +39,17 @@ public static class MendsOf
 
     private static bool Worse(HouseStudy before, HouseStudy after) =>
         after.Diagnostics.Count(d => d.Severity == Severity.Error) > before.Diagnostics.Count(d => d.Severity == Severity.Error);
+
+    /// <summary>A change after which a rule that had an answer has none is no mend: a frame that cannot stand falls short of nothing.</summary>
+    private static bool Silences(HouseStudy before, HouseStudy after)
+    {
+        var still = Answered(after);
+        var unanswered = after.Findings.Where(f => f.Verdict is Verdict.NotChecked).Select(RuleOf).Where(rule => !still.Contains(rule)).ToHashSet();
+        return Answered(before).Overlaps(unanswered);
+    }
+
+    private static HashSet<(string, string)> Answered(HouseStudy study) =>
+        [.. study.Findings.Where(f => f.Verdict is Verdict.Met or Verdict.FallsShort or Verdict.NeedsJudgement).Select(RuleOf)];
 
     private static Message Gain(HouseStudy before, Edit edit, Finding finding, HouseStudy after)
     {

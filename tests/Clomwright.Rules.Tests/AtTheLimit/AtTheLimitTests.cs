@@ -7,7 +7,7 @@ namespace Clomwright.Rules.Tests.AtTheLimit;
 /// <remarks>Rank: analytic. Written lengths meet their limit to the last bit; computed ones are compared in whole nanometres and meet it to the last of these.</remarks>
 public class AtTheLimitTests
 {
-    internal static IReadOnlyList<LimitCase> Cases { get; } = [.. CommonPracticeCases.All, .. IrcCobCases.All];
+    internal static IReadOnlyList<LimitCase> Cases { get; } = [.. EngineeringCases.All, .. CommonPracticeCases.All, .. IrcCobCases.All];
 
     public static TheoryData<int, string> Numbered()
     {
@@ -65,7 +65,7 @@ public class AtTheLimitTests
     {
         var limit = Cases[index];
         var clause = RuleBook.Bodies.Single(b => b.Adopted == adopted).Clauses.Single(c => c.Rule.Key == limit.Rule);
-        var finding = Findings.Answer(clause, FromBuilding.Of(limit.Adopting(adopted, side))).Single(f => f.Subject == limit.Subject);
+        var finding = Findings.Answer(clause, FromBuilding.Of(limit.Adopting(adopted, side)), limit.Demand is { } demand ? [demand(side)] : []).Single(f => f.Subject == limit.Subject);
         return (limit.Entered is { } entered && LimitText.TryRead(entered, clause.Measures!.Value, out var number, out _) ? clause with { Limit = number } : clause, finding.Verdict);
     }
 

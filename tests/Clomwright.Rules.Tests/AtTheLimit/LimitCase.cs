@@ -16,6 +16,9 @@ internal sealed record LimitCase(string Body, string Rule, string Subject, strin
     /// <summary>The number to enter where the shipped one is missing.</summary>
     public string? Entered { get; init; }
 
+    /// <summary>What the engineering checks computed: at the limit for 0, a hair beyond it for 1, a hair inside for -1.</summary>
+    public Func<int, CheckedDemand>? Demand { get; init; }
+
     public override string ToString() => $"{Body} {Rule} {Subject}";
 
     /// <summary>The house with a body adopted and the number entered.</summary>

@@ -1,0 +1,96 @@
+using Clomwright.Building;
+using Clomwright.Evidence;
+using Clomwright.Geometry;
+
+namespace Clomwright.Rules;
+
+/// <summary>The roof and what carries it against their strength: asked of every house with a roof. Capacities come with the demands; the limit is the share of them that may be used.</summary>
+internal static class Engineering
+{
+    /// <summary>The key of this body of rules.</summary>
+    public const string Body = "engineering";
+
+    /// <summary>The rule of common practice that reads the pressure under headers.</summary>
+    public const string BearingStress = "bearing-stress";
+
+    private const string HeaderPressure = "header-pressure";
+
+    /// <summary>Whether a clause is answered from demands.</summary>
+    public static bool Reads(WrittenClause clause) => clause.Clause.Body == Body || clause.Rule.Key == BearingStress;
+
+    /// <summary>The rulings of one computed rule.</summary>
+    public static Sequence<Ruling> Of(string rule, HouseGeometry house, Sequence<CheckedDemand> demands, Amount limit) => rule == BearingStress
+        ? UnderSeatsAndHeaders(house, demands, limit)
+        : DoesNotArise(rule, house) is { } because
+            ? [Ruling.NotApplicable("roof", because)]
+            : Rulings(rule, demands, limit) is { Count: > 0 } rulings ? rulings : [None(rule, house)];
+
+    /// <summary>The rulings of a rule that is not computed yet: the numbers that are there stand in the reason.</summary>
+    public static Sequence<Ruling> NotYet(WrittenClause clause, HouseGeometry house, Sequence<CheckedDemand> demands) =>
+        DoesNotArise(clause.Rule.Key, house) is { } because ? [Ruling.NotApplicable("roof", because)]
+        : demands.Where(d => d.Rule == clause.Rule.Key).Select(d => new Ruling(d.Subject, new Verdict.NotChecked(d.NotChecked ?? clause.Says!))).ToSequence() is { Count: > 0 } rulings ? rulings
+        : [new Ruling("roof", new Verdict.NotChecked(clause.Says!))];
+
+    /// <summary>Headers as computed; of pole seats the pressure on the cob under the bond beam is not known yet.</summary>
+    private static Sequence<Ruling> UnderSeatsAndHeaders(HouseGeometry house, Sequence<CheckedDemand> demands, Amount limit)
+    {
+        Ruling[] seats = house.House.Roof is null ? [] : [Ruling.NotChecked("pole seats", "seat-pressure-not-yet")];
+        var headers = Rulings(HeaderPressure, demands, limit);
+        return headers.Count + seats.Length > 0 ? [.. headers, .. seats] : [Ruling.NotChecked("house", "needs-structure")];
+    }
+
+    private static Sequence<Ruling> Rulings(string rule, Sequence<CheckedDemand> demands, Amount limit)
+    {
+        var own = demands.Where(d => d.Rule == rule).ToList();
+        return own.Count > 1 && own.All(d => d.NotChecked is not null && d.NotChecked == own[0].NotChecked)
+            ? [new Ruling(Together(rule), new Verdict.NotChecked(own[0].NotChecked!))]
+            : own.Select(demand => Answer(demand, limit)).ToSequence();
+    }
+
+    private static Ruling Answer(CheckedDemand checkedDemand, Amount limit)
+    {
+        if (checkedDemand is not { Demand: { } demand, Capacity: { } capacity })
+        {
+            return new Ruling(checkedDemand.Subject, new Verdict.NotChecked(checkedDemand.NotChecked ?? new Message("rules.because.not-computed"))) { Notes = checkedDemand.Notes };
+        }
+
+        var allowed = new Amount(capacity.Si * limit.Si, capacity.Dimension);
+        if (!double.IsFinite(demand.Si) || !double.IsFinite(allowed.Si))
+        {
+            return Ruling.NotChecked(checkedDemand.Subject, "not-finite");
+        }
+
+        var compared = Require.AtMost(Exactly.Near(demand, allowed), allowed);
+        return (compared, checkedDemand) switch
+        {
+            (Verdict.Met, { Missing: { } missing }) => new Ruling(checkedDemand.Subject, new Verdict.NotChecked(missing))
+            {
+                Notes = [Message.Of("rules.note.known-loads", ("demand", demand), ("limit", allowed)), .. checkedDemand.Notes],
+            },
+            (Verdict.FallsShort, { Question: { } question }) => new Ruling(checkedDemand.Subject, new Verdict.NeedsJudgement(question)) { Notes = checkedDemand.Notes },
+            _ => new Ruling(checkedDemand.Subject, compared) { Notes = checkedDemand.Notes },
+        };
+    }
+
+    /// <summary>Why a rule has nothing to do with this roof; null when it has.</summary>
+    private static string? DoesNotArise(string rule, HouseGeometry house) => (rule, house.House.Roof) switch
+    {
+        ("rafter-bending" or "rafter-shear" or "rafter-sag", Roof.Reciprocal) => "no-rafters",
+        ("pole-bending-crossing" or "pole-bending-plate" or "pole-stub" or "pole-shear" or "pole-seat-bearing" or "pole-crossing-bearing" or "ring-sag"
+            or "crossing-opens" or "crossing-pinned" or "pin-strength" or "pole-loss", not Roof.Reciprocal) => "not-reciprocal",
+        ("header-bending" or "header-shear" or HeaderPressure, _) when house.House.Openings.All(o => o.Header is null) => "no-headers",
+        _ => null,
+    };
+
+    private static Ruling None(string rule, HouseGeometry house) => rule == "tee-uplift" && house.House.Tees is null
+        ? Ruling.NotChecked("tees", "no-tees-described")
+        : Ruling.NotChecked(Together(rule), "not-computed");
+
+    /// <summary>What a rule is about, named as one.</summary>
+    private static string Together(string rule) => rule switch
+    {
+        "tee-uplift" => "tees",
+        "header-bending" or "header-shear" or HeaderPressure => "headers",
+        _ => "roof",
+    };
+}

@@ -1,0 +1,87 @@
+using Clomwright.Analysis.Members;
+using Clomwright.Analysis.Roof;
+using Clomwright.Analysis.WallTop;
+using Clomwright.Building;
+using Clomwright.Evidence;
+using Clomwright.Rules;
+
+namespace Clomwright.Study.Demands;
+
+/// <summary>Results of the analysis as the rules read them: each demand with its capacity, or why there is none.</summary>
+/// <remarks>Where a load that belongs in a combination is not known, what was summed without it may fall short and is never met.</remarks>
+internal static class FromResults
+{
+    /// <summary>Every demand of the roof and of the top of the wall; none for a house without a roof.</summary>
+    public static Sequence<CheckedDemand> Of(House house, RoofResult roof, WallTopResult top)
+    {
+        if (house.Roof is null)
+        {
+            return [];
+        }
+
+        var missing = roof.Combined.Missing is [var first, ..] ? first : null;
+        return
+        [
+            .. roof.Reciprocal.Value is { } frame ? OfReciprocal.Frame(house, frame, missing)
+                : roof.Plain.Value is { } plain ? OfPlain(plain, missing)
+                : Nothing(house.Roof, Why(roof)),
+            .. top.Headers.Select(header => Member(header, missing)),
+            .. top.Tees.Select(tee => Member(tee, missing)),
+            Seats(house, top),
+        ];
+    }
+
+    /// <summary>A checked member as a demand, with the combination and pattern that govern it.</summary>
+    /// <param name="member">The member.</param>
+    /// <param name="missing">A load that belongs in its combinations and is not known; null when all are.</param>
+    public static CheckedDemand Member(CheckedMember member, Message? missing) => member.Check.Value is { } check
+        ? CheckedDemand.Held(RuleOf(member.Key), member.Subject, check.Demand, check.Capacity) with { Missing = missing, Notes = [Governs(check), .. Unsure(check)] }
+        : CheckedDemand.Unknown(RuleOf(member.Key), member.Subject, member.Check.NotChecked!);
+
+    private static IEnumerable<CheckedDemand> OfPlain(PlainResult plain, Message? missing) =>
+    [
+        .. plain.Checks.Select(check => Member(check, IsSag(check) ? null : missing)),
+        .. Stages.OfPlain(plain),
+        CheckedDemand.Unknown("bond-beam-tension", "bond beam", double.IsFinite(plain.Thrust)
+            ? Message.Of("study.demand.rafter-thrust", ("thrust", new Amount(plain.Thrust, Dimension.Force)), ("hoop", new Amount(plain.Hoop, Dimension.Force)))
+            : new Message("analysis.roof.no-timber")),
+    ];
+
+    /// <summary>The roof could not be computed at all: every check of it says why.</summary>
+    private static IEnumerable<CheckedDemand> Nothing(Roof roof, Message why)
+    {
+        string[] rules = roof is Roof.Reciprocal
+            ? ["pole-bending-crossing", "pole-bending-plate", "pole-stub", "pole-shear", "pole-seat-bearing", "pole-crossing-bearing", "ring-sag", "stage-bending", "stage-shear", "crossing-opens", "crossing-pinned", "pole-loss"]
+            : ["rafter-bending", "rafter-shear", "rafter-sag", "stage-bending", "stage-shear"];
+        return rules.Select(rule => CheckedDemand.Unknown(rule, "roof", why));
+    }
+
+    private static Message Why(RoofResult roof) =>
+        roof.Reciprocal.NotChecked is { Key: not "analysis.roof.not-reciprocal" } why ? why : roof.Plain.NotChecked!;
+
+    private static CheckedDemand Seats(House house, WallTopResult top) => house.BondBeam is null
+        ? CheckedDemand.Unknown("seat-centre", "bond beam", new Message("analysis.members.no-beam"))
+        : CheckedDemand.Held("seat-centre", "bond beam", Amount.Fraction(top.SeatEccentricity), Amount.Fraction(1));
+
+    /// <summary>Sag is held under weight and snow alone.</summary>
+    public static bool IsSag(CheckedMember member) => member.Key is "ring-sag" or "rafter-sag";
+
+    /// <summary>Keys of results that a rule of common practice already has.</summary>
+    private static string RuleOf(string key) => key switch
+    {
+        "pole-seat" => "pole-seat-bearing",
+        "header-bearing" => "header-pressure",
+        _ => key,
+    };
+
+    private static Message Governs(MemberCheck check) =>
+        Message.Of("study.demand.governs", ("combination", check.Combination), ("sense", new Message($"study.sense.{check.Sense}")));
+
+    /// <summary>Whose numbers behind a check nobody could read again.</summary>
+    public static IEnumerable<Message> Unsure(MemberCheck check)
+    {
+        var sources = check.How.Steps.SelectMany(step => step.Symbols.Select(s => s.Source).Append(step.Source)).OfType<Source>()
+            .Where(source => source.Surety == Surety.Memory).Select(source => source.Title).Distinct().Order(StringComparer.Ordinal).ToList();
+        return sources.Count == 0 ? [] : [Message.Of("study.demand.from-memory", ("sources", new Argument.List(sources.Select(s => (Argument)s).ToSequence())))];
+    }
+}

@@ -1,0 +1,52 @@
+using Clomwright.Building;
+using Clomwright.Evidence;
+using Clomwright.Testing;
+using static Clomwright.Rules.Tests.AtTheLimit.LimitCase;
+
+namespace Clomwright.Rules.Tests.AtTheLimit;
+
+/// <summary>Demands exactly as large as what is there to meet them.</summary>
+internal static class EngineeringCases
+{
+    public static IEnumerable<LimitCase> All =>
+    [
+        .. Stressed(Reciprocal, "pole-bending-crossing", "pole-bending-plate"),
+        Case("pole-stub", "pole 3", "a stub used to 1", Reciprocal, Amount.Number(1), 1),
+        .. Pushed(Reciprocal, "pole 3", "pole-shear", "pole-seat-bearing", "pole-crossing-bearing"),
+        Case("ring-sag", "pole 3", "a ring that sinks as far as is accepted", Reciprocal, Amount.Metres(0.0141), 1e-9),
+        .. Stressed(Shed, "rafter-bending", "rafter-shear", "stage-bending", "stage-shear"),
+        Case("rafter-sag", "pole 3", "a rafter that sags as far as is accepted", Shed, Amount.Metres(0.026), 1e-9),
+        Case("crossing-opens", "pole 3", "a crossing that neither presses nor pulls", Reciprocal, new Amount(0, Dimension.Force), 1e-6),
+        Case("crossing-pinned", "pole 3", "no crossing without a pin", Reciprocal, Amount.Count(0), 1),
+        Case("pole-loss", "pole 3", "nothing to hold up without a pole", Reciprocal, new Amount(0, Dimension.Force), 1e-6),
+        .. Pushed(Shed, "tee 1", "tee-uplift"),
+        .. Stressed(Headed, "header-bending", "header-shear", "header-pressure"),
+        new LimitCase("engineering", "seat-centre", "bond beam", "a bond beam off centre by a sixth of the thickness", _ => Shed)
+        {
+            Demand = side => CheckedDemand.Held("seat-centre", "bond beam", Amount.Fraction(1.0 / 6 + side * 1e-9), Amount.Fraction(1)),
+        },
+        Case("bearing-stress", "pole 3", "a header that presses on the cob with all it may bear", Headed, new Amount(80_000, Dimension.Stress), 1e-3) with
+        {
+            Body = "common-practice", Demand = side => At("header-pressure", "pole 3", new Amount(80_000, Dimension.Stress), side * 1e-3),
+        },
+    ];
+
+    private static House Shed => Bare with { Roof = new Roof.Shed(PoleSize.Even(Length.FromInches(8)), Length.FromInches(48), new Slope(0.1)) { Eave = Length.FromInches(30) } };
+
+    private static House Reciprocal => Bare with { Roof = new Roof.Reciprocal(8, Length.FromInches(30), PoleSize.Even(Length.FromInches(8))) { Eave = Length.FromInches(30) } };
+
+    private static House Headed => Shed with { Openings = Houses.HeronPoint.Openings };
+
+    private static IEnumerable<LimitCase> Stressed(House house, params string[] rules) =>
+        rules.Select(rule => Case(rule, "pole 3", "a stress as large as is allowed", house, new Amount(12e6, Dimension.Stress), 1e-2));
+
+    private static IEnumerable<LimitCase> Pushed(House house, string subject, params string[] rules) =>
+        rules.Select(rule => Case(rule, subject, "a force as large as can be carried", house, new Amount(9000, Dimension.Force), 1e-4));
+
+    private static LimitCase Case(string rule, string subject, string what, House house, Amount limit, double hair) =>
+        new("engineering", rule, subject, what, _ => house) { Demand = side => At(rule, subject, limit, side * hair) };
+
+    /// <summary>A demand a little off its capacity.</summary>
+    private static CheckedDemand At(string rule, string subject, Amount capacity, double off) =>
+        CheckedDemand.Held(rule, subject, new Amount(capacity.Si + off, capacity.Dimension), capacity);
+}

@@ -54,7 +54,11 @@ public partial class WordsTests
             made.UnionWith(Made().Matches(text).Select(m => m.Groups[1].Value));
         }
 
-        AssertNone(Phrasebook.English.Keys.Where(key => !quoted.Contains(key) && !made.Any(start => key.StartsWith(start, StringComparison.Ordinal))));
+        made.UnionWith(quoted.Where(start => start.Contains('.', StringComparison.Ordinal) && start[^1] is '-' or '.'));
+        bool IsSaid(string key) => quoted.Contains(key) || made.Any(start => key.StartsWith(start, StringComparison.Ordinal));
+
+        // A room may leave its own name out: Papers says "caution.wet-wall" for "papers.caution.wet-wall".
+        AssertNone(Phrasebook.English.Keys.Where(key => !IsSaid(key) && !IsSaid(key[(key.IndexOf('.', StringComparison.Ordinal) + 1)..])));
     }
 
     [Fact]
@@ -98,9 +102,9 @@ public partial class WordsTests
     [GeneratedRegex("""\(\s*"([A-Za-z0-9-]+)"\s*,""")]
     private static partial Regex ArgumentName();
 
-    [GeneratedRegex("""["'`]([a-z]+\.[a-z0-9.-]+)["'`]""")]
+    [GeneratedRegex("""["'`]([a-z-]+(?:\.[a-z0-9.-]*)?)["'`]""")]
     private static partial Regex Quoted();
 
-    [GeneratedRegex("""(?:\$"|`)([a-z]+\.[a-z0-9.-]*)\$?\{""")]
+    [GeneratedRegex("""(?:\$"|`)([a-z-]+\.[a-z0-9.-]*)\$?\{""")]
     private static partial Regex Made();
 }

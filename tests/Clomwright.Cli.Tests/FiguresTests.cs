@@ -62,7 +62,7 @@ public partial class FiguresTests
         }
 
         var documented = DocumentedKey().Matches(File.ReadAllText(Path.Combine(Counts.Root, "docs", "figures.md"))).Select(m => m.Groups[1].Value).ToHashSet();
-        var found = keys.Select(key => Stage().Replace(key, "roof.stages.<stage>.")).ToHashSet();
+        var found = keys.Select(key => Stage().Replace(key, "roof.stages.<stage>")).ToHashSet();
         Assert.Empty(found.Except(documented));
         Assert.Empty(documented.Except(found));
     }
@@ -100,7 +100,7 @@ public partial class FiguresTests
     [GeneratedRegex(@"^\| `([^`]+)` \|", RegexOptions.Multiline)]
     private static partial Regex DocumentedKey();
 
-    [GeneratedRegex(@"^roof\.stages\.[A-Za-z]+\.")]
+    [GeneratedRegex(@"^roof\.stages\.[A-Za-z]+")]
     private static partial Regex Stage();
 
     [GeneratedRegex(@"\[(\d+)\]|[A-Za-z]+")]

@@ -68,7 +68,7 @@ public sealed class HouseStudy
     public Sequence<Diagnostic> Diagnostics => diagnostics.Value;
 
     /// <summary>Values nobody gave that something leaned on.</summary>
-    public Sequence<Assumption> Assumptions => Quantities.Assumptions;
+    public Sequence<Assumption> Assumptions => Quantities.Assumptions.Concat(Roof.Assumptions).Concat(WallTop.Assumptions).Distinct().ToSequence();
 
     /// <summary>The calculations behind the numbers, for papers to print.</summary>
     public Sequence<Calculation> Calculations => Quantities.Calculations;

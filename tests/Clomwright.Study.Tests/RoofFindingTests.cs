@@ -30,12 +30,13 @@ public partial class RoofFindingTests
         Assert.IsType<Verdict.NotChecked>(Of(study, "pin-strength").Verdict);
     }
 
-    /// <summary>Issue: a frame of thin poles that passes bare and fails loaded shows exactly that, with both numbers.</summary>
+    /// <summary>A frame of 6 in poles under wet soil and snow that passes bare and fails loaded shows exactly that, with both numbers.</summary>
     [Fact]
-    public void ThinPoles_StandBareAndFailLoaded_WithBothNumbersAndAMendThatWasTried()
+    public void SixInchPoles_StandBareAndFailUnderWetSoilAndSnow_WithBothNumbersAndAMendThatWasTried()
     {
-        var study = HouseStudy.Of(With(HeronRoof with { Pole = PoleSize.Even(Length.FromInches(4)) }));
+        var study = HouseStudy.Of(With(HeronRoof with { Pole = PoleSize.Even(Length.FromInches(6)) }) with { Site = Heron.Site with { GroundSnow = new Stress(4000) } });
         var finding = Of(study, "stage-bending");
+        Assert.Contains("snow", English.Say(finding.Notes[0], UnitSystem.Metric), StringComparison.Ordinal);
         var made = Assert.IsType<Verdict.FallsShort>(finding.Verdict).Comparisons[0];
         var both = finding.Notes.Single(n => n.Key == "study.demand.bare-and-loaded");
         var bare = ((Argument.Quantity)both.Arguments.Single(a => a.Name == "bare").Value).Value;
@@ -51,6 +52,39 @@ public partial class RoofFindingTests
         Assert.IsType<Verdict.FallsShort>(finding.Verdict);
         Assert.Contains(finding.Notes, n => n.Key == "study.demand.governs");
         Assert.Contains(finding.Notes, n => n.Key == "study.demand.from-memory");
+    }
+
+    /// <summary>No default is used without being said beside the finding and standing on the record.</summary>
+    [Fact]
+    public void AHeaderMetByAnAssumedStrengthOfCob_SaysSo()
+    {
+        var study = HouseStudy.Of(Heron);
+        Assert.All(study.Findings.Where(f => f.Rule.Key is "header-pressure" or "bearing-stress" && f.Verdict is Verdict.Met), f =>
+            Assert.Contains(f.Notes, n => English.Say(n, UnitSystem.Metric).StartsWith("Assumed: bearing on cob without a test", StringComparison.Ordinal)));
+        Assert.Superset(new HashSet<string> { "cob-bearing", "cob-wet", "cob-dry", "green-poles" }, study.Assumptions.Select(a => a.Key).ToHashSet());
+    }
+
+    /// <summary>Laid from the eave inward the crossings of a small ring under a deep eave open; the finding says so band by band, and the other order beside it.</summary>
+    [Fact]
+    public void SoilLaidFromTheEave_OpensCrossings_BandByBand()
+    {
+        var study = HouseStudy.Of(With(HeronRoof with { Joint = PoleJoint.Lashed }));
+        var finding = Of(study, "crossing-opens");
+        Assert.IsType<Verdict.FallsShort>(finding.Verdict);
+        Assert.True(Steps("study.demand.from-eave")[0] < 0);
+        Assert.All(Steps("study.demand.from-ring"), force => Assert.True(force > 0));
+
+        List<double> Steps(string key) => [.. ((Argument.List)finding.Notes.Single(n => n.Key == key).Arguments[0].Value).Items.Select(i => ((Argument.Quantity)i).Value.Si)];
+    }
+
+    /// <summary>Poles too thick for their ring: nothing is met, and nothing that makes it so is offered as a mend.</summary>
+    [Fact]
+    public void AFrameThatCannotStand_IsNotCheckedAndSaysWhy()
+    {
+        var study = HouseStudy.Of(With(HeronRoof with { RingRadius = Length.FromInches(4) }));
+        var finding = Of(study, "pole-bending-plate");
+        Assert.StartsWith("analysis.reciprocal.", Assert.IsType<Verdict.NotChecked>(finding.Verdict).Because.Key, StringComparison.Ordinal);
+        Assert.IsType<Verdict.NotChecked>(Of(study, "pole-loss").Verdict);
     }
 
     /// <summary>Without snow no combination is whole: what was summed may fall short and is never met.</summary>

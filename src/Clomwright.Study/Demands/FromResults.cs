@@ -25,8 +25,8 @@ internal static class FromResults
             .. roof.Reciprocal.Value is { } frame ? OfReciprocal.Frame(house, frame, missing)
                 : roof.Plain.Value is { } plain ? OfPlain(plain, missing)
                 : Nothing(house.Roof, Why(roof)),
-            .. top.Headers.Select(header => Member(header, missing)),
-            .. top.Tees.Select(tee => Member(tee, missing)),
+            .. top.Headers.Select(header => Leaning(Member(header, missing), top, header.Key == "header-bearing" ? ["cob-wet", "cob-bearing"] : ["cob-wet"])),
+            .. top.Tees.Select(tee => Leaning(Member(tee, missing), top, ["cob-dry"])),
             Seats(house, top),
         ];
     }
@@ -37,6 +37,16 @@ internal static class FromResults
     public static CheckedDemand Member(CheckedMember member, Message? missing) => member.Check.Value is { } check
         ? CheckedDemand.Held(RuleOf(member.Key), member.Subject, check.Demand, check.Capacity) with { Missing = missing, Notes = [Governs(check), .. Unsure(check)] }
         : CheckedDemand.Unknown(RuleOf(member.Key), member.Subject, member.Check.NotChecked!);
+
+    /// <summary>The demand with the assumptions that it leans on; one that was not made leans on none.</summary>
+    private static CheckedDemand Leaning(CheckedDemand demand, WallTopResult top, string[] assumed) => demand.NotChecked is not null ? demand : demand with
+    {
+        Notes =
+        [
+            .. demand.Notes,
+            .. top.Assumptions.Where(a => assumed.Contains(a.Key)).Select(a => Message.Of("study.demand.assumed", ("what", a.What), ("source", a.Source.Title))),
+        ],
+    };
 
     private static IEnumerable<CheckedDemand> OfPlain(PlainResult plain, Message? missing) =>
     [

@@ -91,9 +91,15 @@ public sealed class HouseStudy
             : FromBuilding.Of(house);
 
     private static RoofResult RoofOf(House house, HouseGeometry geometry, HouseStudy? earlier) =>
-        earlier is { roof.IsValueCreated: true } && earlier.House.Site == house.Site && WhatGeometryReads(earlier.House) == WhatGeometryReads(house)
+        earlier is { roof.IsValueCreated: true } && WhatRoofReads(earlier.House) == WhatRoofReads(house)
             ? earlier.Roof
             : FromGeometry.Of(geometry);
+
+    /// <summary>The house without what the roof never looks at: what stands in the wall and under it.</summary>
+    private static House WhatRoofReads(House house) => WhatGeometryReads(house) with
+    {
+        Site = house.Site, Openings = [], Niches = [], Embeds = [], Lifts = new(), Tees = null, Trench = null, Floor = new(),
+    };
 
     /// <summary>The house without what geometry never looks at.</summary>
     private static House WhatGeometryReads(House house) =>

@@ -14,11 +14,12 @@ public class StudyTests
         {
             var earlier = HouseStudy.Of(first);
             _ = earlier.Findings;
-            foreach (var next in new[] { second, first with { Name = "other", Site = second.Site }, first with { Mix = second.Mix } })
+            foreach (var next in new[] { second, first with { Name = "other", Site = second.Site }, first with { Mix = second.Mix }, first with { Openings = second.Openings, Tees = null } })
             {
                 var fresh = HouseStudy.Of(next);
                 var carried = HouseStudy.Of(next, StudyOptions.Quick, earlier);
                 Assert.Equal(fresh.Geometry.Measures, carried.Geometry.Measures);
+                Assert.Equal(fresh.Roof.Assumptions, carried.Roof.Assumptions);
                 Assert.Equal(fresh.Findings, carried.Findings);
                 Assert.Equal(fresh.Quantities.Batches, carried.Quantities.Batches);
                 Assert.Equal(fresh.Diagnostics, carried.Diagnostics);

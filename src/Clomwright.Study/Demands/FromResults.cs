@@ -52,10 +52,12 @@ internal static class FromResults
     [
         .. plain.Checks.Select(check => Member(check, IsSag(check) ? null : missing)),
         .. Stages.OfPlain(plain),
-        CheckedDemand.Unknown("bond-beam-tension", "bond beam", double.IsFinite(plain.Thrust)
-            ? Message.Of("study.demand.rafter-thrust", ("thrust", new Amount(plain.Thrust, Dimension.Force)), ("hoop", new Amount(plain.Hoop, Dimension.Force)))
-            : new Message("analysis.roof.no-timber")),
+        .. Thrust(plain),
     ];
+
+    private static IEnumerable<CheckedDemand> Thrust(PlainResult plain) => plain.Thrust > 0
+        ? [CheckedDemand.Unknown("bond-beam-tension", "bond beam", Message.Of("study.demand.rafter-thrust", ("thrust", new Amount(plain.Thrust, Dimension.Force)), ("hoop", new Amount(plain.Hoop, Dimension.Force))))]
+        : [];
 
     /// <summary>The roof could not be computed at all: every check of it says why.</summary>
     private static IEnumerable<CheckedDemand> Nothing(Roof roof, Message why)

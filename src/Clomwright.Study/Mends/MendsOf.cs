@@ -59,14 +59,20 @@ public static class MendsOf
                 ("away", Amount.Metres(Turning.Distance(after.Geometry, 0))));
         }
 
+        var what = Differences.Of(edit, before.House, after.House);
         var reached = after.Findings.FirstOrDefault(f => RuleOf(f) == RuleOf(finding) && f.Subject == finding.Subject);
         return (finding.Verdict, reached?.Verdict) switch
         {
+            (Verdict.FallsShort { Comparisons: [{ Limit.Si: > 0 } was, ..] }, Verdict.Met { Comparisons: [{ Limit.Si: > 0 } now, ..] }) when now.Limit != was.Limit =>
+                Message.Of("study.mend.used", ("edit", what), ("was", Share(was)), ("now", Share(now))),
             (Verdict.FallsShort { Comparisons: [var was, ..] }, Verdict.Met { Comparisons: [var now, ..] }) =>
-                Message.Of("study.mend.from-to", ("edit", edit.What), ("was", was.Provided), ("now", now.Provided)),
-            _ => Message.Of("study.mend.done", ("edit", edit.What)),
+                Message.Of("study.mend.from-to", ("edit", what), ("was", was.Provided), ("now", now.Provided)),
+            _ => Message.Of("study.mend.done", ("edit", what)),
         };
     }
+
+    /// <summary>Where the limit moves with the change, as a capacity does, the demand alone would say nothing.</summary>
+    private static Amount Share(Comparison comparison) => Amount.Fraction(comparison.Provided.Si / comparison.Limit.Si);
 
     private static (string, string) RuleOf(Finding finding) => (finding.Clause.Adopted, finding.Rule.Key);
 }

@@ -1,0 +1,67 @@
+using Clomwright.Building;
+using Clomwright.Evidence;
+
+namespace Clomwright.Study.Mends;
+
+/// <summary>What a change does, said so that a crew can do it: which size, how many, how far apart.</summary>
+internal static class Differences
+{
+    /// <summary>The change in words: every size that it changes in roof, bond beam, tees or headers; elsewhere what the edit says of itself.</summary>
+    public static Message Of(Edit edit, House before, House after)
+    {
+        List<Message> said =
+        [
+            .. Roof(before.Roof, after.Roof), .. BondBeam(before.BondBeam, after.BondBeam), .. Tees(before.Tees, after.Tees),
+            .. before.Openings.Zip(after.Openings).SelectMany(pair => Header(pair.First, pair.Second)),
+        ];
+        return said.Count switch
+        {
+            0 => edit.What,
+            1 => said[0],
+            _ => Message.Of("study.change.several", ("changes", new Argument.List(said.Select(m => (Argument)m).ToSequence()))),
+        };
+    }
+
+    private static IEnumerable<Message> Roof(Roof? before, Roof? after) =>
+    [
+        .. Changed("poles-thick", PoleOf(before)?.Butt, PoleOf(after)?.Butt),
+        .. Changed("eave", before?.Eave, after?.Eave),
+        .. (before, after) switch
+        {
+            (Building.Roof.Reciprocal was, Building.Roof.Reciprocal now) =>
+            [
+                .. Changed("ring", was.RingRadius, now.RingRadius), .. Changed("notch", was.Notch, now.Notch), .. Counted(was.Poles, now.Poles),
+                .. was.Joint != now.Joint && now.Joint == PoleJoint.Pinned ? (Message[])[new Message("study.change.pinned")] : [],
+            ],
+            (Building.Roof.Radial was, Building.Roof.Radial now) => Counted(was.Poles, now.Poles),
+            (Building.Roof.Shed was, Building.Roof.Shed now) => Changed("rafters", was.Spacing, now.Spacing),
+            (Building.Roof.Gable was, Building.Roof.Gable now) => Changed("rafters", was.Spacing, now.Spacing),
+            _ => Array.Empty<Message>(),
+        },
+    ];
+
+    private static PoleSize? PoleOf(Roof? roof) => roof switch
+    {
+        Building.Roof.Reciprocal r => r.Pole,
+        Building.Roof.Radial r => r.Pole,
+        Building.Roof.Shed r => r.Pole,
+        Building.Roof.Gable r => r.Pole,
+        _ => null,
+    };
+
+    private static IEnumerable<Message> BondBeam(BondBeam? before, BondBeam? after) =>
+        [.. Changed("beam-wide", before?.Width, after?.Width), .. Changed("beam-offset", before?.Offset, after?.Offset)];
+
+    private static IEnumerable<Message> Tees(Tees? before, Tees? after) =>
+        [.. Changed("tees-deep", before?.Depth, after?.Depth), .. Changed("tees-long", before?.Bar, after?.Bar), .. Changed("tees-apart", before?.Spacing, after?.Spacing)];
+
+    private static IEnumerable<Message> Header(Opening before, Opening after) =>
+    [
+        .. Changed("header-deep", before.Header?.Depth, after.Header?.Depth, after.Name), .. Changed("header-bearing", before.Header?.Bearing, after.Header?.Bearing, after.Name),
+    ];
+
+    private static IEnumerable<Message> Counted(int was, int now) => was == now ? [] : [Message.Of("study.change.poles", ("now", now), ("was", was))];
+
+    private static IEnumerable<Message> Changed(string what, Length? was, Length? now, string name = "") =>
+        was is { } before && now is { } after && before != after ? [Message.Of($"study.change.{what}", ("was", before), ("now", after), ("name", name))] : [];
+}

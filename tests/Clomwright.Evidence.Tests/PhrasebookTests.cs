@@ -16,6 +16,15 @@ public class PhrasebookTests
         new("language.days", "{n|1 day|{n} days}"),
     ]);
 
+    /// <summary>Rank: property. What somebody typed cannot break a sentence in two.</summary>
+    [Fact]
+    public void Say_TextWithALineBreak_StaysOnOneLine()
+    {
+        var book = Phrasebook.Of([new("test.name", "there is no {name}")]);
+        Assert.Equal("there is no a\\u000ab", book.Say(Message.Of("test.name", ("name", "a\nb")), UnitSystem.Metric));
+        Gen.String.Sample(text => Assert.DoesNotContain(OneLine.Of(text), char.IsControl));
+    }
+
     [Fact]
     public void Say_WithArguments_FillsThem()
     {

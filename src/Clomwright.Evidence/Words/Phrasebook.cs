@@ -50,7 +50,7 @@ public sealed partial class Phrasebook
     /// <summary>An argument in words.</summary>
     public string Say(Argument argument, UnitSystem first) => argument switch
     {
-        Argument.Text text => text.Value,
+        Argument.Text text => OneLine.Of(text.Value),
         Argument.Quantity quantity => Say(quantity.Value, first),
         Argument.Exact exact => AmountText.Exact(exact.Value, first),
         Argument.Date date => Say(date.Value),

@@ -14,7 +14,7 @@ internal sealed record KeyPath(KeyPath? Inside, string? Key, int Index)
 
     /// <summary><c>openings[2].width</c>; empty for the whole file.</summary>
     public override string ToString() =>
-        Inside is null ? "" : Key is null ? $"{Inside}[{Index}]" : Inside.Inside is null ? Key : $"{Inside}.{Key}";
+        Inside is null ? "" : Key is null ? $"{Inside}[{Index}]" : Inside.Inside is null ? OneLine.Of(Key) : $"{Inside}.{OneLine.Of(Key)}";
 }
 
 /// <summary>One reading of a house file: gathers what is wrong, and which items of lists were left out because of it.</summary>

@@ -26,7 +26,7 @@ internal static class FindingsSheet
             .. Part(scene, "findings.heading-short", [.. findings.Where(f => f.Verdict is Verdict.FallsShort)]),
             .. Part(scene, "findings.heading-not-checked", [.. findings.Where(f => f.Verdict is Verdict.NotChecked)]),
             .. Part(scene, "findings.heading-judgement", [.. findings.Where(f => f.Verdict is Verdict.NeedsJudgement)]),
-            .. Part(scene, "findings.heading-met", [.. findings.Where(f => f.Verdict is Verdict.Met)]),
+            .. Met(scene, [.. findings.Where(f => f.Verdict is Verdict.Met)]),
             .. Part(scene, "findings.heading-none", [.. findings.Where(f => f.Verdict is Verdict.NotApplicable)]),
             .. Assumptions(scene),
         ];
@@ -57,16 +57,37 @@ internal static class FindingsSheet
         }
 
         yield return new Heading(say.Say(heading, ("n", findings.Count))) { Above = 5 };
-        yield return new Table(
-            [new(say.Say("findings.rule")) { Grows = 1 }, new(say.Say("findings.subject")), new(say.Say("findings.says")) { Grows = 2 }, new(say.Say("findings.source")) { Grows = 1 }],
-            [
-                .. findings.Select(f => new Row(
-                    new Cell(say.Say(f.Rule.Title), Wording.Dotted(f.Clause.Adopted, f.Clause.Number)) { Lettering = Styles.BodyStrong },
-                    new Cell(f.Subject),
-                    new Cell(Reason(say, f.Verdict), string.Join(' ', f.Notes.Select(say.Say))),
-                    new Cell("", Wording.Say(f.Clause.Source)))),
-            ]) { Above = 1.5 };
+        yield return Listed(say, findings.Select(f => Line(say, f, f.Subject)));
     }
+
+    /// <summary>What is met is told rule by rule, by the tightest of its places.</summary>
+    private static IEnumerable<Block> Met(Scene scene, IReadOnlyList<Finding> findings)
+    {
+        var say = scene.Say;
+        if (findings.Count == 0)
+        {
+            yield break;
+        }
+
+        yield return new Heading(say.Say("findings.heading-met", ("n", findings.Count))) { Above = 5 };
+        yield return Listed(say, findings.GroupBy(f => (f.Clause.Adopted, f.Rule.Key)).Select(places =>
+        {
+            var tightest = places.MinBy(Margin)!;
+            return Line(say, tightest, places.Count() == 1 ? tightest.Subject : say.Say("findings.tightest", ("n", places.Count()), ("subject", tightest.Subject)));
+        }));
+    }
+
+    private static double Margin(Finding finding) => finding.Verdict is Verdict.Met { Comparisons: [var tightest, ..] } ? tightest.Margin : double.PositiveInfinity;
+
+    private static Table Listed(Wording say, IEnumerable<Row> rows) => new(
+        [new(say.Say("findings.rule")) { Grows = 1 }, new(say.Say("findings.subject")), new(say.Say("findings.says")) { Grows = 2 }, new(say.Say("findings.source")) { Grows = 1 }],
+        [.. rows]) { Above = 1.5 };
+
+    private static Row Line(Wording say, Finding finding, string subject) => new(
+        new Cell(say.Say(finding.Rule.Title), Wording.Dotted(finding.Clause.Adopted, finding.Clause.Number)) { Lettering = Styles.BodyStrong },
+        new Cell(subject),
+        new Cell(Reason(say, finding.Verdict), string.Join(' ', finding.Notes.Select(say.Say))),
+        new Cell("", Wording.Say(finding.Clause.Source)));
 
     private static string Reason(Wording say, Verdict verdict) => verdict switch
     {

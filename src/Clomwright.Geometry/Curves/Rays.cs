@@ -5,6 +5,9 @@ namespace Clomwright.Geometry.Curves;
 /// <summary>Where rays from the centre peg meet a curve or one of its offsets.</summary>
 internal static class Rays
 {
+    /// <summary>A nanometre: nobody writes a finer length.</summary>
+    private const double NearZero = 1e-9;
+
     public static List<double> Stations(PlanCurve curve, double bearing, double offset)
     {
         var (sin, cos) = Math.SinCos(bearing);
@@ -23,7 +26,7 @@ internal static class Rays
                 var station = Refined(curve, ray, offset, from, to, previous / (previous - next));
                 if (ray.Dot(curve.At(station, offset) - curve.Centre) > 0)
                 {
-                    found.Add(curve.Wrap(station));
+                    found.Add(FromZero(curve.Wrap(station), curve.Length));
                 }
             }
 
@@ -33,6 +36,9 @@ internal static class Rays
         found.Sort();
         return found;
     }
+
+    /// <summary>A ray through the zero mark meets it at station 0, on whichever side of it rounding falls.</summary>
+    private static double FromZero(double station, double length) => length - station < NearZero ? 0 : station;
 
     private static double Refined(PlanCurve curve, PlanPoint ray, double offset, double from, double to, double share)
     {

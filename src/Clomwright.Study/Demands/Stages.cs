@@ -56,10 +56,13 @@ internal static class Stages
 
     /// <summary>Bands of soil as stages.</summary>
     public static IEnumerable<State> Steps(string order, Known<LoadingOrder> laid) =>
-        (laid.Value?.Steps ?? []).Select((step, i) => new State(order, Message.Of($"study.stage.{order}-band", ("band", i + 1), ("of", laid.Value!.Steps.Count)), step.Forces));
+        (laid.Value?.Steps ?? []).Select((step, i) => new State(order, Message.Of($"study.stage.{Kebab(order)}-band", ("band", i + 1), ("of", laid.Value!.Steps.Count)), step.Forces));
 
     /// <summary>A stage in words.</summary>
-    public static Message Named(string key) => new($"study.stage.{key}");
+    public static Message Named(string key) => new($"study.stage.{Kebab(key)}");
+
+    /// <summary>A figure's key as words are keyed: <c>soilWet</c> is <c>soil-wet</c>.</summary>
+    private static string Kebab(string key) => string.Concat(key.Select(c => char.IsUpper(c) ? $"-{char.ToLowerInvariant(c)}" : c.ToString()));
 
     /// <summary>Combinations as states.</summary>
     public static IEnumerable<State> Combined(CombinedStates combined) => combined.States.Select(s =>

@@ -14,6 +14,8 @@ public static class FromStudy
             Geometry = study.Geometry,
             Quantities = study.Quantities,
             SettingOut = study.SettingOut,
+            Roof = study.House.Roof is null ? null : study.Roof,
+            WallTop = study.WallTop,
             Findings = study.Findings,
             Diagnostics = study.Diagnostics,
             Assumptions = study.Assumptions,

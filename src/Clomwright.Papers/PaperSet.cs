@@ -1,3 +1,5 @@
+using Clomwright.Analysis.Roof;
+using Clomwright.Analysis.WallTop;
 using Clomwright.Building;
 using Clomwright.Evidence;
 using Clomwright.Geometry;
@@ -15,6 +17,12 @@ public sealed record PaperSet
 
     /// <summary>How to mark it on the ground; null where the plan could not be laid out.</summary>
     public SettingOut? SettingOut { get; init; }
+
+    /// <summary>What holds the roof; null where the house has none.</summary>
+    public RoofResult? Roof { get; init; }
+
+    /// <summary>Bond beam, tees and headers; null where nothing was computed of them.</summary>
+    public WallTopResult? WallTop { get; init; }
 
     /// <summary>What the adopted rules say.</summary>
     public Sequence<Finding> Findings { get; init; }

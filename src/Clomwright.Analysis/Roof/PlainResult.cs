@@ -12,6 +12,9 @@ public sealed record PlainResult
     /// <summary>One a rafter.</summary>
     public required Sequence<RafterCard> Rafters { get; init; }
 
+    /// <summary>Where each rafter lies, in the same order: its foot on the bond beam, its far crossing the inner support.</summary>
+    public required Sequence<PoleGeometry> Places { get; init; }
+
     /// <summary>States of load, keyed as those of a reciprocal frame.</summary>
     public required Sequence<RoofStage> Stages { get; init; }
 
@@ -40,4 +43,5 @@ public sealed record PlainResult
 /// <param name="Span">From the bond beam to the inner support, in plan, m.</param>
 /// <param name="Length">From the eave to its upper end, along it, m.</param>
 /// <param name="Mass">When green, kg; null when the timber is not known.</param>
-public sealed record RafterCard(int Number, double Pitch, double Span, double Length, double? Mass);
+/// <param name="People">To carry and lift it; null when its mass is not known.</param>
+public sealed record RafterCard(int Number, double Pitch, double Span, double Length, double? Mass, int? People);

@@ -16,7 +16,8 @@ internal static class PlainRoof
         return new PlainResult
         {
             Kind = layout.Kind switch { PlainKind.Post => "post", PlainKind.Ring => "ring", PlainKind.Shed => "shed", _ => "gable" },
-            Rafters = layout.Poles.Select(p => new RafterCard(p.Number, p.Pitch, p.Far, p.CutLength, Mass(p, weights))).ToSequence(),
+            Rafters = layout.Poles.Select(p => new RafterCard(p.Number, p.Pitch, p.Far, p.CutLength, Mass(p, weights), Mass(p, weights) is { } mass ? ReciprocalRoof.People(mass) : null)).ToSequence(),
+            Places = layout.Poles,
             Stages = all,
             InnerLoad = layout.Kind switch
             {

@@ -40,8 +40,11 @@ internal static class ReciprocalRoof
         var eave = pole.EaveReach / pole.PitchCosine;
         return new PoleCard(
             pole.Number, frame.Next(i).Number, pole.Pitch, pole.Skew(frame.RingRadius), eave, eave + pole.LengthToNear, eave + pole.LengthToFar, pole.Length, pole.CutLength,
-            mass, mass is { } kg ? Math.Max(2, (int)Math.Ceiling(kg * UsUnits.Gravity / Lift)) : null);
+            mass, mass is { } kg ? People(kg) : null);
     }).OrderBy(c => c.Number).ToSequence();
+
+    /// <summary>To carry and lift a pole, two at least.</summary>
+    public static int People(double mass) => Math.Max(2, (int)Math.Ceiling(mass * UsUnits.Gravity / Lift));
 
     /// <summary>Of a pole tapering evenly, m3.</summary>
     private static double Volume(PoleGeometry pole) => Math.PI / 12 * (pole.Butt * pole.Butt + pole.Butt * pole.Tip + pole.Tip * pole.Tip) * pole.CutLength;

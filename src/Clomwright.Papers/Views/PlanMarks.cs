@@ -79,7 +79,7 @@ internal static class PlanMarks
     }
 
     /// <summary>An arrow whose tail is a plumb bob: north is where it points.</summary>
-    private static void North(Board board, PaperBox frame)
+    public static void North(Board board, PaperBox frame)
     {
         var (x, top) = (frame.Right - 4, frame.Top + 6);
         board.Add(new Group("north",

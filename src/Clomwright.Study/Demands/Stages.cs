@@ -105,10 +105,11 @@ internal static class Stages
     }
 
     /// <summary>Strength of a check without its factor for duration.</summary>
-    private static double AtOnce(MemberCheck check, CombinedStates combined) =>
+    public static double AtOnce(MemberCheck check, CombinedStates combined) =>
         check.Capacity.Si / Nds.Duration(combined.States.First(s => s.Combination.Key == check.Combination).Combination);
 
-    private static double Factor(string stage) => WithSnow.Contains(stage) ? UnderSnow : ForGood;
+    /// <summary>Factor for the duration of a stage.</summary>
+    public static double Factor(string stage) => WithSnow.Contains(stage) ? UnderSnow : ForGood;
 
     private static double Duration(LoadKind kind) => Nds.Duration(new Combination(kind.ToString(), LoadForm.AllowableStress, false, [new CombinationTerm(kind, 1)], Sources.Get("nds-duration")));
 }

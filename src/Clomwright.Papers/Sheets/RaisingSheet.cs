@@ -1,0 +1,139 @@
+using System.Globalization;
+using Clomwright.Analysis.Roof;
+using Clomwright.Evidence;
+using Clomwright.Papers.Drawing;
+using Clomwright.Papers.Layout;
+using Clomwright.Study;
+
+namespace Clomwright.Papers.Sheets;
+
+/// <summary>Raising the frame: what it bears bare and what it will have to bear, the charlie stick, the order of the poles, and when to stop.</summary>
+internal static class RaisingSheet
+{
+    private static readonly string[] Shown = ["bare", "decked", "soilDry", "soilWet", "soilWetSnow", "oneSided"];
+
+    public static IEnumerable<Draft> Of(Scene scene)
+    {
+        if (scene.Set.Roof is not { } roof)
+        {
+            return [];
+        }
+
+        var say = scene.Say;
+        var frame = roof.Reciprocal.Value;
+        List<Block> blocks =
+        [
+            new Cautions(say.Say("caution.title"), [.. ((string[])["raising", "stick", "overload", "falls", "lifting"]).Select(c => say.Say("caution." + c))]),
+            .. BareAndLoaded(scene, roof),
+            .. frame is null ? [] : Stick(scene, frame.Raising),
+            .. frame is null ? NoOrder(scene, roof) : Order(scene, roof, frame),
+            .. StopList(scene, frame is not null),
+        ];
+        return Draft.Flow(new SheetHead("raising", say.Say(frame is null ? "raising.title-plain" : "raising.title")), scene.Portrait, blocks, say);
+    }
+
+    private static IEnumerable<Block> BareAndLoaded(Scene scene, RoofResult roof)
+    {
+        var say = scene.Say;
+        yield return new Facts([Use(scene, roof, "bare", "raising.bare"), Use(scene, roof, "soilWetSnow", "raising.loaded")], Styles.Reading) { Above = 4, Across = 2 };
+        var stages = RoofPoles.Stages(roof);
+        if (stages.Count > 0)
+        {
+            yield return new Table(
+                [
+                    new(say.Say("raising.state")) { Grows = 1 }, new(say.Say("raising.load"), Anchor.End), new(say.Say("raising.stress"), Anchor.End),
+                    new(say.Say("raising.strength"), Anchor.End), new(say.Say("raising.use"), Anchor.End), new(""),
+                ],
+                [.. Shown.Select(key => stages.FirstOrDefault(s => s.Key == key)).OfType<RoofStage>().Select(s => State(scene, roof, s))]) { Above = 2 };
+        }
+
+        yield return new Paragraph(say.Say("raising.states-note"), Styles.Small) { Above = 1.5 };
+    }
+
+    private static Fact Use(Scene scene, RoofResult roof, string stage, string key)
+    {
+        var say = scene.Say;
+        var label = say.Say(key);
+        var bending = RoofPoles.Bending(roof, stage);
+        return bending.Value is { } b
+            ? new Fact(label, say.Say("raising.share", ("share", Amount.Fraction(b.Use)), ("word", Word(scene, b.Use))),
+                say.Say("raising.of", ("stress", new Amount(b.Stress, Dimension.Stress)), ("strength", new Amount(b.Strength, Dimension.Stress))))
+            : new Fact(label, say.Say("not-checked"), say.Say(bending.NotChecked!));
+    }
+
+    private static string Word(Scene scene, double use) => scene.Say.Say(use > 1 ? "raising.short" : "raising.within");
+
+    private static Row State(Scene scene, RoofResult roof, RoofStage stage)
+    {
+        var say = scene.Say;
+        var name = new Cell(say.Say(StageBending.Named(stage.Key)));
+        var bending = RoofPoles.Bending(roof, stage.Key);
+        if (stage.Forces.Value is not { } forces || bending.Value is not { } b)
+        {
+            return new Row(name with { Note = say.Say(bending.NotChecked!) }, "", "", "", new Cell(say.Say("not-checked")) { Lettering = Styles.BodyStrong }, "");
+        }
+
+        return new Row(
+            name, scene.Cell(new Amount(forces.TotalLoad, Dimension.Force)), scene.Cell(new Amount(b.Stress, Dimension.Stress)), scene.Cell(new Amount(b.Strength, Dimension.Stress)),
+            new Cell(say.One(Amount.Fraction(b.Use))) { Lettering = Styles.BodyStrong }, new Cell(Word(scene, b.Use)) { Lettering = b.Use > 1 ? Styles.BodyStrong : Styles.Body });
+    }
+
+    private static IEnumerable<Block> Stick(Scene scene, Raising raising)
+    {
+        var say = scene.Say;
+        yield return new Heading(say.Say("raising.stick"));
+        yield return new Facts(
+        [
+            scene.Fact("raising.stick-cut", Amount.Metres(raising.CharlieLength), Tag.Computed),
+            scene.Fact("raising.stick-height", Amount.Metres(raising.CharlieHeight), Tag.Computed),
+            scene.Fact("raising.stick-place", Amount.Metres(raising.CharlieDistance), Tag.Computed),
+            RoofPoles.Fact(scene, "raising.stick-load", raising.CharlieLoad is { } load ? new Amount(load, Dimension.Force) : null, new Message("analysis.roof.no-timber")),
+        ], Styles.Heading) { Above = 1.5 };
+        yield return new Paragraph(say.Say("raising.stick-note", ("pole", raising.CharlieUnder)), Styles.Small) { Above = 1.5 };
+    }
+
+    private static IEnumerable<Block> Order(Scene scene, RoofResult roof, ReciprocalResult frame)
+    {
+        var say = scene.Say;
+        var poles = RoofPoles.Of(roof).ToDictionary(p => p.Number);
+        var order = frame.Raising.Order;
+        yield return new Heading(say.Say("raising.order"));
+        yield return new Table(
+            [
+                new(say.Say("raising.step")), new(say.Say("raising.pole")), new(say.Say("raising.do")) { Grows = 1 }, new(say.Say("roof-plan.station"), Anchor.End),
+                new(say.Say("raising.people"), Anchor.End), new(say.Say("raising.tied")), new(say.Say("raising.pinned")),
+            ],
+            [
+                .. order.Select((number, i) => new Row(
+                    new Cell((i + 1).ToString(CultureInfo.InvariantCulture)),
+                    new Cell(number.ToString(CultureInfo.InvariantCulture)) { Lettering = Styles.Heading },
+                    new Cell(say.Say(
+                        i == 0 ? "raising.do-first" : i == order.Count - 1 ? "raising.do-last" : "raising.do-next",
+                        ("on", frame.Poles[number - 1].RestsOn), ("first", order[0]))),
+                    scene.Metres(RoofPoles.Station(scene, poles[number])),
+                    new Cell(poles[number].People is { } people ? people.ToString(CultureInfo.InvariantCulture) : say.Say("not-checked")),
+                    new Cell("") { Tick = true },
+                    new Cell("") { Tick = true })),
+            ]) { Above = 1.5 };
+        yield return new Paragraph(say.Say("raising.order-note", ("first", order[0]), ("last", order[^1])), Styles.Small) { Above = 1.5 };
+    }
+
+    private static IEnumerable<Block> NoOrder(Scene scene, RoofResult roof)
+    {
+        yield return new Heading(scene.Say.Say("raising.order"));
+        yield return RoofPoles.NotChecked(scene, roof.Plain.Is ? new Message("papers.raising.no-order") : RoofPoles.Why(roof)) with { Above = 1.5 };
+    }
+
+    private static IEnumerable<Block> StopList(Scene scene, bool ring)
+    {
+        var say = scene.Say;
+        yield return new Heading(say.Say("raising.before"));
+        string[] items = ring ? ["caller", "clear", "guyed", "rope", "ties", "pins", "ring", "weather"] : ["caller", "clear", "props", "ties", "weather"];
+        yield return new Table([new("") { Grows = 1 }], [.. items.Select(i => new Row(new Cell(say.Say("raising.before-" + i)) { Tick = true }))]) { Above = 1 };
+        yield return new Heading(say.Say("raising.stop"));
+        foreach (var item in (string[])["move", "crack", "wind", "lost", "short"])
+        {
+            yield return new Paragraph("– " + say.Say("raising.stop-" + item), Styles.Body) { Above = 0.8 };
+        }
+    }
+}

@@ -1,0 +1,90 @@
+using System.Globalization;
+using Clomwright.Analysis.Roof;
+using Clomwright.Building;
+using Clomwright.Evidence;
+using Clomwright.Papers.Drawing;
+using Clomwright.Papers.Layout;
+using Clomwright.Papers.Views;
+
+namespace Clomwright.Papers.Sheets;
+
+/// <summary>The framing plan of the roof, and the schedule of its poles.</summary>
+internal static class RoofPlanSheet
+{
+    public static IEnumerable<Draft> Of(Scene scene)
+    {
+        if (scene.Set.Roof is not { } roof)
+        {
+            return [];
+        }
+
+        var say = scene.Say;
+        var content = SheetFrame.Content(scene.Portrait.Width, scene.Portrait.Height);
+        var scale = DrawingScale.Fitting(say.First, s =>
+        {
+            var view = RoofPlan.Of(scene.Geometry, roof, s.PaperPerMetre).View;
+            return view.Width <= content.Width && view.Height <= content.Height * 0.5;
+        });
+        var (marks, box) = RoofPlan.Of(scene.Geometry, roof, scale.PaperPerMetre);
+        var poles = RoofPoles.Of(roof);
+        var head = new SheetHead("roof-plan", say.Say("roof-plan.title"), Clock.Drawing, say.Say(scale.Label));
+        return Draft.Flow(head, scene.Portrait, [new Picture(marks, box), .. poles.Count == 0 ? [RoofPoles.NotChecked(scene, RoofPoles.Why(roof))] : Numbers(scene, roof, poles)], say);
+    }
+
+    private static IEnumerable<Block> Numbers(Scene scene, RoofResult roof, IReadOnlyList<RoofPole> poles)
+    {
+        var say = scene.Say;
+        yield return new Facts([.. Large(scene, roof, poles)], Styles.Heading);
+        yield return new Paragraph(say.Say(roof.Reciprocal.Is ? "roof-plan.note" : "roof-plan.note-plain"), Styles.Small) { Above = 2 };
+        yield return new Heading(say.Say("roof-plan.schedule"));
+        yield return roof.Reciprocal.Is ? Ring(scene, poles) : Plain(scene, poles);
+        yield return new Paragraph(say.Say("roof-plan.schedule-note"), Styles.Small) { Above = 1.5 };
+    }
+
+    private static IEnumerable<Fact> Large(Scene scene, RoofResult roof, IReadOnlyList<RoofPole> poles)
+    {
+        yield return new Fact(scene.Say.Say("roof-plan.count"), scene.Say.One(Amount.Count(poles.Count)));
+        yield return scene.Fact("roof-plan.butt", Amount.Metres(poles.Max(p => p.Place.Butt)), Tag.Given);
+        yield return scene.Fact("roof-plan.tip", Amount.Metres(poles.Min(p => p.Place.Tip)), Tag.Given);
+        yield return scene.Fact("roof-plan.pitch", new Amount(poles.Average(p => p.Place.Pitch), Dimension.Angle), Tag.Computed);
+        if (roof.Reciprocal.Value is { } frame)
+        {
+            yield return scene.Fact("roof-plan.ring", Amount.Metres(frame.Geometry.RingRadius), Tag.Given);
+            yield return scene.Fact("roof-plan.clear", Amount.Metres(Math.Max(0, frame.Geometry.ClearOpening)), Tag.Computed);
+            yield return new Fact(scene.Say.Say("roof-plan.turn"), scene.Say.Say(frame.Geometry.Turn == Turn.Clockwise ? "roof-plan.turn-clockwise" : "roof-plan.turn-anticlockwise"), scene.Say.Say(Tag.Given));
+        }
+    }
+
+    private static Table Ring(Scene scene, IReadOnlyList<RoofPole> poles)
+    {
+        var say = scene.Say;
+        return new Table(
+            [
+                new(say.Say("roof-plan.pole")), new(say.Say("roof-plan.station"), Anchor.End), new(say.Say("roof-plan.cut"), Anchor.End), new(say.Say("roof-plan.mass"), Anchor.End),
+                new(say.Say("roof-plan.seat"), Anchor.End), new(say.Say("roof-plan.near"), Anchor.End), new(say.Say("roof-plan.far"), Anchor.End), new(say.Say("roof-plan.rests-on"), Anchor.End),
+            ],
+            [
+                .. poles.Select(p => new Row(
+                    Number(p), scene.Metres(RoofPoles.Station(scene, p)), scene.Metres(p.CutLength), RoofPoles.Mass(scene, p), scene.Metres(p.SeatMark),
+                    scene.Metres(p.Card!.NearMark) with { Lettering = Styles.BodyStrong }, scene.Metres(p.Card.FarMark) with { Lettering = Styles.BodyStrong },
+                    new Cell(p.Card.RestsOn.ToString(CultureInfo.InvariantCulture)))),
+            ]) { Above = 1.5 };
+    }
+
+    private static Table Plain(Scene scene, IReadOnlyList<RoofPole> poles)
+    {
+        var say = scene.Say;
+        return new Table(
+            [
+                new(say.Say("roof-plan.pole")), new(say.Say("roof-plan.station"), Anchor.End), new(say.Say("roof-plan.cut"), Anchor.End), new(say.Say("roof-plan.mass"), Anchor.End),
+                new(say.Say("roof-plan.seat"), Anchor.End), new(say.Say("roof-plan.upper"), Anchor.End),
+            ],
+            [
+                .. poles.Select(p => new Row(
+                    Number(p), scene.Metres(RoofPoles.Station(scene, p)), scene.Metres(p.CutLength), RoofPoles.Mass(scene, p),
+                    scene.Metres(p.SeatMark) with { Lettering = Styles.BodyStrong }, scene.Metres(p.Marks[^1].At) with { Lettering = Styles.BodyStrong })),
+            ]) { Above = 1.5 };
+    }
+
+    private static Cell Number(RoofPole pole) => new(pole.Number.ToString(CultureInfo.InvariantCulture)) { Lettering = Styles.BodyStrong };
+}

@@ -1,0 +1,113 @@
+using System.Globalization;
+using Clomwright.Analysis.Roof;
+using Clomwright.Evidence;
+using Clomwright.Geometry;
+using Clomwright.Papers.Drawing;
+using Clomwright.Papers.Layout;
+
+namespace Clomwright.Papers.Views;
+
+/// <summary>The framing of a roof from above: wall top, bond-beam line, poles with their numbers, ring and eave. North is up.</summary>
+internal static class RoofPlan
+{
+    private const int Steps = 160;
+
+    /// <summary>Draws it, the drawing origin at the centre of the plan's axes.</summary>
+    public static (Sequence<Mark> Marks, PaperBox View) Of(HouseGeometry geometry, RoofResult roof, double paperPerMetre)
+    {
+        var pen = new PlanPen(geometry, paperPerMetre);
+        var board = new Board();
+        Wall(board, pen);
+        if (roof.Reciprocal.Value is { } frame)
+        {
+            Ring(board, pen, frame.Geometry);
+            Poles(board, pen, frame.Geometry.Poles, woven: true);
+        }
+        else if (roof.Plain.Value is { } plain)
+        {
+            Poles(board, pen, plain.Places, woven: false);
+        }
+
+        Landings(board, pen);
+        PlanMarks.North(board, board.Marks.Bounds().Inset(-8));
+        return (board.Marks, board.Marks.Bounds().Inset(-2));
+    }
+
+    private static void Wall(Board board, PlanPen pen)
+    {
+        var wall = pen.Geometry.Wall;
+        var top = wall.Top.Metres;
+        var (inside, outside) = (wall.InsideOffset(top), wall.OutsideOffset(top));
+        List<Mark> marks = [Line(inside, Weight.Thin), Line(outside, Weight.Thin)];
+        if (pen.Geometry.House.BondBeam is { } beam)
+        {
+            marks.Add(Line((inside + outside) / 2 + beam.Offset.Metres, Weight.Hair, Dash.Chain));
+        }
+
+        if (pen.Geometry.House.Roof is { } roof)
+        {
+            marks.Add(Line(outside + roof.Eave.Metres, Weight.Medium, Dash.Dashed));
+        }
+
+        board.Add(new Group("roof-lines", marks.ToSequence()));
+
+        Stroke Line(double offset, Weight weight, Dash dash = Dash.Solid) =>
+            new(Outline.Polygon(pen.Run(0, pen.Length, offset, Steps).SkipLast(1)), new Pen(weight, dash));
+    }
+
+    private static void Ring(Board board, PlanPen pen, ReciprocalGeometry frame) =>
+        board.Add(new Group("roof-ring", [new Stroke(Outline.Circle(pen.At(frame.Centre), frame.RingRadius * pen.PaperPerMetre), new Pen(Weight.Thin, Dash.Dashed))]));
+
+    /// <summary>The last ones first, so that each lies over the one it rests on; round a ring the last is drawn again where it lies over the first.</summary>
+    private static void Poles(Board board, PlanPen pen, Sequence<PoleGeometry> poles, bool woven)
+    {
+        foreach (var pole in poles.Reverse())
+        {
+            board.Add(new Group(Id(pole), [.. Body(pen, pole, -pole.EaveReach, open: false)]));
+        }
+
+        if (woven && poles.Count > 1)
+        {
+            board.Add(new Group("roof-last-over-first", [.. Body(pen, poles[^1], (poles[^1].Near + poles[^1].Far) / 2, open: true)]));
+        }
+
+        foreach (var pole in poles)
+        {
+            Number(board, pen, pole);
+        }
+    }
+
+    private static string Id(PoleGeometry pole) => string.Create(CultureInfo.InvariantCulture, $"roof-pole-{pole.Number}");
+
+    /// <summary>A pole from a distance inward to its inner end, in its own thickness and taper.</summary>
+    private static Mark[] Body(PlanPen pen, PoleGeometry pole, double from, bool open)
+    {
+        var to = pole.Far + pole.Tail;
+        var aside = new PlanPoint(-pole.Along.North, pole.Along.East);
+        PaperPoint At(double along, double side) => pen.At(pole.Foot + along * pole.Along + side * pole.DiameterAt(along) / 2 * aside);
+        PaperPoint[] corners = [At(from, 1), At(to, 1), At(to, -1), At(from, -1)];
+        return
+        [
+            new Fill(Outline.Polygon(corners), Tone.Paper),
+            new Stroke(open ? Outline.Through(corners) : Outline.Polygon(corners), new Pen(Weight.Medium)),
+        ];
+    }
+
+    private static void Number(Board board, PlanPen pen, PoleGeometry pole)
+    {
+        var centre = pen.At(pole.Foot - (pole.EaveReach + 4.4 / pen.PaperPerMetre) * pole.Along);
+        var number = pole.Number.ToString(CultureInfo.InvariantCulture);
+        board.Add(new Fill(Outline.Circle(centre, 2.9), Tone.Paper));
+        board.Add(new Stroke(Outline.Circle(centre, 2.9), new Pen(Weight.Thin)));
+        board.Say(number, centre.X, centre.Y + Styles.BodyStrong.Digits / 2, Styles.BodyStrong, Anchor.Middle);
+    }
+
+    private static void Landings(Board board, PlanPen pen)
+    {
+        foreach (var landing in pen.Geometry.Landings)
+        {
+            var at = pen.At(landing.Point);
+            board.Add(new Group("roof-" + Ids.Landing(landing.Name), [landing.Secondary ? new Stroke(Outline.Circle(at, 0.7), new Pen(Weight.Thin)) : new Fill(Outline.Circle(at, 0.8))]));
+        }
+    }
+}

@@ -56,7 +56,9 @@ internal static class HeaderPlaces
         var outline = Outline.Rectangle(bottom, depth);
         var box = new Box(shaft, outline, half, middle - width / 2, middle + width / 2, [(-half, half)]);
         box = box with { Stretches = Clear(frame, opening, box, span, openings, others, path, remarks) };
-        double[] volumes = [.. frame.Lifts.Select(box.Volume)];
+
+        // Where a hollow of the plan is tighter than the wall (an error told elsewhere) a face may not be met at all: nothing is displaced there.
+        double[] volumes = [.. frame.Lifts.Select(box.Volume).Select(v => double.IsFinite(v) ? v : 0)];
         var place = new HeaderPlace(2 * half, Spans.Wrapped(span, frame.Curve), bottom, bottom + depth, width, outside - inside, volumes.Sum(), Proud(box, inside, box.From, 1))
         {
             ProudOutside = Proud(box, outside, box.To, -1),

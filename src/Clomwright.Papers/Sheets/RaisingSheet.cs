@@ -127,7 +127,7 @@ internal static class RaisingSheet
     private static IEnumerable<Block> StopList(Scene scene, bool ring)
     {
         var say = scene.Say;
-        yield return new Heading(say.Say("raising.before"));
+        yield return new Heading(say.Say(ring ? "raising.before" : "raising.before-plain"));
         string[] items = ring ? ["caller", "clear", "guyed", "rope", "ties", "pins", "ring", "weather"] : ["caller", "clear", "props", "ties", "weather"];
         yield return new Table([new("") { Grows = 1 }], [.. items.Select(i => new Row(new Cell(say.Say("raising.before-" + i)) { Tick = true }))]) { Above = 1 };
         yield return new Heading(say.Say("raising.stop"));

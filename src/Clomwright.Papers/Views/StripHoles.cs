@@ -106,7 +106,10 @@ internal static class StripHoles
             Mark[] inner = seen
                 ? [new Fill(outline, Tone.Paper), new Hatch(outline, -45, 1.3, new Pen(Weight.Hair)), new Stroke(outline, new Pen(Weight.Medium))]
                 : [new Fill(outline, Tone.Paper), new Stroke(outline, new Pen(Weight.Thin, Dash.Dashed))];
-            var label = new Text(sign, new PaperPoint(box.Centre.X, box.Centre.Y + Styles.SmallStrong.Digits / 2), Styles.SmallStrong, Anchor.Middle);
+            var half = Styles.SmallStrong.WidthOf(sign) / 2 + 0.8;
+            var middle = Math.Clamp(box.Centre.X, strip.Corner.X + half, Math.Max(strip.Corner.X + half, strip.Right - half));
+            var label = new Text(sign, new PaperPoint(middle, box.Centre.Y + Styles.SmallStrong.Digits / 2), Styles.SmallStrong, Anchor.Middle);
+            taken.Keep(label.Bounds);
             board.Add(new Group(Ids.Niche(place.Niche.Name), [.. inner, new Fill(Outline.Rectangle(label.Bounds.Inset(-0.2)), Tone.Paper), label]));
         }
     }

@@ -73,6 +73,9 @@ public sealed record Timber
     /// <summary>Weight when dry, N/m3.</summary>
     public required Cited<double> Weight { get; init; }
 
+    /// <summary>G: weight over that of water, both oven-dry, for bolts (NDS); null for a class of EN 338.</summary>
+    public required Cited<double>? SpecificGravity { get; init; }
+
     /// <summary>Every row.</summary>
     public static Sequence<Timber> All => Rows.Values.OrderBy(t => t.Key, StringComparer.Ordinal).ThenBy(t => t.Form).ToSequence();
 
@@ -117,6 +120,7 @@ public sealed record Timber
             Bending = Scaled("bending", unit), Tension = entry.TryGetProperty("tension", out _) ? Scaled("tension", unit) : null, Shear = Scaled("shear", unit),
             AcrossGrain = Scaled("acrossGrain", unit), Compression = Scaled("compression", unit), Modulus = Scaled("modulus", unit),
             LeastModulus = Scaled("leastModulus", unit), Weight = weight,
+            SpecificGravity = psi ? MaterialFiles.Cited(entry, "specificGravity") : null,
         };
 
         Cited<double> Scaled(string name, double by)

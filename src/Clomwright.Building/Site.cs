@@ -52,4 +52,37 @@ public sealed record Site
 
     /// <summary>Allowable bearing pressure of the ground.</summary>
     public Stress? SoilBearing { get; init; }
+
+    /// <summary>What the ground under the trench is.</summary>
+    public Soil? Soil { get; init; }
+
+    /// <summary>How cold the winters are: an estimate of the depth of frost is offered from it.</summary>
+    public Freezing? Freezing { get; init; }
+
+    /// <summary>Fall of the finished ground away from the wall.</summary>
+    public Slope? GroundFall { get; init; }
 }
+
+/// <summary>The ground under the trench.</summary>
+public sealed record Soil
+{
+    /// <summary>Class of presumptive tables: <c>bedrock</c>, <c>foliated-rock</c>, <c>gravel</c>, <c>sand</c>, <c>clay</c>.</summary>
+    public string? Class { get; init; }
+
+    /// <summary>Angle of friction, from a test.</summary>
+    public Angle? Friction { get; init; }
+
+    /// <summary>Cohesion, from a test.</summary>
+    public Stress? Cohesion { get; init; }
+
+    /// <summary>Density as it lies, moist.</summary>
+    public Density? Density { get; init; }
+}
+
+/// <summary>The winters of the place. An index of a cold winter, one in thirty, not of a mean one.</summary>
+/// <param name="DegreeDays">Freezing index of the air, K days.</param>
+/// <param name="Days">Length of the freezing season, days.</param>
+/// <param name="MeanTemperature">Mean of the year.</param>
+/// <param name="Ground">Typical ground that it goes into: <c>gravel</c> or <c>silt</c>.</param>
+/// <param name="Surface"><c>turf</c>, <c>bare</c> or <c>snow</c>.</param>
+public sealed record Freezing(double DegreeDays, double Days, Temperature MeanTemperature, string Ground = "silt", string Surface = "bare");

@@ -32,6 +32,23 @@ internal static class SiteChecks
         }
 
         checks.Positive("site.soilBearing", site.SoilBearing, 10e6);
+        checks.Within("site.groundFall", site.GroundFall, -1, 1);
+        if (site.Soil is { } soil)
+        {
+            checks.Word("site.soil.class", soil.Class);
+            checks.Within("site.soil.friction", soil.Friction, 0, Math.PI / 4);
+            checks.Within("site.soil.cohesion", soil.Cohesion, 0, 10e6);
+            checks.Within("site.soil.density", soil.Density, 500, 4000);
+        }
+
+        if (site.Freezing is { } freezing)
+        {
+            checks.Within("site.freezing.degreeDays", Number(freezing.DegreeDays), 0, 10_000);
+            checks.Within("site.freezing.days", Number(freezing.Days), 1, 366);
+            checks.Within("site.freezing.meanTemperature", freezing.MeanTemperature, -40, 40);
+            checks.Word("site.freezing.ground", freezing.Ground);
+            checks.Word("site.freezing.surface", freezing.Surface);
+        }
 
         Layers("floor.layers", house.Floor.Layers, checks);
         if (house.Trench is { } trench)
@@ -41,6 +58,18 @@ internal static class SiteChecks
             if (trench.Outlet is { } outlet)
             {
                 _ = checks.NotBelow("trench.outlet", outlet, -10 * Limits.Height) && checks.NotAbove("trench.outlet", outlet, Limits.Height);
+            }
+
+            checks.Within("trench.fall", trench.Fall, 0, 1);
+            if (trench.OutletRun is { } run)
+            {
+                _ = checks.NotNegative("trench.outletRun", run) && checks.NotAbove("trench.outletRun", run, 100 * Limits.Height);
+            }
+
+            if (trench.GradeBeam is { } beam)
+            {
+                checks.Size("trench.gradeBeam.width", beam.Width, 2 * Limits.Thick);
+                checks.Size("trench.gradeBeam.depth", beam.Depth, Limits.Height);
             }
         }
     }

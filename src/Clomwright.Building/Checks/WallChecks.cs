@@ -15,6 +15,14 @@ internal static class WallChecks
         var based = checks.Height("stem.top", stem.Top);
         checks.Word("stem.material", stem.Material);
         checks.Word("stem.dampBreak", stem.DampBreak);
+        checks.Positive("stem.allowedPressure", stem.AllowedPressure, 1e9);
+        if (stem.Keys is { } keys)
+        {
+            checks.Size("stem.keys.spacing", keys.Spacing, Limits.Height);
+            checks.Size("stem.keys.height", keys.Height, Limits.Thick);
+            checks.Size("stem.keys.width", keys.Width, Limits.Thick);
+        }
+
         if (stem.InsideOffset is { } offset)
         {
             _ = checks.NotBelow("stem.insideOffset", offset, -Limits.Thick) && checks.NotAbove("stem.insideOffset", offset, Limits.Thick);

@@ -60,6 +60,10 @@ internal static class Quantities
 
     public static QuantityForm<Force> Forces { get; } = new(Dimension.Force, QuantityText.TryParse, (value, units) => Written(value.Amount, units, "lbf", "kN"));
 
+    public static QuantityForm<Density> Densities { get; } = new(Dimension.Density, QuantityText.TryParse, (value, units) => Written(value.Amount, units, "lb/ft3", "kg/m3"));
+
+    public static QuantityForm<Temperature> Temperatures { get; } = new(Dimension.Temperature, QuantityText.TryParse, (value, _) => QuantityText.Written(value.Amount));
+
     /// <summary>The word for a dimension in message keys.</summary>
     public static string Word(Dimension dimension) => dimension.ToString().ToLowerInvariant();
 

@@ -35,16 +35,39 @@ internal static class SiteShape
         var risk = Keys<Site>.MaybeThing("riskCategory", Text, s => s.RiskCategory, leavesOut: true);
         var frost = Keys<Site>.Maybe("frostDepth", Lengths, s => s.FrostDepth, leavesOut: true);
         var bearing = Keys<Site>.Maybe("soilBearing", Stresses, s => s.SoilBearing, leavesOut: true);
+        var soil = Keys<Site>.MaybeThing("soil", MakeSoil(), s => s.Soil, leavesOut: true);
+        var freezing = Keys<Site>.MaybeThing("freezing", MakeFreezing(), s => s.Freezing, leavesOut: true);
+        var groundFall = Keys<Site>.Maybe("groundFall", Slopes, s => s.GroundFall, leavesOut: true);
         return new Thing<Site>(
             "site",
-            [latitude, longitude, elevation, climate, grade, loads, groundSnow, windSpeed, exposure, sds, sd1, s1, siteClass, risk, frost, bearing],
+            [latitude, longitude, elevation, climate, grade, loads, groundSnow, windSpeed, exposure, sds, sd1, s1, siteClass, risk, frost, bearing, soil, freezing, groundFall],
             v => new Site
             {
                 Latitude = v.Of(latitude), Longitude = v.Of(longitude), Elevation = v.Of(elevation), Climate = v.Of(climate), Grade = v.Of(grade),
                 Loads = v.Of(loads), GroundSnow = v.Of(groundSnow), WindSpeed = v.Of(windSpeed), Exposure = v.Of(exposure), SeismicSds = v.Of(sds),
                 SeismicSd1 = v.Of(sd1), SeismicS1 = v.Of(s1), SiteClass = v.Of(siteClass), RiskCategory = v.Of(risk), FrostDepth = v.Of(frost),
-                SoilBearing = v.Of(bearing),
+                SoilBearing = v.Of(bearing), Soil = v.Of(soil), Freezing = v.Of(freezing), GroundFall = v.Of(groundFall),
             });
+    }
+
+    private static Thing<Soil> MakeSoil()
+    {
+        var kind = Keys<Soil>.MaybeThing("class", Text, s => s.Class);
+        var friction = Keys<Soil>.Maybe("friction", Angles, s => s.Friction);
+        var cohesion = Keys<Soil>.Maybe("cohesion", Stresses, s => s.Cohesion);
+        var density = Keys<Soil>.Maybe("density", Densities, s => s.Density);
+        return new Thing<Soil>("soil", [kind, friction, cohesion, density],
+            v => new Soil { Class = v.Of(kind), Friction = v.Of(friction), Cohesion = v.Of(cohesion), Density = v.Of(density) });
+    }
+
+    private static Thing<Freezing> MakeFreezing()
+    {
+        var index = Keys<Freezing>.Needed("degreeDays", Number, f => f.DegreeDays);
+        var days = Keys<Freezing>.Needed("days", Number, f => f.Days);
+        var mean = Keys<Freezing>.Needed("meanTemperature", Temperatures, f => f.MeanTemperature);
+        var ground = Keys<Freezing>.Or("ground", Text, f => f.Ground, "silt");
+        var surface = Keys<Freezing>.Or("surface", Text, f => f.Surface, "bare");
+        return new Thing<Freezing>("freezing", [index, days, mean, ground, surface], v => new Freezing(v.Of(index), v.Of(days), v.Of(mean), v.Of(ground), v.Of(surface)));
     }
 
     private static Thing<Layer> MakeLayer()
@@ -66,6 +89,20 @@ internal static class SiteShape
         var width = Keys<Trench>.Needed("width", Lengths, t => t.Width);
         var depth = Keys<Trench>.Needed("depth", Lengths, t => t.Depth);
         var outlet = Keys<Trench>.Maybe("outlet", Lengths, t => t.Outlet);
-        return new Thing<Trench>("trench", [width, depth, outlet], v => new Trench(v.Of(width), v.Of(depth), v.Of(outlet)));
+        var fall = Keys<Trench>.Maybe("fall", Slopes, t => t.Fall);
+        var bearing = Keys<Trench>.Maybe("outletBearing", Angles, t => t.OutletBearing);
+        var run = Keys<Trench>.Maybe("outletRun", Lengths, t => t.OutletRun);
+        var beam = Keys<Trench>.MaybeThing("gradeBeam", MakeGradeBeam(), t => t.GradeBeam);
+        return new Thing<Trench>("trench", [width, depth, outlet, fall, bearing, run, beam], v => new Trench(v.Of(width), v.Of(depth), v.Of(outlet))
+        {
+            Fall = v.Of(fall), OutletBearing = v.Of(bearing), OutletRun = v.Of(run), GradeBeam = v.Of(beam),
+        });
+    }
+
+    private static Thing<GradeBeam> MakeGradeBeam()
+    {
+        var width = Keys<GradeBeam>.Needed("width", Lengths, b => b.Width);
+        var depth = Keys<GradeBeam>.Needed("depth", Lengths, b => b.Depth);
+        return new Thing<GradeBeam>("grade-beam", [width, depth], v => new GradeBeam(v.Of(width), v.Of(depth)));
     }
 }

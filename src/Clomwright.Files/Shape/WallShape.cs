@@ -30,8 +30,20 @@ internal static class WallShape
         var material = Keys<Stem>.Or("material", Text, s => s.Material, "mortared-stone");
         var offset = Keys<Stem>.Maybe("insideOffset", Lengths, s => s.InsideOffset);
         var damp = Keys<Stem>.MaybeThing("dampBreak", Text, s => s.DampBreak);
-        return new Thing<Stem>("stem", [width, top, material, offset, damp],
-            v => new Stem(v.Of(width), v.Of(top), v.Of(material)) { InsideOffset = v.Of(offset), DampBreak = v.Of(damp) });
+        var allowed = Keys<Stem>.Maybe("allowedPressure", Stresses, s => s.AllowedPressure);
+        var keys = Keys<Stem>.MaybeThing("keys", MakeStemKeys(), s => s.Keys);
+        return new Thing<Stem>("stem", [width, top, material, offset, damp, allowed, keys], v => new Stem(v.Of(width), v.Of(top), v.Of(material))
+        {
+            InsideOffset = v.Of(offset), DampBreak = v.Of(damp), AllowedPressure = v.Of(allowed), Keys = v.Of(keys),
+        });
+    }
+
+    private static Thing<StemKeys> MakeStemKeys()
+    {
+        var spacing = Keys<StemKeys>.Needed("spacing", Lengths, k => k.Spacing);
+        var height = Keys<StemKeys>.Needed("height", Lengths, k => k.Height);
+        var width = Keys<StemKeys>.Needed("width", Lengths, k => k.Width);
+        return new Thing<StemKeys>("stem-keys", [spacing, height, width], v => new StemKeys(v.Of(spacing), v.Of(height), v.Of(width)));
     }
 
     private static Thing<Wall> MakeWall()

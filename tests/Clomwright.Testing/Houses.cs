@@ -90,7 +90,7 @@ public static partial class Houses
         from tees in tape.Between(24, 48).Select(s => new Tees(s, tape.AtLeast(24), tape.AtLeast(24))).OrNothing()
         from roof in RestDraws.Roof(tape, plan.LeastRadius).OrNothing()
         from finishes in Gen.Select(Gen.Enum<Face>(), Gen.OneOf("earth-plaster", "lime-plaster"), tape.Between(0.5, 1.5).OrNull(), (f, m, d) => new Finish(f, m, d)).Array[0, 2]
-        from mix in RestDraws.Mix(tape)
+        from mix in MixDraws.Mix(tape)
         from crew in RestDraws.Crew.OrNothing()
         from rules in RestDraws.Rules
         from notes in Gen.OneOf("Invented for a test.", "Invented: \"quotes\", back\\slash, tab\t and two\nlines, 45° and Łódź.").OrNothing()

@@ -4,7 +4,7 @@ using CsCheck;
 
 namespace Clomwright.Testing;
 
-/// <summary>Random sites, roofs, mixes and crews.</summary>
+/// <summary>Random sites, roofs and crews.</summary>
 internal static class RestDraws
 {
     public static Gen<Site> Site(Tape tape, Length stemTop) =>
@@ -78,23 +78,6 @@ internal static class RestDraws
             from s in shared
             select (Roof)new Roof.Gable(size, spacing, slope) { Eave = s.eave, Deck = s.deck, Layers = s.layers, FirstBearing = s.first, Species = "larch-pole" });
     }
-
-    public static Gen<Mix> Mix(Tape tape) =>
-        from sand in tape.Between(1, 4).OrNull()
-        from clay in tape.Between(0.5, 2).OrNull()
-        from soil in Gen.Int[4, 16].Select(n => n / 4.0).OrNull()
-        from straw in Gen.Int[2, 30].Select(n => new Mass(n / 10.0)).OrNull()
-        from batch in Gen.Select(Gen.Int[4, 12], Gen.Int[1, 5], tape.Between(48, 144), tape.Between(4, 14),
-            (n, trials, ring, raised) => new Batch(n, new Volume(0.019), trials, ring, raised, tape.AtLeast(8))).OrNothing()
-        from bars in Gen.Select(tape.Between(20, 24), tape.Between(0.25, 1), Date.OrNull(), (l, s, d) => new TestBar(l, s) { Date = d }).Array[0, 3]
-        from prisms in Gen.Select(Gen.Int[30, 120], Gen.Int[20, 60], Gen.Bool, Date.OrNull(),
-            (kn, days, oven, d) => new Prism(tape.AtLeast(4), tape.AtLeast(4), tape.AtLeast(8), new Force(100.0 * kn), days, oven) { Date = d, Tester = oven ? "A. Tester" : null }).Array[0, 5]
-        select new Mix
-        {
-            SoilTests = new SoilTests { JarSand = sand, JarSilt = clay, JarClay = clay },
-            Recipe = new Recipe { Soil = soil, Sand = soil, Water = soil / 4, Straw = straw },
-            Batch = batch, TestBars = bars.ToSequence(), Prisms = prisms.ToSequence(),
-        };
 
     public static Gen<Crew> Crew =>
         Gen.Select(Gen.Int[1, 24], Gen.Enum<Skill>(), Date, Gen.Int[1, 7], Gen.Int[6, 20], (n, skill, start, days, halves) => new Crew(n, skill, start, days, halves / 2.0));

@@ -7,17 +7,18 @@ internal static class MixChecks
 {
     private const double BucketsMost = 1000;
 
+    /// <summary>kg/m3.</summary>
+    private const double WaterDensity = 1000;
+
+    /// <summary>Buckets that differ by no more than this are the same bucket.</summary>
+    private const double BucketsAgree = 0.05;
+
     public static void Of(House house, Checks checks)
     {
         var mix = house.Mix;
-        checks.Size("mix.soilTests.jarSand", mix.SoilTests.JarSand, Limits.Thick);
-        checks.Size("mix.soilTests.jarSilt", mix.SoilTests.JarSilt, Limits.Thick);
-        checks.Size("mix.soilTests.jarClay", mix.SoilTests.JarClay, Limits.Thick);
-        checks.Within("mix.recipe.soil", Number(mix.Recipe.Soil), 0, BucketsMost);
-        checks.Within("mix.recipe.clay", Number(mix.Recipe.Clay), 0, BucketsMost);
-        checks.Within("mix.recipe.sand", Number(mix.Recipe.Sand), 0, BucketsMost);
-        checks.Within("mix.recipe.water", Number(mix.Recipe.Water), 0, BucketsMost);
-        checks.Within("mix.recipe.straw", mix.Recipe.Straw, 0, 1000);
+        Soil(mix.SoilTests, checks);
+        Parts("mix.recipe", mix.Recipe, checks);
+        Weighed(mix, checks);
         if (mix.Batch is { } batch)
         {
             checks.Positive("mix.batch.buckets", Amount.Number(batch.Buckets), BucketsMost);
@@ -28,7 +29,7 @@ internal static class MixChecks
             checks.Height("mix.batch.startedAt", batch.StartedAt);
         }
 
-        Tests(mix, checks);
+        TestChecks.Of(mix, checks);
         if (house.Crew is { } crew)
         {
             checks.Count("crew.people", crew.People, 1, 500);
@@ -39,30 +40,72 @@ internal static class MixChecks
         Rules(house.Rules, checks);
     }
 
-    private static void Tests(Mix mix, Checks checks)
+    /// <summary>The parts of one batch.</summary>
+    public static void Parts(string path, Recipe recipe, Checks checks)
     {
-        checks.Count("mix.testBars", mix.TestBars.Count, 0, Limits.Items);
-        for (var i = 0; i < mix.TestBars.Count; i++)
+        checks.Within($"{path}.soil", Number(recipe.Soil), 0, BucketsMost);
+        checks.Within($"{path}.clay", Number(recipe.Clay), 0, BucketsMost);
+        checks.Within($"{path}.sand", Number(recipe.Sand), 0, BucketsMost);
+        checks.Within($"{path}.water", Number(recipe.Water), 0, BucketsMost);
+        checks.Within($"{path}.straw", recipe.Straw, 0, 1000);
+    }
+
+    private static void Soil(SoilTests soil, Checks checks)
+    {
+        checks.Size("mix.soilTests.jarSand", soil.JarSand, Limits.Thick);
+        checks.Size("mix.soilTests.jarSilt", soil.JarSilt, Limits.Thick);
+        checks.Size("mix.soilTests.jarClay", soil.JarClay, Limits.Thick);
+        if (checks.Size("mix.soilTests.jarColumn", soil.JarColumn, Limits.Thick) && soil is { JarColumn: { } column, JarSand: { } sand, JarSilt: { } silt, JarClay: { } clay } && sand + silt + clay > column)
         {
-            var bar = mix.TestBars[i];
-            if (checks.Size($"mix.testBars[{i}].length", bar.Length, Limits.Height) && checks.NotNegative($"mix.testBars[{i}].shrinkage", bar.Shrinkage) && bar.Shrinkage >= bar.Length)
-            {
-                checks.Error($"mix.testBars[{i}].shrinkage", "building.bar-shrinkage", ("shrinkage", new Argument.Exact(bar.Shrinkage)), ("length", new Argument.Exact(bar.Length)));
-            }
+            checks.Error("mix.soilTests.jarColumn", "building.jar-overfull", ("column", new Argument.Exact(column)), ("layers", new Argument.Exact(sand + silt + clay)));
         }
 
-        checks.Count("mix.prisms", mix.Prisms.Count, 0, Limits.Items);
-        for (var i = 0; i < mix.Prisms.Count; i++)
+        checks.Within("mix.soilTests.jarWater", soil.JarWater, 0.1, 60);
+        checks.Within("mix.soilTests.liquidLimit", soil.LiquidLimit, 0.05, 3);
+        if (checks.Within("mix.soilTests.plasticLimit", soil.PlasticLimit, 0.01, 3) && soil is { LiquidLimit: { } liquid, PlasticLimit: { } plastic } && plastic.OfOne > liquid.OfOne)
         {
-            var (path, prism) = ($"mix.prisms[{i}]", mix.Prisms[i]);
-            checks.Size($"{path}.width", prism.Width, Limits.Thick);
-            checks.Size($"{path}.depth", prism.Depth, Limits.Thick);
-            checks.Size($"{path}.height", prism.Height, Limits.Thick);
-            checks.Positive($"{path}.failureLoad", prism.FailureLoad, 1e8);
-            checks.Count($"{path}.curedDays", prism.CuredDays, 0, 10_000);
-            checks.Word($"{path}.tester", prism.Tester);
+            checks.Error("mix.soilTests.plasticLimit", "building.plastic-over-liquid", ("plastic", (Amount)plastic), ("liquid", (Amount)liquid));
+        }
+
+        checks.Within("mix.soilTests.moisture", soil.Moisture, 0, 1);
+        checks.Within("mix.soilTests.sandMoisture", soil.SandMoisture, 0, 1);
+        checks.Size("mix.soilTests.ribbon", soil.Ribbon, Limits.Thick);
+        checks.Size("mix.soilTests.worm", soil.Worm, Limits.Thick);
+    }
+
+    private static void Weighed(Mix mix, Checks checks)
+    {
+        checks.Within("mix.target.clay", mix.Target.Clay, 0, 1);
+        checks.Within("mix.target.straw", mix.Target.Straw, 0, 0.5);
+        checks.Within("mix.target.water", mix.Target.Water, 0, 1);
+        var measures = mix.Measures;
+        checks.Positive("mix.measures.armful", measures.Armful, 50);
+        checks.Positive("mix.measures.bale", measures.Bale, 1000);
+        checks.Positive("mix.measures.soilBucket", measures.SoilBucket, 200);
+        checks.Positive("mix.measures.clayBucket", measures.ClayBucket, 200);
+        checks.Positive("mix.measures.sandBucket", measures.SandBucket, 200);
+        checks.Positive("mix.measures.waterBucket", measures.WaterBucket, 200);
+        checks.Positive("mix.measures.truck", measures.Truck, 100);
+        if (checks.Positive("mix.measures.bucketLabel", measures.BucketLabel, 1) && mix.Batch is { } batch)
+        {
+            Bucket(measures, batch.BucketVolume, checks);
         }
     }
+
+    /// <summary>Orders go wrong by as much as the bucket: a label, a weighed bucket of water and what is written of the batch have to agree.</summary>
+    private static void Bucket(Measures measures, Volume written, Checks checks)
+    {
+        if (measures.WaterBucket is { } water && Apart(water.Kilograms / WaterDensity, written.CubicMetres))
+        {
+            checks.Warning("mix.batch.bucketVolume", "building.bucket-weighed", ("written", (Amount)written), ("weighed", (Amount)new Volume(water.Kilograms / WaterDensity)));
+        }
+        else if (measures is { WaterBucket: null, BucketLabel: { } label } && written.CubicMetres > label.CubicMetres * (1 + BucketsAgree))
+        {
+            checks.Warning("mix.batch.bucketVolume", "building.bucket-label", ("written", (Amount)written), ("label", (Amount)label));
+        }
+    }
+
+    private static bool Apart(double a, double b) => Math.Abs(a - b) > BucketsAgree * b;
 
     private static void Rules(RuleChoices rules, Checks checks)
     {

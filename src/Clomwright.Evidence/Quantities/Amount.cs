@@ -24,6 +24,9 @@ public readonly record struct Amount(double Si, Dimension Dimension)
     /// <summary>A slope.</summary>
     public static implicit operator Amount(Slope value) => value.Amount;
 
+    /// <summary>A share.</summary>
+    public static implicit operator Amount(Share value) => value.Amount;
+
     /// <summary>An area.</summary>
     public static implicit operator Amount(Area value) => value.Amount;
 

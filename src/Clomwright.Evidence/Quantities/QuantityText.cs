@@ -49,6 +49,9 @@ public static partial class QuantityText
     /// <summary>Reads a force; a lb is a pound-force here.</summary>
     public static bool TryParse(string text, out Force value, out Message? problem) => Read(text, Dimension.Force, si => new Force(si), out value, out problem);
 
+    /// <summary>Reads a share.</summary>
+    public static bool TryParse(string text, out Share value, out Message? problem) => Read(text, Dimension.Fraction, si => new Share(si), out value, out problem);
+
     /// <summary>Reads a density.</summary>
     public static bool TryParse(string text, out Density value, out Message? problem) => Read(text, Dimension.Density, si => new Density(si), out value, out problem);
 

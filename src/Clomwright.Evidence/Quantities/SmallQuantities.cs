@@ -20,6 +20,13 @@ public readonly record struct Slope(double RiseOverRun) : IQuantity
     public Amount Amount => new(RiseOverRun, Dimension.Slope);
 }
 
+/// <summary>A share of one, written in per cent: 0.18 is 18 %.</summary>
+public readonly record struct Share(double OfOne) : IQuantity
+{
+    /// <inheritdoc/>
+    public Amount Amount => new(OfOne, Dimension.Fraction);
+}
+
 /// <summary>Area in square metres.</summary>
 public readonly record struct Area(double SquareMetres) : IQuantity
 {

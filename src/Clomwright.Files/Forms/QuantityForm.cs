@@ -64,6 +64,8 @@ internal static class Quantities
 
     public static QuantityForm<Temperature> Temperatures { get; } = new(Dimension.Temperature, QuantityText.TryParse, (value, _) => QuantityText.Written(value.Amount));
 
+    public static QuantityForm<Share> Shares { get; } = new(Dimension.Fraction, QuantityText.TryParse, (value, units) => Written(value.Amount, units, "%", "%"));
+
     /// <summary>The word for a dimension in message keys.</summary>
     public static string Word(Dimension dimension) => dimension.ToString().ToLowerInvariant();
 

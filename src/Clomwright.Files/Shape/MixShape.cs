@@ -5,7 +5,7 @@ using static Clomwright.Files.Forms.Quantities;
 
 namespace Clomwright.Files.Shape;
 
-/// <summary>How soil, batch, tests and crew stand in the file.</summary>
+/// <summary>How soil, recipe, batch and crew stand in the file.</summary>
 internal static class MixShape
 {
     public static Thing<Mix> Mix { get; } = MakeMix();
@@ -14,13 +14,25 @@ internal static class MixShape
 
     private static Thing<Mix> MakeMix()
     {
+        var parts = MakeRecipe();
         var soil = Keys<Mix>.Or("soilTests", MakeSoilTests(), m => m.SoilTests, new SoilTests(), leavesOut: true);
-        var recipe = Keys<Mix>.Or("recipe", MakeRecipe(), m => m.Recipe, new Recipe(), leavesOut: true);
+        var target = Keys<Mix>.Or("target", MakeTarget(), m => m.Target, new MixTarget(), leavesOut: true);
+        var recipe = Keys<Mix>.Or("recipe", parts, m => m.Recipe, new Recipe(), leavesOut: true);
+        var measures = Keys<Mix>.Or("measures", MakeMeasures(), m => m.Measures, new Measures(), leavesOut: true);
         var batch = Keys<Mix>.MaybeThing("batch", MakeBatch(), m => m.Batch, leavesOut: true);
-        var bars = Keys<Mix>.List("testBars", MakeTestBar(), m => m.TestBars, leavesOut: true);
-        var prisms = Keys<Mix>.List("prisms", MakePrism(), m => m.Prisms, leavesOut: true);
-        return new Thing<Mix>("mix", [soil, recipe, batch, bars, prisms],
-            v => new Mix { SoilTests = v.Of(soil), Recipe = v.Of(recipe), Batch = v.Of(batch), TestBars = v.Of(bars), Prisms = v.Of(prisms) });
+        var trials = Keys<Mix>.List("trials", MixTestsShape.Trial(parts), m => m.Trials, leavesOut: true);
+        var bars = Keys<Mix>.List("testBars", MixTestsShape.TestBar, m => m.TestBars, leavesOut: true);
+        var prisms = Keys<Mix>.List("prisms", MixTestsShape.Prism, m => m.Prisms, leavesOut: true);
+        var bricks = Keys<Mix>.List("bricks", MixTestsShape.Brick, m => m.Bricks, leavesOut: true);
+        var drops = Keys<Mix>.List("drops", MixTestsShape.Drop, m => m.Drops, leavesOut: true);
+        var erosions = Keys<Mix>.List("erosions", MixTestsShape.Erosion, m => m.Erosions, leavesOut: true);
+        var blocks = Keys<Mix>.List("blocks", MixTestsShape.Block, m => m.Blocks, leavesOut: true);
+        return new Thing<Mix>("mix", [soil, target, recipe, measures, batch, trials, bars, prisms, bricks, drops, erosions, blocks],
+            v => new Mix
+            {
+                SoilTests = v.Of(soil), Target = v.Of(target), Recipe = v.Of(recipe), Measures = v.Of(measures), Batch = v.Of(batch), Trials = v.Of(trials),
+                TestBars = v.Of(bars), Prisms = v.Of(prisms), Bricks = v.Of(bricks), Drops = v.Of(drops), Erosions = v.Of(erosions), Blocks = v.Of(blocks),
+            });
     }
 
     private static Thing<SoilTests> MakeSoilTests()
@@ -28,7 +40,48 @@ internal static class MixShape
         var sand = Keys<SoilTests>.Maybe("jarSand", Lengths, s => s.JarSand);
         var silt = Keys<SoilTests>.Maybe("jarSilt", Lengths, s => s.JarSilt);
         var clay = Keys<SoilTests>.Maybe("jarClay", Lengths, s => s.JarClay);
-        return new Thing<SoilTests>("soil-tests", [sand, silt, clay], v => new SoilTests { JarSand = v.Of(sand), JarSilt = v.Of(silt), JarClay = v.Of(clay) });
+        var column = Keys<SoilTests>.Maybe("jarColumn", Lengths, s => s.JarColumn);
+        var water = Keys<SoilTests>.Maybe("jarWater", Temperatures, s => s.JarWater);
+        var liquid = Keys<SoilTests>.Maybe("liquidLimit", Shares, s => s.LiquidLimit);
+        var plastic = Keys<SoilTests>.Maybe("plasticLimit", Shares, s => s.PlasticLimit);
+        var moisture = Keys<SoilTests>.Maybe("moisture", Shares, s => s.Moisture);
+        var sandMoisture = Keys<SoilTests>.Maybe("sandMoisture", Shares, s => s.SandMoisture);
+        var ribbon = Keys<SoilTests>.Maybe("ribbon", Lengths, s => s.Ribbon);
+        var worm = Keys<SoilTests>.Maybe("worm", Lengths, s => s.Worm);
+        var ball = Keys<SoilTests>.Maybe("ball", new WordForm<BallDrop>(), s => s.Ball);
+        var wash = Keys<SoilTests>.Maybe("wash", new WordForm<HandWash>(), s => s.Wash);
+        return new Thing<SoilTests>("soil-tests", [sand, silt, clay, column, water, liquid, plastic, moisture, sandMoisture, ribbon, worm, ball, wash],
+            v => new SoilTests
+            {
+                JarSand = v.Of(sand), JarSilt = v.Of(silt), JarClay = v.Of(clay), JarColumn = v.Of(column), JarWater = v.Of(water), LiquidLimit = v.Of(liquid), PlasticLimit = v.Of(plastic),
+                Moisture = v.Of(moisture), SandMoisture = v.Of(sandMoisture), Ribbon = v.Of(ribbon), Worm = v.Of(worm), Ball = v.Of(ball), Wash = v.Of(wash),
+            });
+    }
+
+    private static Thing<MixTarget> MakeTarget()
+    {
+        var clay = Keys<MixTarget>.Maybe("clay", Shares, t => t.Clay);
+        var straw = Keys<MixTarget>.Maybe("straw", Shares, t => t.Straw);
+        var water = Keys<MixTarget>.Maybe("water", Shares, t => t.Water);
+        return new Thing<MixTarget>("mix-target", [clay, straw, water], v => new MixTarget { Clay = v.Of(clay), Straw = v.Of(straw), Water = v.Of(water) });
+    }
+
+    private static Thing<Measures> MakeMeasures()
+    {
+        var armful = Keys<Measures>.Maybe("armful", Masses, m => m.Armful);
+        var bale = Keys<Measures>.Maybe("bale", Masses, m => m.Bale);
+        var soil = Keys<Measures>.Maybe("soilBucket", Masses, m => m.SoilBucket);
+        var clay = Keys<Measures>.Maybe("clayBucket", Masses, m => m.ClayBucket);
+        var sand = Keys<Measures>.Maybe("sandBucket", Masses, m => m.SandBucket);
+        var water = Keys<Measures>.Maybe("waterBucket", Masses, m => m.WaterBucket);
+        var label = Keys<Measures>.Maybe("bucketLabel", Volumes, m => m.BucketLabel);
+        var truck = Keys<Measures>.Maybe("truck", Volumes, m => m.Truck);
+        return new Thing<Measures>("measures", [armful, bale, soil, clay, sand, water, label, truck],
+            v => new Measures
+            {
+                Armful = v.Of(armful), Bale = v.Of(bale), SoilBucket = v.Of(soil), ClayBucket = v.Of(clay), SandBucket = v.Of(sand), WaterBucket = v.Of(water),
+                BucketLabel = v.Of(label), Truck = v.Of(truck),
+            });
     }
 
     private static Thing<Recipe> MakeRecipe()
@@ -52,28 +105,6 @@ internal static class MixShape
         var started = Keys<Batch>.Needed("startedAt", Lengths, b => b.StartedAt);
         return new Thing<Batch>("batch", [buckets, volume, trials, ring, raised, started],
             v => new Batch(v.Of(buckets), v.Of(volume), v.Of(trials), v.Of(ring), v.Of(raised), v.Of(started)));
-    }
-
-    private static Thing<TestBar> MakeTestBar()
-    {
-        var length = Keys<TestBar>.Needed("length", Lengths, b => b.Length);
-        var shrinkage = Keys<TestBar>.Needed("shrinkage", Lengths, b => b.Shrinkage);
-        var date = Keys<TestBar>.Maybe("date", Date, b => b.Date);
-        return new Thing<TestBar>("test-bar", [length, shrinkage, date], v => new TestBar(v.Of(length), v.Of(shrinkage)) { Date = v.Of(date) });
-    }
-
-    private static Thing<Prism> MakePrism()
-    {
-        var width = Keys<Prism>.Needed("width", Lengths, p => p.Width);
-        var depth = Keys<Prism>.Needed("depth", Lengths, p => p.Depth);
-        var height = Keys<Prism>.Needed("height", Lengths, p => p.Height);
-        var load = Keys<Prism>.Needed("failureLoad", Forces, p => p.FailureLoad);
-        var days = Keys<Prism>.Needed("curedDays", Whole, p => p.CuredDays);
-        var oven = Keys<Prism>.Or("oven", Truth, p => p.Oven, false);
-        var date = Keys<Prism>.Maybe("date", Date, p => p.Date);
-        var tester = Keys<Prism>.MaybeThing("tester", Text, p => p.Tester);
-        return new Thing<Prism>("prism", [width, depth, height, load, days, oven, date, tester],
-            v => new Prism(v.Of(width), v.Of(depth), v.Of(height), v.Of(load), v.Of(days), v.Of(oven)) { Date = v.Of(date), Tester = v.Of(tester) });
     }
 
     private static Thing<Crew> MakeCrew()

@@ -71,7 +71,7 @@ public sealed class HouseStudy
     public Sequence<Assumption> Assumptions => Quantities.Assumptions.Concat(Roof.Assumptions).Concat(WallTop.Assumptions).Distinct().ToSequence();
 
     /// <summary>The calculations behind the numbers, for papers to print.</summary>
-    public Sequence<Calculation> Calculations => Quantities.Calculations;
+    public Sequence<Calculation> Calculations => [.. Quantities.Calculations, .. Roof.Calculations, .. WallTop.Calculations];
 
     /// <summary>At most three tried changes that mend a finding; none for one that does not fall short.</summary>
     public Sequence<Mend> MendsOf(Finding finding) => Mends.MendsOf.Finding(this, finding);

@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using System.Xml.Linq;
 using Clomwright.Building;
 using Clomwright.Evidence;
@@ -9,13 +10,13 @@ using UglyToad.PdfPig;
 
 namespace Clomwright.Papers.Tests;
 
-public sealed class WriterTests
+public sealed partial class WriterTests
 {
     private const double MmPerPoint = 25.4 / 72;
 
-    // Frozen text, read as a diff and looked at as a picture; not a check of what is right. CLOM_WRITE_DOCS=1 writes it anew.
+    // Frozen text, read as a diff and looked at as a picture; not a check of what is right. The number of the page is left out, so that
+    // a new sheet elsewhere changes nothing here. CLOM_WRITE_DOCS=1 writes it anew.
     [Theory]
-    [InlineData("cover")]
     [InlineData("plan")]
     [InlineData("unrolled-outside")]
     [InlineData("section")]
@@ -25,7 +26,7 @@ public sealed class WriterTests
     public void Svg_OfASheet_IsTheKeptText(string key)
     {
         var path = Path.Combine(Counts.Root, "tests", "Clomwright.Papers.Tests", "Kept", key + ".svg");
-        var text = SvgWriter.Write(Papers.HeronPointBook.Single(s => s.Key == key));
+        var text = PageNumber().Replace(SvgWriter.Write(Papers.HeronPointBook.Single(s => s.Key == key)), "");
         if (Environment.GetEnvironmentVariable("CLOM_WRITE_DOCS") == "1")
         {
             Directory.CreateDirectory(Path.GetDirectoryName(path)!);
@@ -35,6 +36,9 @@ public sealed class WriterTests
         Assert.True(File.Exists(path), $"{path} is missing; CLOM_WRITE_DOCS=1 writes it.");
         Assert.Equal(File.ReadAllText(path).ReplaceLineEndings("\n"), text);
     }
+
+    [GeneratedRegex("""<text [^>]*y="21\.5"[^>]*text-anchor="end"[^>]*>(of )?\d+</text>\n""")]
+    private static partial Regex PageNumber();
 
     // Property: every sheet is well-formed, ids are unique, and two books of the same house are the same text.
     [Fact]

@@ -19,4 +19,8 @@ public sealed record MemberCheck(string Combination, string Sense, Amount Demand
 /// <param name="Key">Permanent key: <c>pole-bending-crossing</c>.</param>
 /// <param name="Subject">What is checked: <c>pole 3</c>, <c>door/header</c>.</param>
 /// <param name="Check">The check.</param>
-public sealed record CheckedMember(string Key, string Subject, Known<MemberCheck> Check);
+public sealed record CheckedMember(string Key, string Subject, Known<MemberCheck> Check)
+{
+    /// <summary>How it was found, with its place; null where it could not be.</summary>
+    public Calculation? How => Check.Value is { } check ? check.How with { Place = Subject } : null;
+}

@@ -47,7 +47,7 @@ public static class FromGeometry
         {
             Reciprocal = new Message("analysis.roof.not-reciprocal"), Plain = result, Snow = snow, Wind = wind, LayersWet = weights.LayersWet, LayersDry = weights.LayersDry,
             Assumptions = [.. weights.Assumptions, .. snow.Value?.Assumptions ?? [], .. wind.Value?.Assumptions ?? [], .. OnRoof()],
-            Calculations = [.. result.Checks.Select(c => c.Check.Value?.How).OfType<Calculation>(), .. Common(weights, snow, wind)],
+            Calculations = [.. result.Checks.Select(c => c.How).OfType<Calculation>(), .. Common(weights, snow, wind)],
         };
     }
 
@@ -86,7 +86,7 @@ public static class FromGeometry
                 new Assumption("charlie-settle", new Message("analysis.assumed.charlie-settle"), Amount.Metres(Settle), Sources.Get("common-practice")),
                 new Assumption("people-lift", new Message("analysis.assumed.people-lift"), new Amount(222.4, Dimension.Force), Sources.Get("planning-lift")),
             ],
-            Calculations = [.. ReciprocalSteps.Of(result), .. result.Checks.Select(c => c.Check.Value?.How).OfType<Calculation>(), .. Common(weights, snow, wind)],
+            Calculations = [.. ReciprocalSteps.Of(result), .. result.Checks.Select(c => c.How).OfType<Calculation>(), .. Common(weights, snow, wind)],
         };
     }
 

@@ -23,7 +23,7 @@ public sealed record WallTopResult
 
     /// <summary>How.</summary>
     public Sequence<Calculation> Calculations =>
-        [.. Headers.Select(h => h.Check.Value?.How).OfType<Calculation>(), .. Tees.Select(t => t.Check.Value?.How).OfType<Calculation>()];
+        [.. Headers.Concat(Tees).Select(m => m.How).OfType<Calculation>()];
 }
 
 /// <summary>One straight piece of the bond beam. Its line keeps within a fifth of the beam's width of the curve.</summary>

@@ -38,6 +38,9 @@ public sealed record Calculation(string Key, Message Title, Sequence<Step> Steps
     /// <summary>The steps, in order; at least one.</summary>
     public Sequence<Step> Steps { get; init => field = Refuse.None(value); } = Refuse.None(Steps);
 
+    /// <summary>What of the house it is worked out for, by the author's name: <c>door/header</c>; null where there is one only.</summary>
+    public string? Place { get; init; }
+
     /// <summary>The value of the last step.</summary>
     public Amount Result => Steps[^1].Result.Value;
 }

@@ -1,6 +1,3 @@
-using System.Globalization;
-using Valued = System.Func<System.Collections.Generic.IReadOnlyDictionary<string, double>, double>;
-
 namespace Clomwright.Evidence;
 
 /// <summary>The right-hand side of a printed equation, read so that it can be evaluated again from its printed inputs.</summary>
@@ -10,9 +7,10 @@ namespace Clomwright.Evidence;
 /// </remarks>
 public sealed class Equation
 {
-    private readonly Valued value;
+    private Equation(Term term, Sequence<string> symbols) => (Term, Symbols) = (term, symbols);
 
-    private Equation(Valued value, Sequence<string> symbols) => (this.value, Symbols) = (value, symbols);
+    /// <summary>How it is built.</summary>
+    public Term Term { get; }
 
     /// <summary>The names of the symbols it uses, each once, in order of appearance.</summary>
     public Sequence<string> Symbols { get; }
@@ -21,200 +19,53 @@ public sealed class Equation
     /// <exception cref="FormatException">It is not written in the grammar above.</exception>
     public static Equation Parse(string text)
     {
-        var reader = new Reader(text);
-        var value = reader.Sum();
-        return reader.IsAtEnd ? new Equation(value, reader.Names.ToSequence()) : throw reader.Wrong();
+        var reader = new EquationReader(text);
+        var term = reader.Sum();
+        return reader.IsAtEnd ? new Equation(term, reader.Names.ToSequence()) : throw reader.Wrong();
     }
 
     /// <summary>Its value.</summary>
     /// <param name="symbols">A value for every one of <see cref="Symbols"/>.</param>
     /// <exception cref="KeyNotFoundException">A symbol has no value.</exception>
-    public double Value(IReadOnlyDictionary<string, double> symbols) => value(symbols);
-
-    private sealed class Reader(string text)
+    public double Value(IReadOnlyDictionary<string, double> symbols)
     {
-        private int at;
+        ArgumentNullException.ThrowIfNull(symbols);
+        return Of(Term);
 
-        internal List<string> Names { get; } = [];
-
-        internal bool IsAtEnd => Next() == '\0';
-
-        internal FormatException Wrong() => new($"The equation \"{text}\" goes wrong at character {at + 1}.");
-
-        internal Valued Sum()
+        double Of(Term term) => term switch
         {
-            var sum = Product();
-            while (Next() is '+' or '-')
-            {
-                var (left, minus) = (sum, text[at++] == '-');
-                var right = Product();
-                sum = minus ? s => left(s) - right(s) : s => left(s) + right(s);
-            }
+            Term.Number number => number.Value,
+            Term.Name { Symbol: "pi" } => Math.PI,
+            Term.Name name => symbols[name.Symbol],
+            Term.Sum { Minus: true } sum => Of(sum.Left) - Of(sum.Right),
+            Term.Sum sum => Of(sum.Left) + Of(sum.Right),
+            Term.Product product => Of(product.Left) * Of(product.Right),
+            Term.Quotient quotient => Of(quotient.Over) / Of(quotient.Under),
+            Term.Negative negative => -Of(negative.Inside),
+            Term.Power power => Math.Pow(Of(power.Base), Of(power.Exponent)),
+            Term.Call call => Called(call),
+            _ => throw new ArgumentOutOfRangeException(nameof(term)),
+        };
 
-            return sum;
-        }
-
-        private Valued Product()
+        double Called(Term.Call call)
         {
-            var product = Signed();
-            while (Next() is '*' or '/')
+            var first = Of(call.Arguments[0]);
+            return call.Function switch
             {
-                var (left, over) = (product, text[at++] == '/');
-                var right = Signed();
-                product = over ? s => left(s) / right(s) : s => left(s) * right(s);
-            }
-
-            return product;
-        }
-
-        private Valued Signed()
-        {
-            if (!Takes('-'))
-            {
-                return Power();
-            }
-
-            var positive = Signed();
-            return s => -positive(s);
-        }
-
-        private Valued Power()
-        {
-            var power = Atom();
-            if (!Takes('^'))
-            {
-                return power;
-            }
-
-            var exponent = Signed();
-            return s => Math.Pow(power(s), exponent(s));
-        }
-
-        private Valued Atom()
-        {
-            if (Takes('('))
-            {
-                var inside = Sum();
-                Expect(')');
-                return inside;
-            }
-
-            if (Next() is >= '0' and <= '9' or '.')
-            {
-                var number = Number();
-                return _ => number;
-            }
-
-            var name = Name();
-            if (Takes('('))
-            {
-                return Call(name);
-            }
-
-            if (name == "pi")
-            {
-                return _ => Math.PI;
-            }
-
-            if (!Names.Contains(name))
-            {
-                Names.Add(name);
-            }
-
-            return s => s[name];
-        }
-
-        private Valued Call(string name)
-        {
-            var first = Sum();
-            if (name is "min" or "max")
-            {
-                Expect(',');
-                var second = Sum();
-                Expect(')');
-                return name == "min" ? s => Math.Min(first(s), second(s)) : s => Math.Max(first(s), second(s));
-            }
-
-            Expect(')');
-            Func<double, double> function = name switch
-            {
-                "sqrt" => Math.Sqrt,
-                "sin" => Math.Sin,
-                "cos" => Math.Cos,
-                "tan" => Math.Tan,
-                "asin" => Math.Asin,
-                "acos" => Math.Acos,
-                "atan" => Math.Atan,
-                "exp" => Math.Exp,
-                "ln" => Math.Log,
-                "abs" => Math.Abs,
-                _ => throw Wrong(),
+                "min" => Math.Min(first, Of(call.Arguments[1])),
+                "max" => Math.Max(first, Of(call.Arguments[1])),
+                "sqrt" => Math.Sqrt(first),
+                "sin" => Math.Sin(first),
+                "cos" => Math.Cos(first),
+                "tan" => Math.Tan(first),
+                "asin" => Math.Asin(first),
+                "acos" => Math.Acos(first),
+                "atan" => Math.Atan(first),
+                "exp" => Math.Exp(first),
+                "ln" => Math.Log(first),
+                "abs" => Math.Abs(first),
+                _ => throw new ArgumentOutOfRangeException(nameof(call)),
             };
-            return s => function(first(s));
-        }
-
-        private double Number()
-        {
-            var start = at;
-            TakeDigits();
-            if (at < text.Length && text[at] == '.')
-            {
-                at++;
-                TakeDigits();
-            }
-
-            var exponent = at + 1 < text.Length && text[at] is 'e' or 'E' && (char.IsAsciiDigit(text[at + 1]) || text[at + 1] is '+' or '-');
-            if (exponent)
-            {
-                at += 2;
-                TakeDigits();
-            }
-
-            return double.TryParse(text.AsSpan(start, at - start), NumberStyles.Float, CultureInfo.InvariantCulture, out var number) ? number : throw Wrong();
-        }
-
-        private string Name()
-        {
-            var start = at;
-            while (at < text.Length && (char.IsLetter(text[at]) || text[at] == '_' || (at > start && (char.IsAsciiDigit(text[at]) || text[at] == '\''))))
-            {
-                at++;
-            }
-
-            return at > start ? text[start..at] : throw Wrong();
-        }
-
-        private void TakeDigits()
-        {
-            while (at < text.Length && char.IsAsciiDigit(text[at]))
-            {
-                at++;
-            }
-        }
-
-        private char Next()
-        {
-            while (at < text.Length && text[at] == ' ')
-            {
-                at++;
-            }
-
-            return at < text.Length ? text[at] : '\0';
-        }
-
-        private bool Takes(char mark)
-        {
-            var there = Next() == mark;
-            at += there ? 1 : 0;
-            return there;
-        }
-
-        private void Expect(char mark)
-        {
-            if (!Takes(mark))
-            {
-                throw Wrong();
-            }
         }
     }
 }

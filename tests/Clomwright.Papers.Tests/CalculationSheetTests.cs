@@ -1,0 +1,25 @@
+using Clomwright.Evidence;
+using Clomwright.Papers.Drawing;
+using Clomwright.Testing;
+
+namespace Clomwright.Papers.Tests;
+
+public sealed class CalculationSheetTests
+{
+    // Property: every calculation of the study stands on these sheets with its place and the value of its last step; nothing is left out.
+    [Theory]
+    [InlineData(UnitSystem.Imperial)]
+    [InlineData(UnitSystem.Metric)]
+    public void EveryCalculation_IsPrintedWithItsResult(UnitSystem units)
+    {
+        var set = Papers.Set(Houses.HeronPoint, PaperSize.A4, units);
+        var words = Book.Of(set).Where(s => s.Key.StartsWith("calculations", StringComparison.Ordinal)).SelectMany(s => s.Marks.All().OfType<Text>()).Select(t => t.Words).ToArray();
+        var printed = string.Join(' ', words).Replace('\u00a0', ' ');
+        Assert.NotEmpty(set.Calculations);
+        Assert.All(set.Calculations, c =>
+        {
+            Assert.Contains(c.Place ?? Phrasebook.English.Say(c.Title, units), printed, StringComparison.Ordinal);
+            Assert.Contains(AmountText.In(c.Result, units), printed, StringComparison.Ordinal);
+        });
+    }
+}

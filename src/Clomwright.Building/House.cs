@@ -60,6 +60,9 @@ public sealed record House
     /// <summary>Plasters and washes, by face.</summary>
     public Sequence<Finish> Finishes { get; init; }
 
+    /// <summary>Patches of plaster tried on the wall.</summary>
+    public Sequence<TestPanel> TestPanels { get; init; }
+
     /// <summary>Soil tests, recipe, batch and strength tests.</summary>
     public Mix Mix { get; init; } = new();
 

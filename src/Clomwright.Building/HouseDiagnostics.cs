@@ -23,6 +23,7 @@ public static class HouseDiagnostics
         OpeningChecks.Of(house, checks);
         RecessChecks.Of(house, checks);
         RoofChecks.Of(house.Roof, checks);
+        FinishChecks.Of(house, checks);
         MixChecks.Of(house, checks);
         return checks.Found;
     }

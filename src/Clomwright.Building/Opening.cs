@@ -74,4 +74,7 @@ public sealed record Opening
 
     /// <summary>Escape from a sleeping room is planned through this opening.</summary>
     public bool Escape { get; init; }
+
+    /// <summary>The leaf of a door; null where it is not described.</summary>
+    public DoorLeaf? Leaf { get; init; }
 }

@@ -149,7 +149,7 @@ internal static class OpeningPlaces
             frameOutside - depth, frameOutside);
     }
 
-    private static double SplayOf(Angle splay, string path, Remarks remarks)
+    internal static double SplayOf(Angle splay, string path, Remarks remarks)
     {
         var slope = Math.Tan(splay.Radians);
         if (splay.Degrees >= 0 && splay.Degrees <= 75 && slope <= SplayMax)

@@ -103,5 +103,5 @@ public sealed class HouseStudy
 
     /// <summary>The house without what geometry never looks at.</summary>
     private static House WhatGeometryReads(House house) =>
-        house with { Id = "-", Name = "-", Notes = null, Units = default, Site = new(), Mix = new(), Crew = null, Rules = new(), Finishes = [] };
+        house with { Id = "-", Name = "-", Notes = null, Units = default, Site = new(), Mix = new(), Crew = null, Rules = new(), Finishes = [], TestPanels = [] };
 }

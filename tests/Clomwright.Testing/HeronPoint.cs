@@ -18,7 +18,17 @@ public static partial class Houses
             SiteClass = "D", RiskCategory = "II", FrostDepth = In(18), SoilBearing = new Stress(100_000),
         },
         Plan = new Plan.Oval(Ft(15), Ft(12)) { Bearing = new Angle(90) },
-        Floor = new Floor { Layers = [new Layer("washed gravel", In(6)), new Layer("rough earth", In(4)), new Layer("finish earth", In(1))] },
+        Floor = new Floor
+        {
+            Layers =
+            [
+                new FloorLayer("washed gravel", In(6)) { Role = FloorRole.Drain },
+                new FloorLayer("damp sheet", Length.Zero) { Role = FloorRole.Damp },
+                new FloorLayer("rough earth", In(4)) { Role = FloorRole.Base, Parts = new PlasterParts { Clay = 1, Sand = 4, Straw = 1 } },
+                new FloorLayer("finish earth", In(1)) { Role = FloorRole.Finish, Parts = new PlasterParts { Clay = 1, Sand = 2, Straw = 0.25 } },
+            ],
+            Oil = new FloorOil("linseed", 4),
+        },
         Trench = new Trench(In(24), In(24), In(-42)),
         Stem = new Stem(In(20), In(8)) { DampBreak = "slate" },
         Wall = new Wall(Ft(8, 2), In(14), new Slope(0.05)),
@@ -28,7 +38,7 @@ public static partial class Houses
             new Opening
             {
                 Name = "door", Kind = OpeningKind.Door, Along = At(112), Width = Ft(3), Height = Ft(6, 8), Sill = Length.Zero, Header = Header(12),
-                Frame = new Frame(In(35), Ft(6, 6), In(6), Quarters(6), In(1)), Escape = true,
+                Frame = new Frame(In(35), Ft(6, 6), In(6), Quarters(6), In(1)), Escape = true, Leaf = new DoorLeaf(Swing.In, Eighths(3)),
             },
             new Opening
             {
@@ -80,7 +90,8 @@ public static partial class Houses
                 new Layer("drainage stone", In(1), "crushed-stone"), new Layer("planted soil", In(4), "ordinary-earth"),
             ],
         },
-        Finishes = [new Finish(Face.Inside, "earth-plaster", In(1)), new Finish(Face.Outside, "lime-plaster", In(1))],
+        Finishes = Plasters,
+        TestPanels = Panels,
         Mix = new Mix
         {
             SoilTests = new SoilTests { JarSand = Quarters(10), JarSilt = Quarters(3), JarClay = Quarters(4) },
@@ -101,11 +112,50 @@ public static partial class Houses
         },
     };
 
+    private static Sequence<Finish> Plasters =>
+    [
+        new Finish(Face.Inside, "earth-plaster", In(1))
+        {
+            Lath = new Lath("reed mat", In(3)),
+            Coats =
+            [
+                new Coat(CoatRole.Slip, Length.Zero) { Parts = new PlasterParts { Clay = 1 } },
+                new Coat(CoatRole.Scratch, Quarters(2)) { Parts = Rough }, new Coat(CoatRole.Brown, Eighths(3)) { Parts = Rough }, new Coat(CoatRole.Finish, Eighths(1)) { Panel = "B" },
+            ],
+        },
+        new Finish(Face.Outside, "lime-plaster", In(1))
+        {
+            Lath = new Lath("galvanised mesh", In(3)),
+            Coats =
+            [
+                new Coat(CoatRole.Scratch, Eighths(3)) { Parts = Coarse }, new Coat(CoatRole.Brown, Eighths(3)) { Parts = Coarse }, new Coat(CoatRole.Finish, Quarters(1)) { Panel = "D" },
+                new Coat(CoatRole.Wash, Length.Zero) { Passes = 4, Material = "limewash" },
+            ],
+        },
+    ];
+
+    private static Sequence<TestPanel> Panels =>
+    [
+        Panel("A", Face.Inside, new PlasterParts { Clay = 1, Sand = 2, Straw = 0.5 }, PanelCracks.Open, PanelBond.Holds, 20),
+        Panel("B", Face.Inside, new PlasterParts { Clay = 1, Sand = 3, Manure = 0.75, Paste = 0.25 }, PanelCracks.None, PanelBond.Holds, 20),
+        Panel("C", Face.Outside, new PlasterParts { Lime = 1, Sand = 2 }, PanelCracks.Hair, PanelBond.Hollow, 24),
+        Panel("D", Face.Outside, new PlasterParts { Lime = 1, Sand = 2.5 }, PanelCracks.Hair, PanelBond.Holds, 24),
+    ];
+
+    private static PlasterParts Rough => new() { Clay = 1, Sand = 3, Straw = 1 };
+
+    private static PlasterParts Coarse => new() { Lime = 1, Sand = 3 };
+
+    private static TestPanel Panel(string name, Face face, PlasterParts parts, PanelCracks cracks, PanelBond bond, int day) =>
+        new(name, face, face == Face.Inside ? "earth-plaster" : "lime-plaster", parts, cracks, PanelDust.None, bond) { Date = new DateOnly(2027, 5, day) };
+
     private static Answer Yes(string question) => new(question, true, "M. Invented", new DateOnly(2027, 3, 2));
 
     private static Length In(long inches) => Length.FromInches(inches);
 
     private static Length Quarters(long quarters) => new(Length.PerInch / 4 * quarters);
+
+    private static Length Eighths(long eighths) => new(Length.PerInch / 8 * eighths);
 
     private static Length Ft(long feet, long inches = 0) => Length.FromFeet(feet, inches);
 

@@ -84,12 +84,12 @@ public static partial class Houses
         let stem = new Stem(tape.AtLeast(thickness.Inches + (outside + inside) / 200.0 * (wallTop - stemTop).Inches + 1), stemTop, method == LiftMethod.Forked ? "dry-stone" : "mortared-stone") { DampBreak = outside % 2 == 0 ? "slate" : null }
         from cut in new WallDraws(tape, plan, stem, wall, name).All
         from site in RestDraws.Site(tape, stemTop)
-        from floor in Gen.Select(Gen.OneOf("gravel", "earth base", "earth finish"), tape.Between(1, 6), (n, d) => new Layer(n, d)).Array[0, 3]
+        from floor in Gen.Select(Gen.OneOf("gravel", "earth base", "earth finish"), tape.Between(1, 6), (n, d) => FinishDraws.Layer(n, d)).Array[0, 3]
         from trench in tape.Between(18, 30).Select(d => new Trench(stem.Width + tape.AtLeast(4), d)).OrNothing()
         from beam in tape.Between(3, 5).Select(d => new BondBeam(tape.AtLeast(10), d, Length.Zero)).OrNothing()
         from tees in tape.Between(24, 48).Select(s => new Tees(s, tape.AtLeast(24), tape.AtLeast(24))).OrNothing()
         from roof in RestDraws.Roof(tape, plan.LeastRadius).OrNothing()
-        from finishes in Gen.Select(Gen.Enum<Face>(), Gen.OneOf("earth-plaster", "lime-plaster"), tape.Between(0.5, 1.5).OrNull(), (f, m, d) => new Finish(f, m, d)).Array[0, 2]
+        from finishes in Gen.Select(Gen.Enum<Face>(), Gen.OneOf("earth-plaster", "lime-plaster"), tape.Between(0.5, 1.5).OrNull(), (f, m, d) => FinishDraws.Finish(tape, f, m, d)).Array[0, 2]
         from mix in MixDraws.Mix(tape)
         from crew in RestDraws.Crew.OrNothing()
         from rules in RestDraws.Rules
@@ -97,10 +97,10 @@ public static partial class Houses
         select new House
         {
             Id = "random-house", Name = name("house"), Notes = notes, Units = tape.Units, Site = site, Plan = plan.Plan,
-            Floor = new Floor { Layers = floor.ToSequence() }, Trench = trench, Stem = stem, Wall = wall,
+            Floor = new Floor { Layers = floor.OrderBy(l => l.Role).ToSequence(), Oil = floor.Length > 1 ? new FloorOil("linseed", floor.Length) : null }, Trench = trench, Stem = stem, Wall = wall,
             Lifts = inside == 0 ? new LiftPlan { Tops = Tops(stemTop, wallTop, liftHeight), Method = method } : new LiftPlan { Height = liftHeight, Method = method },
             Openings = cut.Openings, Niches = cut.Niches, Embeds = cut.Embeds, BondBeam = beam, Tees = tees, Roof = roof,
-            Finishes = finishes.ToSequence(), Mix = mix, Crew = crew, Rules = rules,
+            Finishes = finishes.ToSequence(), TestPanels = finishes.Select((f, i) => FinishDraws.Panel($"panel {i + 1}", f)).ToSequence(), Mix = mix, Crew = crew, Rules = rules,
         };
 
     private static Sequence<Length> Tops(Length bottom, Length top, Length height)

@@ -170,7 +170,7 @@ internal sealed class TakeDown
         return new Calculated<double>(most, sheet.Done);
     }
 
-    private double Depth(Face face) => house.Finishes.Where(f => f.Face == face).Sum(f => f.Depth?.Metres ?? 0);
+    private double Depth(Face face) => house.Finishes.Where(f => f.Face == face).Sum(f => f.Thickness?.Metres ?? 0);
 
     private static double Pressed(double reaction) => Math.Max(0, reaction);
 

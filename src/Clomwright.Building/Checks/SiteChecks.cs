@@ -50,7 +50,6 @@ internal static class SiteChecks
             checks.Word("site.freezing.surface", freezing.Surface);
         }
 
-        Layers("floor.layers", house.Floor.Layers, checks);
         if (house.Trench is { } trench)
         {
             checks.Size("trench.width", trench.Width, 2 * Limits.Thick);

@@ -65,13 +65,6 @@ internal static class WallChecks
                 checks.Error("tees.depth", "building.tees-depth", ("depth", new Argument.Exact(tees.Depth)), ("wall", new Argument.Exact(wall.Top - stem.Top)));
             }
         }
-
-        checks.Count("finishes", house.Finishes.Count, 0, Limits.Items);
-        for (var i = 0; i < house.Finishes.Count; i++)
-        {
-            checks.Word($"finishes[{i}].material", house.Finishes[i].Material);
-            checks.Size($"finishes[{i}].depth", house.Finishes[i].Depth, Limits.Thick);
-        }
     }
 
     /// <summary>Thickness where the cob begins, m.</summary>

@@ -147,6 +147,16 @@ public abstract partial record Edit
         public override Message What => new("building.edit.finishes");
     }
 
+    /// <summary>Other patches of plaster tried.</summary>
+    public sealed record ChangeTestPanels(Sequence<TestPanel> TestPanels) : Edit
+    {
+        /// <inheritdoc/>
+        public override House Apply(House house) => house with { TestPanels = TestPanels };
+
+        /// <inheritdoc/>
+        public override Message What => new("building.edit.test-panels");
+    }
+
     /// <summary>Other soil tests, recipe, batch or strength tests.</summary>
     public sealed record ChangeMix(Mix Mix) : Edit
     {

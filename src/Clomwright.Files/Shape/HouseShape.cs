@@ -23,7 +23,7 @@ internal static class HouseShape
         var units = Keys<House>.Or("units", new WordForm<UnitSystem>(), h => h.Units, UnitSystem.Imperial, leavesOut: true);
         var site = Keys<House>.Or("site", SiteShape.Site, h => h.Site, new Site(), leavesOut: true);
         var plan = Keys<House>.Needed("plan", PlanShape.Plan, h => h.Plan);
-        var floor = Keys<House>.Or("floor", SiteShape.Floor, h => h.Floor, new Floor(), leavesOut: true);
+        var floor = Keys<House>.Or("floor", FinishShape.Floor, h => h.Floor, new Floor(), leavesOut: true);
         var trench = Keys<House>.MaybeThing("trench", SiteShape.Trench, h => h.Trench, leavesOut: true);
         var stem = Keys<House>.Needed("stem", WallShape.Stem, h => h.Stem);
         var wall = Keys<House>.Needed("wall", WallShape.Wall, h => h.Wall);
@@ -34,17 +34,18 @@ internal static class HouseShape
         var beam = Keys<House>.MaybeThing("bondBeam", WallShape.BondBeam, h => h.BondBeam, leavesOut: true);
         var tees = Keys<House>.MaybeThing("tees", WallShape.Tees, h => h.Tees, leavesOut: true);
         var roof = Keys<House>.MaybeThing("roof", RoofShape.Roof, h => h.Roof, leavesOut: true);
-        var finishes = Keys<House>.List("finishes", WallShape.Finish, h => h.Finishes, leavesOut: true);
+        var finishes = Keys<House>.List("finishes", FinishShape.Finish, h => h.Finishes, leavesOut: true);
+        var panels = Keys<House>.List("testPanels", FinishShape.TestPanel, h => h.TestPanels, leavesOut: true);
         var mix = Keys<House>.Or("mix", MixShape.Mix, h => h.Mix, new Mix(), leavesOut: true);
         var crew = Keys<House>.MaybeThing("crew", MixShape.Crew, h => h.Crew, leavesOut: true);
         var rules = Keys<House>.Or("rules", RulesShape.Rules, h => h.Rules, new RuleChoices(), leavesOut: true);
         return new Thing<House>("house",
-            [format, id, name, notes, units, site, plan, floor, trench, stem, wall, lifts, openings, niches, embeds, beam, tees, roof, finishes, mix, crew, rules],
+            [format, id, name, notes, units, site, plan, floor, trench, stem, wall, lifts, openings, niches, embeds, beam, tees, roof, finishes, panels, mix, crew, rules],
             v => new House
             {
                 Id = v.Of(id), Name = v.Of(name), Notes = v.Of(notes), Units = v.Of(units), Site = v.Of(site), Plan = v.Of(plan), Floor = v.Of(floor),
                 Trench = v.Of(trench), Stem = v.Of(stem), Wall = v.Of(wall), Lifts = v.Of(lifts), Openings = v.Of(openings), Niches = v.Of(niches),
-                Embeds = v.Of(embeds), BondBeam = v.Of(beam), Tees = v.Of(tees), Roof = v.Of(roof), Finishes = v.Of(finishes), Mix = v.Of(mix),
+                Embeds = v.Of(embeds), BondBeam = v.Of(beam), Tees = v.Of(tees), Roof = v.Of(roof), Finishes = v.Of(finishes), TestPanels = v.Of(panels), Mix = v.Of(mix),
                 Crew = v.Of(crew), Rules = v.Of(rules),
             });
     }

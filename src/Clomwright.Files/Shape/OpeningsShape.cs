@@ -29,13 +29,22 @@ internal static class OpeningsShape
         var frame = Keys<Opening>.MaybeThing("frame", MakeFrame(), o => o.Frame);
         var header = Keys<Opening>.MaybeThing("header", MakeHeader(), o => o.Header);
         var escape = Keys<Opening>.Or("escape", Truth, o => o.Escape, false);
-        return new Thing<Opening>("opening", [name, kind, bearing, station, width, height, sill, shape, rise, splay, frame, header, escape],
+        var leaf = Keys<Opening>.MaybeThing("leaf", MakeLeaf(), o => o.Leaf);
+        return new Thing<Opening>("opening", [name, kind, bearing, station, width, height, sill, shape, rise, splay, frame, header, escape, leaf],
             v => new Opening
             {
                 Name = v.Of(name), Kind = v.Of(kind), Along = new Along(v.Of(bearing), v.Of(station)), Width = v.Of(width), Height = v.Of(height), Sill = v.Of(sill),
-                Shape = v.Of(shape), Rise = v.Of(rise), Splay = v.Of(splay), Frame = v.Of(frame), Header = v.Of(header), Escape = v.Of(escape),
+                Shape = v.Of(shape), Rise = v.Of(rise), Splay = v.Of(splay), Frame = v.Of(frame), Header = v.Of(header), Escape = v.Of(escape), Leaf = v.Of(leaf),
             },
             (bearing, station));
+    }
+
+    private static Thing<DoorLeaf> MakeLeaf()
+    {
+        var swing = Keys<DoorLeaf>.Needed("swing", new WordForm<Swing>(), l => l.Swing);
+        var bottom = Keys<DoorLeaf>.Needed("bottom", Lengths, l => l.Bottom);
+        var step = Keys<DoorLeaf>.Maybe("step", Lengths, l => l.Step);
+        return new Thing<DoorLeaf>("door-leaf", [swing, bottom, step], v => new DoorLeaf(v.Of(swing), v.Of(bottom)) { Step = v.Of(step) });
     }
 
     private static Thing<Splay> MakeSplay()

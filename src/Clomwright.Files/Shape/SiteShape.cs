@@ -5,15 +5,13 @@ using static Clomwright.Files.Forms.Quantities;
 
 namespace Clomwright.Files.Shape;
 
-/// <summary>How the place, the ground and the floor stand in the file.</summary>
+/// <summary>How the place and the ground stand in the file.</summary>
 internal static class SiteShape
 {
 
     public static Thing<Site> Site { get; } = MakeSite();
 
     public static Thing<Layer> Layer { get; } = MakeLayer();
-
-    public static Thing<Floor> Floor { get; } = MakeFloor();
 
     public static Thing<Trench> Trench { get; } = MakeTrench();
 
@@ -76,12 +74,6 @@ internal static class SiteShape
         var depth = Keys<Layer>.Needed("depth", Lengths, l => l.Depth);
         var material = Keys<Layer>.MaybeThing("material", Text, l => l.Material);
         return new Thing<Layer>("layer", [name, depth, material], v => new Layer(v.Of(name), v.Of(depth), v.Of(material)));
-    }
-
-    private static Thing<Floor> MakeFloor()
-    {
-        var layers = Keys<Floor>.List("layers", Layer, f => f.Layers);
-        return new Thing<Floor>("floor", [layers], v => new Floor { Layers = v.Of(layers) });
     }
 
     private static Thing<Trench> MakeTrench()

@@ -6,7 +6,7 @@ using static Clomwright.Files.Forms.Quantities;
 
 namespace Clomwright.Files.Shape;
 
-/// <summary>How stem, wall, lifts, bond beam, tees and finishes stand in the file.</summary>
+/// <summary>How stem, wall, lifts, bond beam and tees stand in the file.</summary>
 internal static class WallShape
 {
     public const string Timber = "douglas-fir-no2";
@@ -20,8 +20,6 @@ internal static class WallShape
     public static Thing<BondBeam> BondBeam { get; } = MakeBondBeam();
 
     public static Thing<Tees> Tees { get; } = MakeTees();
-
-    public static Thing<Finish> Finish { get; } = MakeFinish();
 
     private static Thing<Stem> MakeStem()
     {
@@ -79,13 +77,5 @@ internal static class WallShape
         var depth = Keys<Tees>.Needed("depth", Lengths, t => t.Depth);
         var bar = Keys<Tees>.Needed("bar", Lengths, t => t.Bar);
         return new Thing<Tees>("tees", [spacing, depth, bar], v => new Tees(v.Of(spacing), v.Of(depth), v.Of(bar)));
-    }
-
-    private static Thing<Finish> MakeFinish()
-    {
-        var face = Keys<Finish>.Needed("face", new WordForm<Face>(), f => f.Face);
-        var material = Keys<Finish>.Needed("material", Text, f => f.Material);
-        var depth = Keys<Finish>.Maybe("depth", Lengths, f => f.Depth);
-        return new Thing<Finish>("finish", [face, material, depth], v => new Finish(v.Of(face), v.Of(material), v.Of(depth)));
     }
 }

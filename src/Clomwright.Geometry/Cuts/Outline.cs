@@ -68,6 +68,18 @@ internal sealed record Outline
         return height < Springing || Head <= Springing ? 1 : Math.Min(1, arcShare * Math.Sqrt(Math.Max(0, 1 - x * x)));
     }
 
+    /// <summary>How fast the share of the half width grows going up, 1/m; 0 on straight jambs, without bound at a crown.</summary>
+    public double ShareSlopeAt(double height)
+    {
+        if (height < Springing || Head <= Springing)
+        {
+            return 0;
+        }
+
+        var x = (height - arcCentre) / arcRise;
+        return -arcShare * x / (arcRise * Math.Sqrt(Math.Max(0, 1 - x * x)));
+    }
+
     /// <summary>Heights from sill to head at which to draw it: the ends of its straight jambs and even steps of angle along its arc.</summary>
     public IEnumerable<double> Steps(int arcSteps)
     {

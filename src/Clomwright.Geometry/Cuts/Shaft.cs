@@ -39,6 +39,12 @@ internal sealed class Shaft
     /// <summary>Where it stands on the inside curve.</summary>
     public CurveFrame Middle { get; }
 
+    /// <summary>Where the frame's inside face stands, w in m; without a frame the line at which the reveals begin.</summary>
+    public double FrameInside => frameInside;
+
+    /// <summary>Where the frame's outside face stands, w in m.</summary>
+    public double FrameOutside => frameOutside;
+
     /// <summary>Local coordinates of a point in plan.</summary>
     public (double U, double W) Local(PlanPoint point)
     {

@@ -13,7 +13,7 @@ public static class StarterHouse
         Notes = "A small round house to start from; every number in it is invented. Change what you like.",
         Plan = new Plan.Round(Length.FromFeet(14)),
         Site = new Site { Grade = Length.FromInches(-12) },
-        Trench = new Trench(Length.FromInches(24), Length.FromInches(24), Length.FromInches(-40)),
+        Trench = new Trench(Length.FromInches(24), Length.FromInches(24), Length.FromInches(-42)) { OutletRun = Length.FromFeet(15) },
         Stem = new Stem(Length.FromInches(20), Length.FromInches(8)) { DampBreak = "slate" },
         Wall = new Wall(Length.FromFeet(8), Length.FromInches(14), new Slope(0.04)),
         Lifts = new LiftPlan { Height = Length.FromInches(12) },

@@ -24,14 +24,14 @@ public static class SettingOuts
         var lines = Lines(geometry);
         var (a, b) = Pegs(geometry, lines.Max(l => l.Offset));
         var apart = (b - a).Norm;
-        var parts = Math.Max(8, (int)Math.Ceiling(curve.Length / PointSpacing));
+        var parts = Parts(curve);
         return new SettingOut
         {
             Centre = curve.Centre,
             PegA = a,
             PegB = b,
             PegDistance = apart,
-            Marks = Stations(geometry, parts).OrderBy(m => m.Station).Select(m => Mark(m.Name, m.Station)).ToSequence(),
+            Marks = Stations(geometry).OrderBy(m => m.Station).Select(m => Mark(m.Name, m.Station)).ToSequence(),
             Lines = lines,
             Jig = curve.IsRoundAboutCentre ? CircleChord.OfParts(curve.Length / (2 * Math.PI), parts) : null,
         };
@@ -45,13 +45,21 @@ public static class SettingOuts
         }
     }
 
-    private static IEnumerable<(string Name, double Station)> Stations(HouseGeometry geometry, int parts)
+    private static int Parts(PlanCurve curve) => Math.Max(8, (int)Math.Ceiling(curve.Length / PointSpacing));
+
+    /// <summary>The zero mark and the numbered points, clockwise.</summary>
+    internal static IEnumerable<(string Name, double Station)> Points(HouseGeometry geometry)
+    {
+        var (curve, parts) = (geometry.Curve, Parts(geometry.Curve));
+        return Enumerable.Range(0, parts).Select(i => (i == 0 ? "zero" : FormattableString.Invariant($"point {i}"), i * curve.Length / parts));
+    }
+
+    private static IEnumerable<(string Name, double Station)> Stations(HouseGeometry geometry)
     {
         var curve = geometry.Curve;
-        yield return ("zero", 0);
-        for (var i = 1; i < parts; i++)
+        foreach (var point in Points(geometry))
         {
-            yield return ($"point {i}", i * curve.Length / parts);
+            yield return point;
         }
 
         foreach (var place in geometry.Openings)

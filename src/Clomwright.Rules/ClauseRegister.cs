@@ -13,7 +13,7 @@ internal static class ClauseRegister
     /// <summary>The method of a computed rule of a body.</summary>
     public static RuleMethod Method(WrittenClause clause, Sequence<CheckedDemand> demands) => clause.Clause.Body switch
     {
-        _ when Engineering.Reads(clause) => (house, limit) => Engineering.Of(clause.Rule.Key, house, demands, limit),
+        _ when Engineering.Reads(clause) => (house, limit) => Engineering.Of(clause, house, demands, limit),
         "irc-cob" => IrcCob.Methods[clause.Rule.Key],
         _ => CommonPractice.Methods[clause.Rule.Key],
     };

@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using Clomwright.Building;
 using Clomwright.Evidence;
 using Clomwright.Geometry;
@@ -15,15 +16,26 @@ internal static class Engineering
 
     private const string HeaderPressure = "header-pressure";
 
+    /// <summary>Rules of common practice whose measure is computed elsewhere.</summary>
+    public static readonly FrozenSet<string> MeasuredByOthers = FrozenSet.ToFrozenSet(["dry-stem", "trench-frost", "drain-fall"]);
+
     /// <summary>Whether a clause is answered from demands.</summary>
-    public static bool Reads(WrittenClause clause) => clause.Clause.Body == Body || clause.Rule.Key == BearingStress;
+    public static bool Reads(WrittenClause clause) => clause.Clause.Body == Body || clause.Rule.Key == BearingStress || MeasuredByOthers.Contains(clause.Rule.Key);
 
     /// <summary>The rulings of one computed rule.</summary>
-    public static Sequence<Ruling> Of(string rule, HouseGeometry house, Sequence<CheckedDemand> demands, Amount limit) => rule == BearingStress
-        ? UnderSeatsAndHeaders(house, demands, limit)
-        : DoesNotArise(rule, house) is { } because
-            ? [Ruling.NotApplicable("roof", because)]
-            : Rulings(rule, demands, limit) is { Count: > 0 } rulings ? rulings : [None(rule, house)];
+    public static Sequence<Ruling> Of(WrittenClause clause, HouseGeometry house, Sequence<CheckedDemand> demands, Amount limit) => clause.Rule.Key switch
+    {
+        BearingStress => UnderSeatsAndHeaders(house, demands, limit),
+        var rule when MeasuredByOthers.Contains(rule) => demands.Where(d => d.Rule == rule).Select(d => Compared(clause, d, limit)).ToSequence() is { Count: > 0 } rulings
+            ? rulings : [rule == "dry-stem" ? Ruling.NotApplicable("stem", "stem-with-mortar") : Ruling.NotChecked("trench", "not-computed")],
+        var rule => DoesNotArise(rule, house) is { } because ? [Ruling.NotApplicable("roof", because)]
+            : Rulings(rule, demands, limit) is { Count: > 0 } rulings ? rulings : [None(rule, house)],
+    };
+
+    /// <summary>A measure against the number of the rule.</summary>
+    private static Ruling Compared(WrittenClause clause, CheckedDemand measured, Amount limit) => measured.Demand is { } provided
+        ? new Ruling(measured.Subject, Require.All(new Comparison(Exactly.Near(provided, limit), clause.Word!.Value, limit))) { Notes = measured.Notes }
+        : new Ruling(measured.Subject, new Verdict.NotChecked(measured.NotChecked ?? new Message("rules.because.not-computed"))) { Notes = measured.Notes };
 
     /// <summary>The rulings of a rule that is not computed yet: the numbers that are there stand in the reason.</summary>
     public static Sequence<Ruling> NotYet(WrittenClause clause, HouseGeometry house, Sequence<CheckedDemand> demands) =>
@@ -78,6 +90,7 @@ internal static class Engineering
         ("rafter-bending" or "rafter-shear" or "rafter-sag", Roof.Reciprocal) => "no-rafters",
         ("pole-bending-crossing" or "pole-bending-plate" or "pole-stub" or "pole-shear" or "pole-seat-bearing" or "pole-crossing-bearing" or "ring-sag"
             or "crossing-opens" or "crossing-pinned" or "pin-strength" or "pole-loss", not Roof.Reciprocal) => "not-reciprocal",
+        ("drain-outlet", _) when house.House.Trench is null => "no-trench-described",
         ("header-bending" or "header-shear" or HeaderPressure, _) when house.House.Openings.All(o => o.Header is null) => "no-headers",
         _ => null,
     };
@@ -90,6 +103,8 @@ internal static class Engineering
     private static string Together(string rule) => rule switch
     {
         "tee-uplift" => "tees",
+        "stem-bearing" => "stem",
+        "ground-bearing" or "middle-third" or "drain-outlet" => "trench",
         "header-bending" or "header-shear" or HeaderPressure => "headers",
         _ => "roof",
     };

@@ -15,6 +15,7 @@ public static class FiguresOf
         ("quantities", Quantities(study.Quantities)),
         ("roof", RoofFigures.Of(study.Roof)),
         ("wallTop", RoofFigures.Of(study.WallTop)),
+        ("foundation", FoundationFigures.Of(study.Foundation)),
         ("findings", Findings(study)));
 
     private static Figure Geometry(HouseGeometry g) => Tree(

@@ -1,3 +1,4 @@
+using Clomwright.Analysis.Foundation;
 using Clomwright.Analysis.Roof;
 using Clomwright.Analysis.WallTop;
 using Clomwright.Building;
@@ -21,6 +22,7 @@ public sealed class HouseStudy
     private readonly Lazy<SettingOut> settingOut;
     private readonly Lazy<RoofResult> roof;
     private readonly Lazy<WallTopResult> wallTop;
+    private readonly Lazy<FoundationResult> foundation;
     private readonly Lazy<Sequence<Finding>> findings;
     private readonly Lazy<Sequence<Diagnostic>> diagnostics;
 
@@ -33,8 +35,9 @@ public sealed class HouseStudy
         settingOut = new(() => SettingOuts.Of(Geometry));
         roof = new(() => RoofOf(house, Geometry, earlier));
         wallTop = new(() => FromRoof.Of(Geometry, Roof));
-        findings = new(() => RuleBook.Check(Geometry, FromResults.Of(House, Roof, WallTop)));
-        diagnostics = new(() => [.. HouseDiagnostics.Of(House), .. Geometry.Diagnostics]);
+        foundation = new(() => FoundationOf(house, Geometry, Roof, earlier));
+        findings = new(() => RuleBook.Check(Geometry, [.. FromResults.Of(House, Roof, WallTop), .. OfFoundation.Demands(House, Foundation)]));
+        diagnostics = new(() => [.. HouseDiagnostics.Of(House), .. Geometry.Diagnostics, .. FromWall.Remarks(Geometry)]);
     }
 
     /// <summary>The description.</summary>
@@ -58,6 +61,9 @@ public sealed class HouseStudy
     /// <summary>Headers, tees and bond beam under that roof.</summary>
     public WallTopResult WallTop => wallTop.Value;
 
+    /// <summary>What comes down on stem and ground, and how trench and drain lie.</summary>
+    public FoundationResult Foundation => foundation.Value;
+
     /// <summary>What the adopted rules say.</summary>
     public Sequence<Finding> Findings => findings.Value;
 
@@ -68,10 +74,10 @@ public sealed class HouseStudy
     public Sequence<Diagnostic> Diagnostics => diagnostics.Value;
 
     /// <summary>Values nobody gave that something leaned on.</summary>
-    public Sequence<Assumption> Assumptions => Quantities.Assumptions.Concat(Roof.Assumptions).Concat(WallTop.Assumptions).Distinct().ToSequence();
+    public Sequence<Assumption> Assumptions => Quantities.Assumptions.Concat(Roof.Assumptions).Concat(WallTop.Assumptions).Concat(Foundation.Assumptions).Distinct().ToSequence();
 
     /// <summary>The calculations behind the numbers, for papers to print.</summary>
-    public Sequence<Calculation> Calculations => [.. Quantities.Calculations, .. Roof.Calculations, .. WallTop.Calculations];
+    public Sequence<Calculation> Calculations => [.. Quantities.Calculations, .. Roof.Calculations, .. WallTop.Calculations, .. Foundation.Calculations];
 
     /// <summary>At most three tried changes that mend a finding; none for one that does not fall short.</summary>
     public Sequence<Mend> MendsOf(Finding finding) => Mends.MendsOf.Finding(this, finding);
@@ -94,6 +100,17 @@ public sealed class HouseStudy
         earlier is { roof.IsValueCreated: true } && WhatRoofReads(earlier.House) == WhatRoofReads(house)
             ? earlier.Roof
             : FromGeometry.Of(geometry);
+
+    private static FoundationResult FoundationOf(House house, HouseGeometry geometry, RoofResult roof, HouseStudy? earlier) =>
+        earlier is { foundation.IsValueCreated: true } && ReferenceEquals(earlier.Roof, roof) && WhatFoundationReads(earlier.House) == WhatFoundationReads(house)
+            ? earlier.Foundation
+            : FromWall.Of(geometry, roof);
+
+    /// <summary>The house without what the foundation never looks at; the roof comes with what it does.</summary>
+    private static House WhatFoundationReads(House house) => WhatGeometryReads(house) with
+    {
+        Site = house.Site, Finishes = house.Finishes, Niches = [], Embeds = [], Lifts = new(), Tees = null, Floor = new(),
+    };
 
     /// <summary>The house without what the roof never looks at: what stands in the wall and under it.</summary>
     private static House WhatRoofReads(House house) => WhatGeometryReads(house) with

@@ -50,6 +50,13 @@ public class MendTests
             { "crossing-pinned", new Edit.ChangeRoof(((Roof.Reciprocal)Houses.HeronPoint.Roof!) with { Joint = PoleJoint.Lashed }).Apply(Houses.HeronPoint) },
             { "seat-centre", new Edit.ChangeBondBeam(Houses.HeronPoint.BondBeam! with { Offset = Length.FromInches(3) }).Apply(Houses.HeronPoint) },
             { "header-pressure", new Edit.ChangeOpening("door", Houses.HeronPoint.Openings[0] with { Header = Houses.HeronPoint.Openings[0].Header! with { Bearing = Length.FromInches(3), CrossPad = true } }).Apply(Houses.HeronPoint) },
+            { "ground-bearing", Houses.HeronPoint with { Site = Houses.HeronPoint.Site with { SoilBearing = new Stress(85_000) } } },
+            { "middle-third", Houses.HeronPoint with { Stem = Houses.HeronPoint.Stem with { InsideOffset = Length.FromInches(8) }, Trench = Houses.HeronPoint.Trench! with { Width = Length.FromInches(20) } } },
+            { "drain-outlet", Houses.HeronPoint with { Trench = Houses.HeronPoint.Trench! with { Outlet = Length.FromInches(-38) } } },
+            { "drain-fall", Houses.HeronPoint with { Trench = Houses.HeronPoint.Trench! with { Fall = new Slope(1.0 / 480) } } },
+            { "trench-frost", Houses.HeronPoint with { Site = Houses.HeronPoint.Site with { FrostDepth = Length.FromInches(24) } } },
+            { "trench-width", Houses.HeronPoint with { Stem = Houses.HeronPoint.Stem with { Width = Length.FromInches(20) }, Trench = Houses.HeronPoint.Trench! with { Width = Length.FromInches(15) } } },
+            { "dry-stem", Houses.HeronPoint with { Stem = Houses.HeronPoint.Stem with { Material = "dry-stone" }, Site = Houses.HeronPoint.Site with { Grade = Length.FromInches(-13), } } },
             { "eave", new Edit.ChangeRoof(house.Roof! with { Eave = Length.FromInches(6) }).Apply(house) },
         };
     }

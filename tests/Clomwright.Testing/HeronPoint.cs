@@ -15,7 +15,7 @@ public static partial class Houses
         {
             Latitude = 45.5, Longitude = -122.7, Elevation = Length.FromMillimetres(60_000), Climate = "portland-or", Grade = In(-12), Loads = "asce7-16",
             GroundSnow = new Stress(1000), WindSpeed = new Speed(105 * 0.44704), Exposure = "B", SeismicSds = 0.25, SeismicSd1 = 0.12, SeismicS1 = 0.1,
-            SiteClass = "D", RiskCategory = "II", FrostDepth = In(18), SoilBearing = new Stress(100_000),
+            SiteClass = "D", RiskCategory = "II", FrostDepth = In(18), SoilBearing = new Stress(100_000), Soil = new Soil { Class = "gravel" }, GroundFall = new Slope(0.06),
         },
         Plan = new Plan.Oval(Ft(15), Ft(12)) { Bearing = new Angle(90) },
         Floor = new Floor
@@ -29,8 +29,8 @@ public static partial class Houses
             ],
             Oil = new FloorOil("linseed", 4),
         },
-        Trench = new Trench(In(24), In(24), In(-42)),
-        Stem = new Stem(In(20), In(8)) { DampBreak = "slate" },
+        Trench = new Trench(In(24), In(24), In(-42)) { OutletBearing = new Angle(202.5), OutletRun = Length.FromFeet(20) },
+        Stem = new Stem(In(20), In(8)) { DampBreak = "slate", Keys = new StemKeys(Length.FromFeet(3), In(4), In(6)) },
         Wall = new Wall(Ft(8, 2), In(14), new Slope(0.05)),
         Lifts = new LiftPlan { Height = In(12) },
         Openings =

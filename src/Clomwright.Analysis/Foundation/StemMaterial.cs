@@ -8,7 +8,8 @@ namespace Clomwright.Analysis.Foundation;
 /// <param name="Key">As a house file names it.</param>
 /// <param name="Density">In the wall, joints and hollows counted, kg/m3.</param>
 /// <param name="Allowable">Pressure allowed, Pa; null where none was found.</param>
-public sealed record StemMaterial(string Key, Cited<double> Density, Cited<double>? Allowable)
+/// <param name="Dry">Laid without mortar: its joints hold no tension and only its width keeps it standing.</param>
+public sealed record StemMaterial(string Key, Cited<double> Density, Cited<double>? Allowable, bool Dry)
 {
     private static readonly FrozenDictionary<string, StemMaterial> Known = Load();
 
@@ -20,7 +21,8 @@ public sealed record StemMaterial(string Key, Cited<double> Density, Cited<doubl
         using var document = MaterialFiles.Open("stem.json");
         return document.RootElement.GetProperty("stems").EnumerateArray()
             .Select(e => new StemMaterial(
-                e.GetProperty("key").GetString()!, MaterialFiles.Cited(e, "density"), e.TryGetProperty("allowable", out _) ? MaterialFiles.Cited(e, "allowable") : null))
+                e.GetProperty("key").GetString()!, MaterialFiles.Cited(e, "density"), e.TryGetProperty("allowable", out _) ? MaterialFiles.Cited(e, "allowable") : null,
+                e.TryGetProperty("dry", out var dry) && dry.GetBoolean()))
             .ToFrozenDictionary(m => m.Key, StringComparer.Ordinal);
     }
 }

@@ -19,6 +19,7 @@ internal static class OrderLines
         "straw" => Wastes.Straw,
         "stem-stone" => Wastes.Stone,
         "trench-gravel" => Wastes.Gravel,
+        "drain-pipe" or "filter-fabric" or "grade-beam" => Wastes.Drain,
         "bond-beam" or "header-timber" => Wastes.Timber,
         "bottles" => Wastes.Bottles,
         _ => null,
@@ -63,11 +64,36 @@ internal static class OrderLines
         if (house.Trench is { Width.Nanometres: > 0, Depth.Nanometres: > 0 } trench)
         {
             var middle = (inside + outside) / 2;
-            var area = trench.Width.Metres * curve.OffsetLength(middle);
-            yield return Line("trench-gravel", new Message("geometry.order.trench-gravel"), "stone", new Volume(area * trench.Depth.Metres),
-                Message.Of("geometry.basis.trench", ("width", trench.Width), ("depth", trench.Depth), ("length", Amount.Metres(curve.OffsetLength(middle)))));
+            var ring = curve.OffsetLength(middle);
+            var drain = DrainLine.Of(geometry) is { Fall: > 0 } falls ? falls : null;
+            var depth = Math.Max(0, trench.Depth.Metres + (drain?.MeanExtra ?? 0));
+            var beam = trench.GradeBeam is { Width.Nanometres: > 0, Depth.Nanometres: > 0 } made ? made.Width.Metres * made.Depth.Metres : 0;
+            yield return Line("trench-gravel", new Message("geometry.order.trench-gravel"), "stone", new Volume(Math.Max(0, (trench.Width.Metres * depth - beam) * ring)),
+                Message.Of("geometry.basis.trench", ("width", trench.Width), ("depth", Amount.Metres(depth)), ("length", Amount.Metres(ring))));
+            if (beam > 0)
+            {
+                yield return Line("grade-beam", new Message("geometry.order.grade-beam"), "stone", new Volume(beam * ring), Message.Of("geometry.basis.grade-beam", ("width", trench.GradeBeam!.Width), ("depth", trench.GradeBeam.Depth)));
+            }
+
+            foreach (var line in Drain(trench, ring, depth))
+            {
+                yield return line;
+            }
         }
     }
+
+    /// <summary>Pipe all round and on to its outlet; fabric round the stone, its two edges laid over each other on top.</summary>
+    private static IEnumerable<OrderLine> Drain(Trench trench, double ring, double depth)
+    {
+        yield return trench.OutletRun is { Nanometres: >= 0 } run
+            ? Line("drain-pipe", new Message("geometry.order.drain-pipe"), "stone", Amount.Metres(ring + run.Metres), Message.Of("geometry.basis.drain-pipe", ("ring", Amount.Metres(ring)), ("run", run)))
+            : Unknown("drain-pipe", new Message("geometry.order.drain-pipe"), "stone", Message.Of("geometry.basis.drain-run", ("ring", Amount.Metres(ring))));
+        var round = 2 * (trench.Width.Metres + depth) + FabricLap;
+        yield return Line("filter-fabric", new Message("geometry.order.filter-fabric"), "stone", new Area(round * ring), Message.Of("geometry.basis.filter-fabric", ("round", Amount.Metres(round)), ("length", Amount.Metres(ring))));
+    }
+
+    /// <summary>By which the edges of the fabric lie over each other, m; common practice, no source.</summary>
+    private const double FabricLap = 0.3;
 
     /// <summary>The stem from outside grade to its top, less the doors and low sills that cut it.</summary>
     private static double StemVolume(HouseGeometry geometry, double grade, double inside, double outside)

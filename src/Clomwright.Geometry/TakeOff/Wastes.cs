@@ -20,6 +20,9 @@ internal static class Wastes
     /// <summary>Trench stone that goes down when tamped.</summary>
     public static Assumption Gravel { get; } = new("waste-gravel", new Message("geometry.assumed.waste-gravel"), Amount.Fraction(0.10), Practice);
 
+    /// <summary>Pipe cut off, fabric lapped, concrete left in the mixer.</summary>
+    public static Assumption Drain { get; } = new("waste-drain", new Message("geometry.assumed.waste-drain"), Amount.Fraction(0.10), Practice);
+
     /// <summary>Timber cut off at ends and joints.</summary>
     public static Assumption Timber { get; } = new("waste-timber", new Message("geometry.assumed.waste-timber"), Amount.Fraction(0.10), Practice);
 

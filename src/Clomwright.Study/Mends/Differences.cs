@@ -6,12 +6,13 @@ namespace Clomwright.Study.Mends;
 /// <summary>What a change does, said so that a crew can do it: which size, how many, how far apart.</summary>
 internal static class Differences
 {
-    /// <summary>The change in words: every size that it changes in roof, bond beam, tees or headers; elsewhere what the edit says of itself.</summary>
+    /// <summary>The change in words: every size that it changes in roof, bond beam, tees, headers, stem, trench or wall; elsewhere what the edit says of itself.</summary>
     public static Message Of(Edit edit, House before, House after)
     {
         List<Message> said =
         [
             .. Roof(before.Roof, after.Roof), .. BondBeam(before.BondBeam, after.BondBeam), .. Tees(before.Tees, after.Tees),
+            .. Ground(before, after),
             .. before.Openings.Zip(after.Openings).SelectMany(pair => Header(pair.First, pair.Second)),
         ];
         return said.Count switch
@@ -54,6 +55,17 @@ internal static class Differences
 
     private static IEnumerable<Message> Tees(Tees? before, Tees? after) =>
         [.. Changed("tees-deep", before?.Depth, after?.Depth), .. Changed("tees-long", before?.Bar, after?.Bar), .. Changed("tees-apart", before?.Spacing, after?.Spacing)];
+
+    private static IEnumerable<Message> Ground(House before, House after) =>
+    [
+        .. Changed("stem-wide", before.Stem.Width, after.Stem.Width), .. Changed("stem-high", before.Stem.Top, after.Stem.Top),
+        .. before.Stem.InsideOffset is not null && after.Stem.InsideOffset is null ? (Message[])[new Message("study.change.stem-centred")] : [],
+        .. Changed("wall-thick", before.Wall.ThicknessAtTop, after.Wall.ThicknessAtTop), .. Changed("wall-high", before.Wall.Top, after.Wall.Top),
+        .. Changed("trench-wide", before.Trench?.Width, after.Trench?.Width), .. Changed("trench-deep", before.Trench?.Depth, after.Trench?.Depth),
+        .. Changed("outlet", before.Trench?.Outlet, after.Trench?.Outlet),
+        .. before.Trench?.Fall == after.Trench?.Fall ? (Message[])[]
+            : after.Trench?.Fall is { } fall ? [Message.Of("study.change.drain-fall", ("now", (Amount)fall))] : [new Message("study.change.drain-even")],
+    ];
 
     private static IEnumerable<Message> Header(Opening before, Opening after) =>
     [

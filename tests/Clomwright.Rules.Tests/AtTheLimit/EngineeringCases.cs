@@ -25,6 +25,16 @@ internal static class EngineeringCases
         {
             Demand = side => CheckedDemand.Held("seat-centre", "bond beam", Amount.Fraction(1.0 / 6 + side * 1e-9), Amount.Fraction(1)),
         },
+        Case("stem-bearing", "stem", "cob that presses on the stem with all that it is allowed", Shed, new Amount(379_212, Dimension.Stress), 1e-2),
+        Case("ground-bearing", "trench", "a trench that presses with all that the ground is allowed", Shed, new Amount(95_760, Dimension.Stress), 1e-3),
+        new LimitCase("engineering", "middle-third", "trench", "a load off the middle of the trench by a sixth of its width", _ => Shed)
+        {
+            Demand = side => CheckedDemand.Held("middle-third", "trench", Amount.Fraction(1.0 / 6 + side * 1e-9), Amount.Fraction(1)),
+        },
+        Case("drain-outlet", "trench", "a drain that needs all the height down to its outlet", Shed with { Trench = new Trench(Length.FromInches(24), Length.FromInches(24)) }, Amount.Metres(0.1524), 1e-9),
+        Measure("drain-fall", "trench", "a trench laid at 1/8 in per ft", side => new Amount(1.0 / 96 - side * 1e-9, Dimension.Slope)),
+        Measure("trench-frost", "trench", "a trench 4 in below frost", side => Length.FromInches(4) - new Length(side)),
+        Measure("dry-stem", "stem", "a stem laid dry as high as it is wide", side => Amount.Number(1 + side * 1e-9)),
         Case("bearing-stress", "pole 3", "a header that presses on the cob with all it may bear", Headed, new Amount(80_000, Dimension.Stress), 1e-3) with
         {
             Body = "common-practice", Demand = side => At("header-pressure", "pole 3", new Amount(80_000, Dimension.Stress), side * 1e-3),
@@ -45,6 +55,9 @@ internal static class EngineeringCases
 
     private static LimitCase Case(string rule, string subject, string what, House house, Amount limit, double hair) =>
         new("engineering", rule, subject, what, _ => house) { Demand = side => At(rule, subject, limit, side * hair) };
+
+    private static LimitCase Measure(string rule, string subject, string what, Func<int, Amount> provided) =>
+        new("common-practice", rule, subject, what, _ => Bare) { Demand = side => CheckedDemand.Measured(rule, subject, provided(side)) };
 
     /// <summary>A demand a little off its capacity.</summary>
     private static CheckedDemand At(string rule, string subject, Amount capacity, double off) =>

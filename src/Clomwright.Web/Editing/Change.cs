@@ -7,26 +7,52 @@ namespace Clomwright.Web.Editing;
 [JsonDerivedType(typeof(Move), "move")]
 [JsonDerivedType(typeof(Nudge), "nudge")]
 [JsonDerivedType(typeof(Write), "write")]
-public abstract record Change(string Opening)
+[JsonDerivedType(typeof(Turn), "turn")]
+[JsonDerivedType(typeof(Step), "step")]
+[JsonDerivedType(typeof(Set), "set")]
+public abstract record Change
 {
+    /// <summary>A change of one opening.</summary>
+    /// <param name="Opening">Its name.</param>
+    public abstract record OfOpening(string Opening) : Change;
+
     /// <summary>An opening dragged.</summary>
     /// <param name="Opening">Its name.</param>
     /// <param name="Station">Where it was dropped along the inside face, m; set on the builder's grid.</param>
     /// <param name="Sill">Where its sill was dropped, m; null leaves it.</param>
-    public sealed record Move(string Opening, double Station, double? Sill) : Change(Opening);
+    public sealed record Move(string Opening, double Station, double? Sill) : OfOpening(Opening);
 
     /// <summary>An opening moved by the arrow keys.</summary>
     /// <param name="Opening">Its name.</param>
     /// <param name="Along">Steps clockwise.</param>
     /// <param name="Up">Steps up.</param>
     /// <param name="Large">Large steps.</param>
-    public sealed record Nudge(string Opening, int Along, int Up, bool Large) : Change(Opening);
+    public sealed record Nudge(string Opening, int Along, int Up, bool Large) : OfOpening(Opening);
 
     /// <summary>A length written in a blank.</summary>
     /// <param name="Opening">Its name.</param>
     /// <param name="Field">Which blank.</param>
     /// <param name="Text">As it was written.</param>
-    public sealed record Write(string Opening, OpeningField Field, string Text) : Change(Opening);
+    public sealed record Write(string Opening, OpeningField Field, string Text) : OfOpening(Opening);
+
+    /// <summary>A change by one knob of the roof.</summary>
+    /// <param name="Knob">Which.</param>
+    public abstract record OfRoof(RoofKnob Knob) : Change;
+
+    /// <summary>A knob pulled to a mark.</summary>
+    /// <param name="Knob">Which.</param>
+    /// <param name="At">The mark, counted in the knob's own steps.</param>
+    public sealed record Turn(RoofKnob Knob, int At) : OfRoof(Knob);
+
+    /// <summary>A knob stepped up or down from where it stands.</summary>
+    /// <param name="Knob">Which.</param>
+    /// <param name="Steps">How many of its steps.</param>
+    public sealed record Step(RoofKnob Knob, int Steps) : OfRoof(Knob);
+
+    /// <summary>A value written in a knob's blank.</summary>
+    /// <param name="Knob">Which.</param>
+    /// <param name="Text">As it was written.</param>
+    public sealed record Set(RoofKnob Knob, string Text) : OfRoof(Knob);
 }
 
 /// <summary>A blank of an opening's sentence.</summary>
@@ -48,4 +74,62 @@ public enum OpeningField
     /// <summary>Rough height.</summary>
     [JsonStringEnumMemberName("height")]
     Height,
+}
+
+/// <summary>A knob of the roof. Which of them a roof has depends on its kind.</summary>
+[JsonConverter(typeof(JsonStringEnumConverter<RoofKnob>))]
+public enum RoofKnob
+{
+    /// <summary>How many poles.</summary>
+    [JsonStringEnumMemberName("poles")]
+    Poles,
+
+    /// <summary>Diameter of a pole at its butt; the tip goes along while the pole is even.</summary>
+    [JsonStringEnumMemberName("butt")]
+    Butt,
+
+    /// <summary>Diameter of a pole at its tip.</summary>
+    [JsonStringEnumMemberName("tip")]
+    Tip,
+
+    /// <summary>Radius of the ring.</summary>
+    [JsonStringEnumMemberName("ring")]
+    Ring,
+
+    /// <summary>Between rafters.</summary>
+    [JsonStringEnumMemberName("spacing")]
+    Spacing,
+
+    /// <summary>Pitch, where it is chosen and does not follow from the poles.</summary>
+    [JsonStringEnumMemberName("pitch")]
+    Pitch,
+
+    /// <summary>Overhang.</summary>
+    [JsonStringEnumMemberName("eave")]
+    Eave,
+
+    /// <summary>Depth of the topmost layer.</summary>
+    [JsonStringEnumMemberName("soil")]
+    Soil,
+
+    /// <summary>Bearing of the first pole, or of the fall.</summary>
+    [JsonStringEnumMemberName("bearing")]
+    Bearing,
+
+    /// <summary>Which way a reciprocal frame turns.</summary>
+    [JsonStringEnumMemberName("turn")]
+    Turn,
+}
+
+/// <summary>What the page looks at: only that is written for it.</summary>
+[JsonConverter(typeof(JsonStringEnumConverter<Sight>))]
+public enum Sight
+{
+    /// <summary>The unrolled wall.</summary>
+    [JsonStringEnumMemberName("wall")]
+    Wall,
+
+    /// <summary>The roof.</summary>
+    [JsonStringEnumMemberName("roof")]
+    Roof,
 }

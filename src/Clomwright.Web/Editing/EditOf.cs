@@ -12,6 +12,16 @@ internal static class EditOf
     /// <summary>The edit, or null and the reason.</summary>
     public static Edit? Change(Change change, House house, StationOf stationOf, out Message? reason)
     {
+        return change switch
+        {
+            Change.OfRoof ofRoof => EditOfRoof.Change(ofRoof, house, out reason),
+            Change.OfOpening ofOpening => OfOpening(ofOpening, house, stationOf, out reason),
+            _ => throw new ArgumentOutOfRangeException(nameof(change)),
+        };
+    }
+
+    private static Edit? OfOpening(Change.OfOpening change, House house, StationOf stationOf, out Message? reason)
+    {
         reason = null;
         var opening = house.Openings.FirstOrDefault(o => o.Name == change.Opening);
         if (opening is null)

@@ -38,9 +38,20 @@ public sealed record HouseState
     /// <summary>Why the change just asked for was not made, if it was not.</summary>
     public required ChangeRefusal? Refusal { get; init; }
 
-    /// <summary>What is drawn.</summary>
-    public required Scene Scene { get; init; }
+    /// <summary>The wall; null when something else is looked at.</summary>
+    public required Scene? Scene { get; init; }
+
+    /// <summary>The roof; null when something else is looked at.</summary>
+    public required RoofScene? Roof { get; init; }
 }
 
 /// <summary>Why a change was not made.</summary>
-public sealed record ChangeRefusal(string? Opening, OpeningField? Field, string Sentence);
+public sealed record ChangeRefusal(string? Opening, OpeningField? Field, RoofKnob? Knob, string Sentence)
+{
+    /// <summary>Why a change was not made; it belongs to the blank that asked for it.</summary>
+    public static ChangeRefusal Of(Change change, string sentence) => new(
+        (change as Change.OfOpening)?.Opening, (change as Change.Write)?.Field, (change as Change.OfRoof)?.Knob, sentence);
+
+    /// <summary>Why something was not done that is no change of the house.</summary>
+    public static ChangeRefusal Of(string sentence) => new(null, null, null, sentence);
+}

@@ -6,26 +6,26 @@ namespace Clomwright.Web.Editing;
 internal sealed class HouseHub(OpenHouses houses) : Hub
 {
     /// <summary>Opens a house, or looks again at one that is open.</summary>
-    public async Task<HouseAnswer> Open(string key)
+    public async Task<HouseAnswer> Open(string key, Sight sight)
     {
         await Groups.AddToGroupAsync(Context.ConnectionId, key, Context.ConnectionAborted);
-        return On(key, house => house.Look());
+        return On(key, house => house.Look(sight));
     }
 
     /// <summary>Changes a house. Changes of one gesture are taken back together.</summary>
-    public Task<HouseAnswer> Change(string key, string gesture, Change change) => Tell(key, house => house.Change(gesture, change));
+    public Task<HouseAnswer> Change(string key, string gesture, Change change, Sight sight) => Tell(key, house => house.Change(gesture, change, sight));
 
     /// <summary>Takes the last step back.</summary>
-    public Task<HouseAnswer> Undo(string key) => Tell(key, house => house.Undo());
+    public Task<HouseAnswer> Undo(string key, Sight sight) => Tell(key, house => house.Undo(sight));
 
     /// <summary>Puts the last step taken back again.</summary>
-    public Task<HouseAnswer> Redo(string key) => Tell(key, house => house.Redo());
+    public Task<HouseAnswer> Redo(string key, Sight sight) => Tell(key, house => house.Redo(sight));
 
     /// <summary>Writes the house to its file.</summary>
-    public Task<HouseAnswer> Save(string key) => Tell(key, house => house.Save());
+    public Task<HouseAnswer> Save(string key, Sight sight) => Tell(key, house => house.Save(sight));
 
     /// <summary>Takes the file as another program left it.</summary>
-    public Task<HouseAnswer> Reload(string key) => Tell(key, house => house.Reload());
+    public Task<HouseAnswer> Reload(string key, Sight sight) => Tell(key, house => house.Reload(sight));
 
     private async Task<HouseAnswer> Tell(string key, Func<OpenHouse, HouseAnswer> act)
     {

@@ -19,7 +19,8 @@ internal sealed class OpenHouse
     private History history;
     private House saved;
     private HouseStudy study;
-    private Scene? scene;
+    private Scene? wall;
+    private RoofScene? roof;
     private long revision;
     private HousePapers? papers;
     private (HouseStudy Study, bool Saved, PaperSize Paper, DateOnly Date) printed;
@@ -65,74 +66,77 @@ internal sealed class OpenHouse
 
     private bool Saved => history.Now == saved;
 
+    /// <summary>What is wrong or odd in the file and in the description, with paths as in the file.</summary>
+    private IEnumerable<Diagnostic> Said => [.. saidOfFile, .. study.Diagnostics.Select(file.Document.InFile)];
+
     /// <summary>The house as it is; a file that another program changed is taken over where nothing here is unsaved.</summary>
-    public HouseAnswer Look()
+    public HouseAnswer Look(Sight sight)
     {
         lock (gate)
         {
             TakeNewFile();
-            return Answer();
+            return Answer(sight);
         }
     }
 
     /// <summary>Makes a change, or says why it cannot be made.</summary>
-    public HouseAnswer Change(string gesture, Change change)
+    public HouseAnswer Change(string gesture, Change change, Sight sight)
     {
         lock (gate)
         {
             if (EditOf.Change(change, history.Now, StationOf, out var reason) is not { } edit)
             {
-                return Answer(new ChangeRefusal(change.Opening, (change as Change.Write)?.Field, Say(reason!)));
+                return Answer(sight, ChangeRefusal.Of(change, Say(reason!)));
             }
 
             Become(history.With(edit.Apply(history.Now), gesture));
-            return Answer();
+            return Answer(sight);
         }
     }
 
     /// <summary>Takes the last step back.</summary>
-    public HouseAnswer Undo()
+    public HouseAnswer Undo(Sight sight)
     {
         lock (gate)
         {
             Become(history.Undo());
-            return Answer();
+            return Answer(sight);
         }
     }
 
     /// <summary>Puts the last step taken back again.</summary>
-    public HouseAnswer Redo()
+    public HouseAnswer Redo(Sight sight)
     {
         lock (gate)
         {
             Become(history.Redo());
-            return Answer();
+            return Answer(sight);
         }
     }
 
     /// <summary>Writes the house to its file, unless another program has changed that meanwhile.</summary>
-    public HouseAnswer Save()
+    public HouseAnswer Save(Sight sight)
     {
         lock (gate)
         {
             var (written, problem) = folder.Save(file, file.Document.With(history.Now));
             if (written is null)
             {
-                return Answer(new ChangeRefusal(null, null, Say(problem!.What)), FileDiffers());
+                return Answer(sight, ChangeRefusal.Of(Say(problem!.What)), FileDiffers());
             }
 
             (file, saved) = (written, history.Now);
             revision++;
-            return Answer();
+            return Answer(sight);
         }
     }
 
     /// <summary>Takes the file as it is now. What was here can be had again by taking that back.</summary>
-    public HouseAnswer Reload()
+    public HouseAnswer Reload(Sight sight)
     {
         lock (gate)
         {
-            return ReadAgain() is { } problem ? Answer(new ChangeRefusal(null, null, problem)) : Answer();
+            return ReadAgain() is { } problem ? Answer(sight, ChangeRefusal.Of(problem)) : Answer(sight);
         }
     }
 
@@ -156,7 +160,7 @@ internal sealed class OpenHouse
 
         (file, saved, saidOfFile) = (read, house, OfFileAlone(reading));
         Become(history.With(house, $"reload-{revision}"));
-        scene = null;
+        (wall, roof) = (null, null);
         revision++;
         return null;
     }
@@ -166,7 +170,7 @@ internal sealed class OpenHouse
         if (next.Now != history.Now)
         {
             study = HouseStudy.Of(next.Now, StudyOptions.Quick, study);
-            scene = null;
+            (wall, roof) = (null, null);
             revision++;
         }
 
@@ -175,7 +179,7 @@ internal sealed class OpenHouse
 
     private double? StationOf(string opening) => StandingOpening.All(study.Geometry).FirstOrDefault(o => o.Opening.Name == opening)?.Station;
 
-    private HouseAnswer Answer(ChangeRefusal? refusal = null, bool fileDiffers = false) => new(
+    private HouseAnswer Answer(Sight sight, ChangeRefusal? refusal = null, bool fileDiffers = false) => new(
         new HouseState
         {
             Key = HouseKey.Of(name),
@@ -188,7 +192,8 @@ internal sealed class OpenHouse
             CanUndo = history.CanUndo,
             CanRedo = history.CanRedo,
             Refusal = refusal,
-            Scene = scene ??= Scenes.FromStudy.Scene(study, Phrasebook.English, [.. saidOfFile, .. study.Diagnostics.Select(file.Document.InFile)]),
+            Scene = sight == Sight.Wall ? wall ??= Scenes.FromStudy.Scene(study, Phrasebook.English, Said) : null,
+            Roof = sight == Sight.Roof ? roof ??= RoofSceneOf.Scene(study, Phrasebook.English, Said) : null,
         },
         null);
 

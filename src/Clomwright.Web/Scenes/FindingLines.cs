@@ -1,4 +1,5 @@
 using Clomwright.Evidence;
+using Clomwright.Rules;
 using Clomwright.Study;
 
 namespace Clomwright.Web.Scenes;
@@ -9,15 +10,19 @@ internal static class FindingLines
     private static readonly string[] Order = ["short", "unchecked", "judgement", "met", "none"];
 
     /// <summary>Every finding but those with nothing to say, tightest first; what needs attention and has a place on the drawing is numbered.</summary>
-    public static IReadOnlyList<(FindingLine Line, Finding Finding)> Of(Sequence<Finding> findings, Pen pen)
+    /// <param name="findings">The findings.</param>
+    /// <param name="pen">Whose words and units.</param>
+    /// <param name="isPlaced">Whether a finding has a place on the drawing; null where that is the unrolled wall.</param>
+    public static IReadOnlyList<(FindingLine Line, Finding Finding)> Of(Sequence<Finding> findings, Pen pen, Func<Finding, bool>? isPlaced = null)
     {
+        isPlaced ??= finding => finding.Places.Count > 0;
         var ordered = findings
             .Where(finding => finding.Verdict is not Verdict.NotApplicable)
             .OrderBy(finding => Array.IndexOf(Order, Standing(finding.Verdict)))
             .ThenBy(finding => Margin(finding.Verdict));
         var number = 0;
         var seen = new Dictionary<string, int>(StringComparer.Ordinal);
-        return [.. ordered.Select(finding => (Line(finding, Id(finding, seen), finding.Verdict is Verdict.Met || finding.Places.Count == 0 ? null : ++number, pen), finding))];
+        return [.. ordered.Select(finding => (Line(finding, Id(finding, seen), finding.Verdict is Verdict.Met || !isPlaced(finding) ? null : ++number, pen), finding))];
     }
 
     /// <summary>How a verdict stands, in one word of the page's contract.</summary>
@@ -35,11 +40,11 @@ internal static class FindingLines
         verdicts.Select(Standing).OrderBy(standing => Array.IndexOf(Order, standing)).FirstOrDefault() ?? "none";
 
     /// <summary>Findings counted.</summary>
-    public static Totals Totals(HouseStudy study, Pen pen)
-    {
-        var tally = study.Tally;
-        return new Totals(tally.Met, tally.Short, tally.NotChecked, tally.NeedsJudgement, pen.Say("web.totals", ("met", tally.Met), ("short", tally.Short), ("unchecked", tally.NotChecked), ("judgement", tally.NeedsJudgement)));
-    }
+    public static Totals Totals(HouseStudy study, Pen pen) => Totals(study.Tally, pen);
+
+    /// <summary>A tally, and the line that says it.</summary>
+    public static Totals Totals(Tally tally, Pen pen) =>
+        new(tally.Met, tally.Short, tally.NotChecked, tally.NeedsJudgement, pen.Say("web.totals", ("met", tally.Met), ("short", tally.Short), ("unchecked", tally.NotChecked), ("judgement", tally.NeedsJudgement)));
 
     private static FindingLine Line(Finding finding, string id, int? number, Pen pen) => new()
     {

@@ -9,16 +9,20 @@ public sealed class EveryPageTests(Chromium chromium)
 {
     private const string Wall = $"/wall/{HouseFolderCopy.Key}";
 
+    private const string Roof = $"/roof/{HouseFolderCopy.Key}";
+
     public static TheoryData<string, int, int, ColorScheme> Pages()
     {
         var data = new TheoryData<string, int, int, ColorScheme>();
-        foreach (var path in (string[])["/", Wall, $"/papers/{HouseFolderCopy.Key}", $"/sheet/{HouseFolderCopy.Key}?of=lift-1", $"/print/{HouseFolderCopy.Key}?of=lifts", "/wall/no-such-house"])
+        foreach (var path in (string[])["/", Wall, Roof, $"/papers/{HouseFolderCopy.Key}", $"/sheet/{HouseFolderCopy.Key}?of=lift-1", $"/print/{HouseFolderCopy.Key}?of=lifts", "/wall/no-such-house"])
         {
             data.Add(path, 1366, 768, ColorScheme.Light);
             data.Add(path, 390, 844, ColorScheme.Light);
         }
 
         data.Add(Wall, 1366, 768, ColorScheme.Dark);
+        data.Add(Roof, 1366, 768, ColorScheme.Dark);
+        data.Add(Roof, 683, 384, ColorScheme.Light);
         data.Add(Wall, 683, 384, ColorScheme.Light); // 1366 by 768 at 200 % zoom
         return data;
     }

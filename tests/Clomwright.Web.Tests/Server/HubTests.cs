@@ -37,13 +37,13 @@ public sealed class HubTests : IAsyncLifetime
         var opened = await Ask("Open");
         Assert.True(opened.Saved);
         Assert.Equal("Heron Point bath house", opened.Name);
-        Assert.Equal(6, opened.Scene.Openings.Count);
+        Assert.Equal(6, opened.Scene!.Openings.Count);
 
         var moved = await Ask("Change", "drag-1", new { kind = "move", opening = "tub-window", station = 5.0 });
         Assert.False(moved.Saved);
         Assert.True(moved.CanUndo);
         Assert.True(moved.Revision > opened.Revision);
-        Assert.Equal(opened.Scene.Views.Inside.Openings.Count, moved.Scene.Views.Inside.Openings.Count);
+        Assert.Equal(opened.Scene!.Views.Inside.Openings.Count, moved.Scene!.Views.Inside.Openings.Count);
 
         var back = await Ask("Undo");
         Assert.True(back.Saved);
@@ -88,7 +88,7 @@ public sealed class HubTests : IAsyncLifetime
     [InlineData("nowhere")]
     public async Task KeyThatIsNoHouseOfTheFolder_GivesOneSentence(string key)
     {
-        var answer = await hub.InvokeAsync<HouseAnswer>("Open", key);
+        var answer = await hub.InvokeAsync<HouseAnswer>("Open", key, "wall");
         Assert.Null(answer.State);
         Assert.False(string.IsNullOrWhiteSpace(answer.Trouble));
     }
@@ -98,7 +98,7 @@ public sealed class HubTests : IAsyncLifetime
     {
         var path = Path.Combine(folder.Path, "broken.house.json");
         await File.WriteAllTextAsync(path, "{ \"format\": 1, ");
-        var answer = await hub.InvokeAsync<HouseAnswer>("Open", "broken");
+        var answer = await hub.InvokeAsync<HouseAnswer>("Open", "broken", "wall");
         Assert.Null(answer.State);
         Assert.False(string.IsNullOrWhiteSpace(answer.Trouble));
         Assert.Equal("{ \"format\": 1, ", await File.ReadAllTextAsync(path));
@@ -114,11 +114,46 @@ public sealed class HubTests : IAsyncLifetime
         Assert.True((await Ask("Open")).Saved);
     }
 
+    [Fact]
+    public async Task KnobTurnedAndPulledFurther_IsOneStepBack_AndTheFileChangesInOneLine()
+    {
+        var before = await File.ReadAllLinesAsync(folder.HouseFile);
+        var opened = await Ask(Sight.Roof, "Open");
+        Assert.Null(opened.Scene);
+        Assert.Equal("4 in", Knob(opened, "soil").Text);
+
+        await Ask(Sight.Roof, "Change", "knob-1", new { kind = "turn", knob = "soil", at = 10 });
+        var turned = await Ask(Sight.Roof, "Change", "knob-1", new { kind = "step", knob = "soil", steps = 2 });
+        Assert.Equal("6 in", Knob(turned, "soil").Text);
+
+        Assert.Equal("4 in", Knob(await Ask(Sight.Roof, "Undo"), "soil").Text);
+        await Ask(Sight.Roof, "Redo");
+        Assert.True((await Ask(Sight.Roof, "Save")).Saved);
+        var after = await File.ReadAllLinesAsync(folder.HouseFile);
+        Assert.Equal(before.Length, after.Length);
+        var changed = before.Zip(after).Single(pair => pair.First != pair.Second);
+        Assert.Equal(changed.First.Replace("\"4 in\"", "\"6 in\"", StringComparison.Ordinal), changed.Second);
+    }
+
+    [Fact]
+    public async Task NonsenseInAKnob_ChangesNothingAndSaysWhyAtThatKnob()
+    {
+        var opened = await Ask(Sight.Roof, "Open");
+        var refused = await Ask(Sight.Roof, "Change", "knob-1", new { kind = "set", knob = "eave", text = "as far as it goes" });
+        Assert.Equal(opened.Revision, refused.Revision);
+        Assert.Equal(RoofKnob.Eave, refused.Refusal?.Knob);
+        Assert.Contains("as far as it goes", refused.Refusal?.Sentence);
+    }
+
+    private static Web.Scenes.KnobCard Knob(HouseState state, string key) => state.Roof!.Knobs.Single(knob => knob.Key == key);
+
     private static object Written(string text) => new { kind = "write", opening = "door", field = "width", text };
 
-    private async Task<HouseState> Ask(string what, params object[] with)
+    private Task<HouseState> Ask(string what, params object[] with) => Ask(Sight.Wall, what, with);
+
+    private async Task<HouseState> Ask(Sight sight, string what, params object[] with)
     {
-        var answer = await hub.InvokeCoreAsync<HouseAnswer>(what, [HouseFolderCopy.Key, .. with]);
+        var answer = await hub.InvokeCoreAsync<HouseAnswer>(what, [HouseFolderCopy.Key, .. with, sight]);
         Assert.Null(answer.Trouble);
         return answer.State!;
     }

@@ -1,13 +1,13 @@
 import { HubConnectionBuilder, HubConnectionState, LogLevel, type HubConnection } from '@microsoft/signalr';
-import type { Change, HouseAnswer } from './scene';
+import type { Change, HouseAnswer, Sight } from './scene';
 
 export type Act = 'Undo' | 'Redo' | 'Save' | 'Reload';
 
-type Asking = { gesture: string | null; ask: (line: HubConnection) => Promise<HouseAnswer> };
+type Asking = { gesture: string | null; change?: Change; ask: (line: HubConnection) => Promise<HouseAnswer> };
 
 /**
- * The line to the server for one open house. One request is under way at a time; while it is, a newer move of the same
- * gesture takes the place of one that still waits.
+ * The line to the server for one open house. One request is under way at a time; while it is, a newer change of the
+ * same gesture takes the place of one that still waits, and steps that wait are added up.
  */
 export class HouseLine {
   private readonly hub: HubConnection;
@@ -17,6 +17,7 @@ export class HouseLine {
 
   constructor(
     private readonly key: string,
+    private sight: Sight,
     private readonly took: (answer: HouseAnswer) => void,
     private readonly lost: (broken: boolean) => void,
   ) {
@@ -49,20 +50,28 @@ export class HouseLine {
   }
 
   open(): void {
-    this.put({ gesture: null, ask: (hub) => hub.invoke<HouseAnswer>('Open', this.key) });
+    this.put({ gesture: null, ask: (hub) => hub.invoke<HouseAnswer>('Open', this.key, this.sight) });
   }
 
   change(gesture: string, change: Change): void {
-    const fresh: Asking = { gesture, ask: (hub) => hub.invoke<HouseAnswer>('Change', this.key, gesture, change) };
     const last = this.waiting.at(-1);
-    if (change.kind === 'move' && last?.gesture === gesture) this.waiting[this.waiting.length - 1] = fresh;
+    const joined = last?.gesture === gesture ? together(last.change, change) : null;
+    const whole = joined ?? change;
+    const fresh: Asking = { gesture, change: whole, ask: (hub) => hub.invoke<HouseAnswer>('Change', this.key, gesture, whole, this.sight) };
+    if (joined !== null) this.waiting[this.waiting.length - 1] = fresh;
     else this.put(fresh);
     void this.run();
   }
 
+  /** Looks at something else of the same house. */
+  look(sight: Sight): void {
+    this.sight = sight;
+    this.open();
+  }
+
   /** Undo, redo, save, or take the file as another program left it. */
   act(act: Act): void {
-    this.put({ gesture: null, ask: (hub) => hub.invoke<HouseAnswer>(act, this.key) });
+    this.put({ gesture: null, ask: (hub) => hub.invoke<HouseAnswer>(act, this.key, this.sight) });
   }
 
   private heardOf(revision: number): void {
@@ -93,4 +102,11 @@ export class HouseLine {
     this.took(answer);
     void this.run();
   }
+}
+
+/** Two changes of one gesture as one; null where both have to be made. */
+function together(before: Change | undefined, after: Change): Change | null {
+  if (before === undefined) return null;
+  if (after.kind === 'step' && before.kind === 'step') return { ...after, steps: before.steps + after.steps };
+  return (after.kind === 'move' || after.kind === 'turn') && before.kind === after.kind ? after : null;
 }

@@ -1,5 +1,5 @@
 /** Where one can be. */
-export type Place = { page: 'start' } | { page: 'wall'; house: string } | { page: 'papers'; house: string; paper?: string } | { page: 'sheet' | 'print'; house: string; of: string; paper?: string };
+export type Place = { page: 'start' } | { page: 'wall' | 'roof'; house: string } | { page: 'papers'; house: string; paper?: string } | { page: 'sheet' | 'print'; house: string; of: string; paper?: string };
 
 export function hrefOf(place: Place): string {
   switch (place.page) {
@@ -20,7 +20,7 @@ export function placeOf(address: URL | Location | HTMLAnchorElement): Place {
   if (!house) return { page: 'start' };
   const asked = new URLSearchParams(address.search);
   const paper = asked.get('paper') ?? undefined;
-  if (page === 'wall') return { page, house };
+  if (page === 'wall' || page === 'roof') return { page, house };
   if (page === 'papers') return { page, house, paper };
   if (page === 'sheet' || page === 'print') return { page, house, of: asked.get('of') ?? '', paper };
   return { page: 'start' };
@@ -44,6 +44,7 @@ export function followLinks(go: () => void): void {
     const link = (event.target as Element | null)?.closest?.('a[href]') as HTMLAnchorElement | null;
     if (link === null || link.target !== '' || link.hasAttribute('download') || link.origin !== location.origin) return;
     if (placeOf(link).page === 'start' && link.pathname !== '/') return;
+    if (link.hash !== '' && link.pathname === location.pathname && link.search === location.search) return;
     event.preventDefault();
     if (link.href !== location.href) history.pushState(null, '', link.href);
     go();

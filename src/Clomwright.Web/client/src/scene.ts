@@ -1,5 +1,7 @@
 // What the server sends to be drawn. Lengths in metres; every word and every written number arrives as text.
 
+import type { RoofScene } from './roof-scene';
+
 export type Face = 'inside' | 'outside';
 export type Point = readonly [x: number, y: number];
 
@@ -8,8 +10,14 @@ export type Box = readonly [x0: number, x1: number, y0: number, y1: number];
 
 export type FieldName = 'station' | 'sill' | 'width' | 'height';
 
+/** A knob of the roof, as the server names it. */
+export type KnobName = string;
+
 /** How a finding stands; the order is the order of attention. */
 export type Standing = 'short' | 'unchecked' | 'judgement' | 'met' | 'none';
+
+/** What is looked at; only that is sent. */
+export type Sight = 'wall' | 'roof';
 
 export interface HouseCard {
   key: string;
@@ -38,16 +46,27 @@ export interface HouseState {
   canUndo: boolean;
   canRedo: boolean;
   refusal: Refusal | null;
-  scene: Scene;
+  /** The wall; null when something else is looked at. */
+  scene: Scene | null;
+  /** The roof; null when something else is looked at. */
+  roof: RoofScene | null;
 }
 
 export interface Refusal {
   opening: string | null;
   field: FieldName | null;
+  knob: KnobName | null;
   sentence: string;
 }
 
-export interface Scene {
+/** What the rules say, and what is wrong in the description. */
+export interface Said {
+  findings: FindingLine[];
+  totals: Totals;
+  diagnostics: DiagnosticLine[];
+}
+
+export interface Scene extends Said {
   /** Length of the ring along the inside face. */
   ring: number;
   bottom: number;
@@ -57,11 +76,8 @@ export interface Scene {
   views: Record<Face, FaceView>;
   openings: OpeningCard[];
   piers: PierLine[];
-  findings: FindingLine[];
-  totals: Totals;
   figures: Figure[];
   plan: PlanKey;
-  diagnostics: DiagnosticLine[];
 }
 
 export interface Tick {
@@ -220,4 +236,7 @@ export interface PapersState {
 export type Change =
   | { kind: 'move'; opening: string; station: number; sill: number | null }
   | { kind: 'nudge'; opening: string; along: number; up: number; large: boolean }
-  | { kind: 'write'; opening: string; field: FieldName; text: string };
+  | { kind: 'write'; opening: string; field: FieldName; text: string }
+  | { kind: 'turn'; knob: KnobName; at: number }
+  | { kind: 'step'; knob: KnobName; steps: number }
+  | { kind: 'set'; knob: KnobName; text: string };

@@ -2,11 +2,12 @@ import { LitElement, html } from 'lit';
 import type { Nearness } from './drawing/frame';
 import { HouseLine, type Act } from './line';
 import { papersPage } from './pages/papers';
+import { roofPage, type RoofBench } from './pages/roof';
 import { sheetsPage } from './pages/sheets';
 import { startPage } from './pages/start';
 import { wallPage, type WallBench } from './pages/wall';
 import { followLinks, papersAddress, placeOf, type Place } from './places';
-import type { Change, Face, HouseAnswer, HouseCard, HouseState, PapersState } from './scene';
+import type { Change, Face, HouseAnswer, HouseCard, HouseState, PapersState, Sight } from './scene';
 import { say } from './words';
 
 interface Houses {
@@ -15,7 +16,7 @@ interface Houses {
 }
 
 /** The whole page: where one is, the open house, and the line to the server. */
-export class Workbench extends LitElement implements WallBench {
+export class Workbench extends LitElement implements WallBench, RoofBench {
   static override properties = {
     place: { state: true },
     houses: { state: true },
@@ -81,7 +82,7 @@ export class Workbench extends LitElement implements WallBench {
     });
     addEventListener('keydown', (event) => this.keyed(event));
     addEventListener('beforeunload', (event) => {
-      if (this.place.page === 'wall' && this.state?.saved === false && this.broken) event.preventDefault();
+      if (this.sight !== null && this.state?.saved === false && this.broken) event.preventDefault();
     });
     followLinks(() => this.go());
     this.watch.observe(document.documentElement);
@@ -95,7 +96,9 @@ export class Workbench extends LitElement implements WallBench {
       case 'start':
         return this.houses === null ? this.waitPage() : startPage(this.houses.folder, this.houses.houses);
       case 'wall':
-        return this.state === undefined ? this.waitPage() : wallPage(this, this.state);
+        return this.state?.scene ? wallPage(this, this.state, this.state.scene) : this.waitPage();
+      case 'roof':
+        return this.state?.roof ? roofPage(this, this.state, this.state.roof) : this.waitPage();
       case 'papers':
         return this.papers === null ? this.waitPage() : papersPage(this.place.house, this.papers);
       case 'sheet':
@@ -122,6 +125,11 @@ export class Workbench extends LitElement implements WallBench {
     </main>`;
   }
 
+  /** What of the open house is looked at; null on pages that have no open house. */
+  private get sight(): Sight | null {
+    return this.place.page === 'wall' || this.place.page === 'roof' ? this.place.page : null;
+  }
+
   turn = (face: Face): void => {
     this.face = face;
   };
@@ -142,7 +150,7 @@ export class Workbench extends LitElement implements WallBench {
 
   private measure(): void {
     const style = getComputedStyle(document.documentElement);
-    this.room = Math.floor(document.documentElement.clientWidth - 2 * Number.parseFloat(style.getPropertyValue('--page-edge') || '0'));
+    this.room = Math.max(0, Math.floor(document.documentElement.clientWidth - 2 * Number.parseFloat(style.getPropertyValue('--page-edge') || '0')));
   }
 
   private go(): void {
@@ -150,7 +158,7 @@ export class Workbench extends LitElement implements WallBench {
     this.trouble = null;
     this.papers = null;
     const house = this.place.page === 'start' ? '' : this.place.house;
-    if (this.place.page !== 'wall' || house !== this.lineFor) this.hangUp();
+    if (this.sight === null || house !== this.lineFor) this.hangUp();
     switch (this.place.page) {
       case 'start':
         this.houses = null;
@@ -158,7 +166,8 @@ export class Workbench extends LitElement implements WallBench {
         void this.fetched<Houses>('/api/houses', (houses) => (this.houses = houses));
         break;
       case 'wall':
-        this.ring(house);
+      case 'roof':
+        this.ring(house, this.place.page);
         break;
       default:
         void this.fetched<PapersState>(papersAddress(house, '', this.place.paper), (papers) => {
@@ -174,13 +183,18 @@ export class Workbench extends LitElement implements WallBench {
     this.lineFor = '';
   }
 
-  private ring(house: string): void {
-    if (this.line !== null) return;
+  private ring(house: string, sight: Sight): void {
+    this.pointed = null;
+    if (this.line !== null) {
+      this.line.look(sight);
+      return;
+    }
     this.state = undefined;
-    this.chosen = this.pointed = null;
+    this.chosen = null;
     this.lineFor = house;
     const line = new HouseLine(
       house,
+      sight,
       (answer) => this.answered(line, answer),
       (broken) => {
         if (this.line === line) this.broken = broken;
@@ -199,11 +213,13 @@ export class Workbench extends LitElement implements WallBench {
     }
     this.state = answer.state;
     if (this.settled) this.told = this.inShort(answer.state);
-    document.title = say('web.title.wall', { name: answer.state.name });
+    document.title = say(answer.state.roof === null ? 'web.title.wall' : 'web.title.roof', { name: answer.state.name });
   }
 
   /** What is read aloud when a change has settled. */
-  private inShort({ scene }: HouseState): string {
+  private inShort({ scene, roof }: HouseState): string {
+    if (roof !== null) return [roof.trouble, roof.tightest[0]?.what, roof.tightest[0]?.used, roof.totals.line].filter(Boolean).join('. ');
+    if (scene === null) return '';
     const chosen = scene.openings.find((opening) => opening.name === this.chosen);
     return [chosen?.label, scene.totals.line].filter(Boolean).join('. ');
   }
@@ -222,9 +238,9 @@ export class Workbench extends LitElement implements WallBench {
   }
 
   private keyed(event: KeyboardEvent): void {
-    if (this.place.page !== 'wall' || !(event.ctrlKey || event.metaKey) || event.altKey) return;
+    if (this.sight === null || !(event.ctrlKey || event.metaKey) || event.altKey) return;
     const key = event.key.toLowerCase();
-    const writing = event.target instanceof HTMLInputElement;
+    const writing = event.target instanceof HTMLInputElement && event.target.type === 'text';
     if (key === 's') this.act('Save');
     else if (writing) return;
     else if (key === 'z' && !event.shiftKey) this.act('Undo');

@@ -47,6 +47,7 @@ function houseCard(house: HouseCard): TemplateResult {
       <p class="standing">${house.line}</p>
       <p class="ways">
         <a href=${wall}>${say('web.nav.wall')}</a>
+        <a href=${hrefOf({ page: 'roof', house: house.key })}>${say('web.nav.roof')}</a>
         <a href=${hrefOf({ page: 'papers', house: house.key })}>${say('web.nav.papers')}</a>
         <a class="print" href=${hrefOf({ page: 'print', house: house.key, of: 'lifts' })} target="_blank">${say('web.start.print-lifts')}</a>
       </p>

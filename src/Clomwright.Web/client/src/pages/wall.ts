@@ -5,31 +5,28 @@ import { liftTable, poleWidth, storeyPole } from '../drawing/pole';
 import '../drawing/strip';
 import '../parts/margin-list';
 import '../parts/opening-line';
+import { acts, type Bench } from '../parts/acts';
 import { footer, masthead } from '../parts/masthead';
-import type { Act } from '../line';
-import type { Face, HouseState } from '../scene';
+import type { Face, HouseState, Scene } from '../scene';
 import { say } from '../words';
 
-export interface WallBench {
+export interface WallBench extends Bench {
   readonly face: Face;
   readonly nearness: Nearness;
   readonly chosen: string | null;
   readonly pointed: string | null;
   readonly settled: boolean;
-  readonly broken: boolean;
   readonly told: string;
   /** Room for the strip and its pole, px. */
   readonly room: number;
   turn(face: Face): void;
   step(nearness: Nearness): void;
   choose(opening: string): void;
-  act(act: Act): void;
 }
 
 /** The wall, unrolled. */
-export function wallPage(bench: WallBench, state: HouseState): TemplateResult {
+export function wallPage(bench: WallBench, state: HouseState, scene: Scene): TemplateResult {
   const { face } = bench;
-  const { scene } = state;
   const card = scene.openings.find((opening) => opening.name === bench.chosen) ?? scene.openings[0];
   const besides = bench.room >= 900;
   return html`
@@ -80,25 +77,10 @@ export function wallPage(bench: WallBench, state: HouseState): TemplateResult {
           </dl>
           <div class=${besides ? 'only-read-aloud' : ''}>${liftTable(scene)}</div>
         </section>
-        <margin-list .scene=${scene} .pointed=${bench.pointed}></margin-list>
+        <margin-list .scene=${scene} .heading=${say('web.findings.heading')} .pointed=${bench.pointed}></margin-list>
       </div>
     </main>
     <p class="only-read-aloud" role="status">${bench.told}</p>
     ${footer()}
-  `;
-}
-
-function acts(bench: WallBench, state: HouseState): TemplateResult {
-  const trouble = bench.broken ? say('web.line.lost') : state.refusal?.field === null ? state.refusal.sentence : null;
-  return html`
-    <p class="saved ${state.saved ? '' : 'unsaved'} ${trouble === null ? '' : 'reason'}" role="status">${trouble ?? state.savedLine}</p>
-    ${
-      state.fileDiffers
-        ? html`<button type="button" class="act" @click=${() => bench.act('Reload')}>${say('web.act.reload')}</button>`
-        : nothing
-    }
-    <button type="button" class="act" ?disabled=${!state.canUndo} @click=${() => bench.act('Undo')}>${say('web.act.undo')}</button>
-    <button type="button" class="act" ?disabled=${!state.canRedo} @click=${() => bench.act('Redo')}>${say('web.act.redo')}</button>
-    <button type="button" class="act save" ?disabled=${state.saved} @click=${() => bench.act('Save')}>${say('web.act.save')}</button>
   `;
 }

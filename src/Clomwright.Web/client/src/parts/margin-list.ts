@@ -1,15 +1,16 @@
 import { LitElement, html, nothing, type TemplateResult } from 'lit';
 import { repeat } from 'lit/directives/repeat.js';
-import type { FindingLine, Scene, Standing } from '../scene';
+import type { FindingLine, Said, Standing } from '../scene';
 import { say } from '../words';
 
 const groups: readonly Standing[] = ['short', 'unchecked', 'judgement', 'met'];
 
 /** The margin list: what falls short, what is not checked, what a person has to judge; what is met is folded away. */
 export class MarginList extends LitElement {
-  static override properties = { scene: { attribute: false }, pointed: {}, open: { state: true } };
+  static override properties = { scene: { attribute: false }, heading: {}, pointed: {}, open: { state: true } };
 
-  declare scene: Scene;
+  declare scene: Said;
+  declare heading: string;
   declare pointed: string | null;
   declare open: string | null;
 
@@ -24,7 +25,7 @@ export class MarginList extends LitElement {
 
   protected override render() {
     return html`
-      <h2 id="findings">${say('web.findings.heading')}</h2>
+      <h2 id="findings">${this.heading}</h2>
       <p class="totals" data-totals>${this.scene.totals.line}</p>
       ${this.diagnostics()} ${groups.map((standing) => this.group(standing))}
     `;

@@ -16,10 +16,16 @@ internal static class RoofFindings
         "pole-seat", "eave", "tee-fixing", "bearing-stress", "seat-centre", "roof-uplift", "roof-height", "roof-load-when-dry",
     };
 
+    /// <summary>Engineering checks that no roof moves.</summary>
+    private static readonly HashSet<string> NotOfRoof = new(StringComparer.Ordinal) { "drain-outlet" };
+
     /// <summary>Those findings.</summary>
     public static Sequence<Finding> Of(Sequence<Finding> findings) => findings
-        .Where(f => f.Verdict is not Verdict.NotApplicable && (f.Clause.Body == "engineering" || OfRoof.Contains(f.Rule.Key) || f.Verdict is Verdict.FallsShort))
+        .Where(f => f.Verdict is not Verdict.NotApplicable && (IsOfRoof(f) || f.Verdict is Verdict.FallsShort))
         .ToSequence();
+
+    private static bool IsOfRoof(Finding finding) =>
+        OfRoof.Contains(finding.Rule.Key) || (finding.Clause.Body == "engineering" && !NotOfRoof.Contains(finding.Rule.Key));
 
     /// <summary>The five rules with least to spare, each at its tightest place. A limit of nothing has no share that could be used: such a finding is listed below.</summary>
     public static IReadOnlyList<TightLine> Tightest(IReadOnlyList<(FindingLine Line, Finding Finding)> findings, Pen pen) =>

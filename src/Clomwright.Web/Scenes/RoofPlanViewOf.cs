@@ -119,7 +119,7 @@ internal sealed class RoofPlanViewOf(HouseGeometry geometry, Sequence<PoleGeomet
     private double Aside(Landing landing)
     {
         var pole = poles.Count == 0 ? null : poles.MinBy(p => (p.Foot - landing.Point).Norm);
-        return pole is null || geometry.Curve.Tangent(landing.Station).Dot(pole.Along) < 0 ? LabelAside : -LabelAside;
+        return pole is null || geometry.Curve.Tangent(landing.Station).Dot(pole.Along) < 1e-6 ? LabelAside : -LabelAside;
     }
 
     private static string Name(PoleGeometry pole) => string.Create(CultureInfo.InvariantCulture, $"pole {pole.Number}");

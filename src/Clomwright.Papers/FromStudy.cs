@@ -16,6 +16,7 @@ public static class FromStudy
             SettingOut = study.SettingOut,
             Roof = study.House.Roof is null ? null : study.Roof,
             WallTop = study.WallTop,
+            Foundation = study.Foundation,
             Findings = study.Findings,
             Diagnostics = study.Diagnostics,
             Assumptions = study.Assumptions,

@@ -1,3 +1,4 @@
+using Clomwright.Analysis.Foundation;
 using Clomwright.Analysis.Roof;
 using Clomwright.Analysis.WallTop;
 using Clomwright.Building;
@@ -23,6 +24,9 @@ public sealed record PaperSet
 
     /// <summary>Bond beam, tees and headers; null where nothing was computed of them.</summary>
     public WallTopResult? WallTop { get; init; }
+
+    /// <summary>Stem, trench, ground and drain; null where nothing was computed of them.</summary>
+    public FoundationResult? Foundation { get; init; }
 
     /// <summary>What the adopted rules say.</summary>
     public Sequence<Finding> Findings { get; init; }

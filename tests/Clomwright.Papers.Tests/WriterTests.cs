@@ -20,6 +20,8 @@ public sealed partial class WriterTests
     [InlineData("plan")]
     [InlineData("unrolled-outside")]
     [InlineData("section")]
+    [InlineData("foundation")]
+    [InlineData("drain")]
     [InlineData("lift-1")]
     [InlineData("opening-door")]
     [InlineData("pocket-card")]

@@ -46,7 +46,7 @@ internal static class OrderSheet
     private static IEnumerable<string> Hazards(string supplier) => supplier switch
     {
         "earth" => ["caution.dust", "caution.treading", "caution.loads"],
-        "stone" => ["caution.dust", "caution.loads"],
+        "stone" => ["caution.dust", "caution.stone", "caution.loads"],
         "straw" => ["caution.straw"],
         _ => ["caution.loads"],
     };

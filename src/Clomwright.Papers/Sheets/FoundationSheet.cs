@@ -1,0 +1,182 @@
+using Clomwright.Analysis;
+using Clomwright.Analysis.Foundation;
+using Clomwright.Building;
+using Clomwright.Evidence;
+using Clomwright.Papers.Drawing;
+using Clomwright.Papers.Layout;
+using Clomwright.Papers.Views;
+using Clomwright.Study;
+
+namespace Clomwright.Papers.Sheets;
+
+/// <summary>Trench, stem and the foot of the wall to scale, with what comes down on them and what they may carry.</summary>
+internal static class FoundationSheet
+{
+    private const double LabelWidth = 52;
+    private const double LabelGap = 8;
+
+    public static IEnumerable<Draft> Of(Scene scene)
+    {
+        if (scene.Set.Foundation is not { } foundation)
+        {
+            return [];
+        }
+
+        var say = scene.Say;
+        var content = SheetFrame.Content(scene.Portrait.Width, scene.Portrait.Height);
+        var scale = DrawingScale.Fitting(say.First, s =>
+        {
+            var d = new FoundationDrawing(scene.Geometry, s.PaperPerMetre);
+            return d.Right - d.Left + LabelGap + LabelWidth <= content.Width && d.Foot - d.Top + 6 <= content.Height * 0.64;
+        });
+        var drawing = new FoundationDrawing(scene.Geometry, scale.PaperPerMetre);
+        var board = new Board();
+        Name(board, drawing.Draw(board, say), drawing.Right + LabelGap);
+        var view = board.Marks.Bounds().Inset(-1);
+        List<Block> blocks =
+        [
+            new Picture(board.Marks, view),
+            new Paragraph(say.Say("foundation.note"), Styles.Small) { Above = 1.5 },
+            new Cautions(say.Say("caution.title"), [.. Hazards(scene).Select(h => say.Say(h))]),
+            new Heading(say.Say("foundation.loads")),
+            Loads(scene, foundation),
+            .. foundation.Missing is { } missing ? (Block[])[RoofPoles.NotChecked(scene, missing) with { Above = 2 }] : [],
+            .. Capacities(scene, foundation),
+            .. Sleeves(scene),
+        ];
+        return Draft.Flow(new SheetHead("foundation", say.Say("foundation.title"), Clock.Drawing, say.Say(scale.Label)), scene.Portrait, blocks, say);
+    }
+
+    /// <summary>Labels in a column beside the drawing, each with a line to what it names.</summary>
+    private static void Name(Board board, IReadOnlyList<PartLabel> labels, double x)
+    {
+        var sorted = labels.OrderBy(l => l.At.Y).ToArray();
+        var lines = sorted.Select(l => Wrapping.Lines(l.Words, Styles.Body, LabelWidth)).ToArray();
+        var heights = lines.Select(l => l.Count * Styles.Body.Leading + 1.2).ToArray();
+        var middles = Spreading.Apart([.. sorted.Select(l => l.At.Y)], heights, double.NegativeInfinity, double.PositiveInfinity);
+        for (var i = 0; i < sorted.Length; i++)
+        {
+            var at = sorted[i].At;
+            board.Add(new Stroke(Outline.Through(at, new(x - 3, middles[i]), new(x - 0.8, middles[i])), new Pen(Weight.Thin)));
+            board.Add(new Fill(Outline.Circle(at, 0.45)));
+            board.Lines(lines[i], x, middles[i] - lines[i].Count * Styles.Body.Leading / 2, Styles.Body);
+        }
+    }
+
+    private static IEnumerable<string> Hazards(Scene scene)
+    {
+        yield return "caution.services";
+        yield return "caution.trench";
+        if (scene.House.Stem.Material is "mortared-stone" or "block" || scene.House.Trench?.GradeBeam is not null)
+        {
+            yield return "caution.mortar";
+        }
+
+        yield return "caution.stone";
+    }
+
+    private static Table Loads(Scene scene, FoundationResult foundation)
+    {
+        var say = scene.Say;
+        return new Table(
+            [
+                new(say.Say("foundation.what")) { Grows = 1 }, new(say.Say("foundation.asked"), Anchor.End), new(say.Say("foundation.allowed"), Anchor.End), new(say.Say("foundation.used"), Anchor.End),
+                new(say.Say("foundation.under")), new(""),
+            ],
+            [
+                Line(scene, "foundation.on-stem", "raising.within", foundation.Stem, 1, foundation.Missing),
+                Line(scene, "foundation.on-ground", "foundation.bears", foundation.Ground, 1, foundation.Missing),
+                .. foundation.Joints.Select(j => Line(scene, Joint(j.Joint), "foundation.in-third", j.Check, 1.0 / 6, foundation.Missing)),
+                Line(scene, "foundation.frost", "foundation.deeper", foundation.Frost, 1, null),
+            ]) { Above = 1.5 };
+    }
+
+    private static string Joint(string joint) => joint switch
+    {
+        "cob on stem" => "foundation.joint-cob-on-stem",
+        "stem foot" => "foundation.joint-stem-foot",
+        _ => "foundation.joint-trench",
+    };
+
+    private static Row Line(Scene scene, string key, string within, Known<FoundationCheck> known, double share, Message? missing)
+    {
+        var say = scene.Say;
+        if (known.Value is not { } check)
+        {
+            return new Row(new Cell(say.Say(key), say.Say(known.NotChecked!)), "", "", "", "", new Cell(say.Say("not-checked")) { Lettering = Styles.BodyStrong });
+        }
+
+        var stage = check.Stage.Length == 0 ? ""
+            : check.Combination.Length > 0 ? check.Combination : say.Say(new Message("study.stage." + string.Concat(check.Stage.Select(c => char.IsUpper(c) ? $"-{char.ToLowerInvariant(c)}" : c.ToString()))));
+        var allowed = new Amount(check.Capacity.Si * share, check.Capacity.Dimension);
+        var isShort = check.Demand.Si > allowed.Si * (1 + 1e-12);
+        return new Row(
+            new Cell(say.Say(key)),
+            scene.Cell(check.Demand) with { Lettering = Styles.BodyStrong },
+            scene.Cell(allowed),
+            new Cell(say.One(Amount.Fraction(check.Demand.Si / allowed.Si))),
+            new Cell(stage.Length == 0 ? "" : check.Subject, stage),
+            isShort ? new Cell(say.Say("raising.short")) { Lettering = Styles.BodyStrong }
+                : missing is not null ? new Cell(say.Say("not-checked")) { Lettering = Styles.BodyStrong }
+                : new Cell(say.Say(within)));
+    }
+
+    private static IEnumerable<Block> Capacities(Scene scene, FoundationResult foundation)
+    {
+        var (say, ground) = (scene.Say, foundation.Capacities);
+        List<Fact> facts = [];
+        if (ground.Given is { } given)
+        {
+            facts.Add(scene.Fact("foundation.given", new Amount(given, Dimension.Stress), Tag.Given));
+        }
+
+        if (ground.Presumptive.Value is { } table)
+        {
+            facts.Add(new Fact(say.Say("foundation.table", ("class", table.Key)), say.One(new Amount(table.Pressure.Value, Dimension.Stress)), Wording.Dotted(say.Other(new Amount(table.Pressure.Value, Dimension.Stress)), Wording.Say(table.Pressure.Source))));
+        }
+
+        if (ground.Computed.Value is { } computed)
+        {
+            facts.Add(scene.Fact("foundation.formula", new Amount(computed.Least, Dimension.Stress), Tag.Computed));
+        }
+
+        if (foundation.FrostEstimate.Value is { } frost)
+        {
+            facts.Add(scene.Fact("foundation.frost-estimate", Amount.Metres(frost.Berggren), Tag.Computed));
+        }
+
+        if (facts.Count > 0)
+        {
+            yield return new Facts(facts, Styles.BodyStrong) { Above = 3, Across = 4 };
+            yield return new Paragraph(say.Say("foundation.side-by-side"), Styles.Small) { Above = 1.5 };
+        }
+    }
+
+    /// <summary>Sleeves and pipes that go through the stem or under it.</summary>
+    private static IEnumerable<Block> Sleeves(Scene scene)
+    {
+        var (say, g) = (scene.Say, scene.Geometry);
+        var low = g.Embeds.Where(e => e.Embed.Kind is EmbedKind.Sleeve or EmbedKind.Pipe && e.Height < g.Wall.Base.Metres).OrderBy(e => e.Station).ToList();
+        if (low.Count == 0)
+        {
+            yield break;
+        }
+
+        yield return new Heading(say.Say("foundation.sleeves"));
+        yield return new Table(
+            [
+                new(say.Say("foundation.sleeve")) { Grows = 1 }, new(say.Say("foundation.station"), Anchor.End), new(say.Say("foundation.height"), Anchor.End), new(say.Say("foundation.below-grade"), Anchor.End), new(say.Say("foundation.size"), Anchor.End),
+            ],
+            [
+                .. low.Select(e => new Row(
+                    new Cell(e.Address, e.Embed.Note ?? "") { Tick = true },
+                    scene.Metres(e.Station),
+                    scene.Metres(e.Height),
+                    g.House.Site.Grade is not { } grade ? new Cell(say.Say("not-known"))
+                        : e.Height < grade.Metres ? scene.Metres(grade.Metres - e.Height, g.House.Site.FrostDepth is { } frost && grade.Metres - e.Height < frost.Metres ? say.Say("foundation.in-frost") : "")
+                        : new Cell(say.Say("foundation.above")),
+                    e.Embed.Width is { } width ? scene.Cell(width) : new Cell(say.Say("not-known")))),
+            ]) { Above = 1.5 };
+        yield return new Paragraph(say.Say("foundation.sleeves-note"), Styles.Small) { Above = 1.5 };
+    }
+}

@@ -1,0 +1,80 @@
+using Clomwright.Building;
+using Clomwright.Evidence;
+using Clomwright.Geometry;
+
+namespace Clomwright.Analysis.Finishes;
+
+/// <summary>Order lines for plasters and floor. Volumes of mixed parts already carry the waste of their coat or layer.</summary>
+internal static class FinishOrders
+{
+    private static readonly string[] Parts = ["clay", "sand", "lime", "straw", "manure", "paste"];
+
+    public static Sequence<OrderLine> Of(House house, Sequence<FacePlaster> faces, Sequence<LathPlace> lath, FloorResult? floor)
+    {
+        var coats = faces.SelectMany(f => f.Coats).Where(c => c.Depth > 0).ToList();
+        return
+        [
+            .. Parts.Select(part => Mixed("plaster", part, coats.SelectMany(c => c.Ingredients), PlasterMaterial.Number("waste-plaster").Value)).OfType<OrderLine>(),
+            .. coats.Where(c => c.Ingredients.Count == 0).DistinctBy(c => (c.Material, c.Role)).Select(c => Unknown($"plaster-{c.Material}", Message.Of("analysis.order.plaster-coat", ("material", c.Material)), new Message("analysis.finishes.no-mix"))),
+            .. floor is null ? [] : Floor(floor),
+            .. Lath(house, lath),
+        ];
+    }
+
+    private static OrderLine? Mixed(string of, string part, IEnumerable<Ingredient> ingredients, double waste)
+    {
+        var all = ingredients.Where(i => i.Key == part).ToList();
+        if (all.Count == 0)
+        {
+            return null;
+        }
+
+        var brought = all.Sum(i => i.Volume);
+        return new OrderLine(
+            $"{of}-{part}", new Message($"analysis.order.{of}-{part}"), part switch { "straw" => "straw", "lime" or "manure" or "paste" => "finishes", _ => "earth" },
+            new Volume(brought / (1 + waste)), waste, new Volume(brought), Tag.Computed, new Message($"analysis.order.{of}-basis"));
+    }
+
+    private static IEnumerable<OrderLine> Floor(FloorResult floor)
+    {
+        var (stone, earth) = (PlasterMaterial.Number("waste-floor-stone").Value, PlasterMaterial.Number("waste-floor-earth").Value);
+        var sheet = PlasterMaterial.Number("waste-floor-sheet").Value;
+        foreach (var layer in floor.Layers.Where(l => l.Layer.Role is not (FloorRole.Base or FloorRole.Finish)))
+        {
+            var what = Message.Of("analysis.order.floor-layer", ("layer", layer.Layer.Name));
+            yield return layer.Layer.Depth > Length.Zero
+                ? new OrderLine("floor-layer", what, layer.Layer.Role == FloorRole.Insulation ? "finishes" : "stone", new Volume(layer.Volume), stone, new Volume(layer.Brought), Tag.Computed, Message.Of("analysis.order.floor-layer-basis", ("depth", (Amount)layer.Layer.Depth)))
+                : new OrderLine("floor-sheet", what, "finishes", new Area(layer.Sheet!.Value / (1 + sheet)), sheet, new Area(layer.Sheet.Value), Tag.Computed, new Message("analysis.order.floor-sheet-basis"));
+        }
+
+        foreach (var part in Parts)
+        {
+            if (Mixed("floor", part, floor.Layers.SelectMany(l => l.Ingredients), earth) is { } line)
+            {
+                yield return line;
+            }
+        }
+
+        if (floor.Oil is { } oil)
+        {
+            yield return new OrderLine("floor-oil", new Message("analysis.order.floor-oil"), "finishes", new Volume(oil), 0, new Volume(oil), Tag.Computed, new Message("analysis.order.floor-oil-basis"));
+        }
+    }
+
+    private static IEnumerable<OrderLine> Lath(House house, Sequence<LathPlace> lath)
+    {
+        var waste = PlasterMaterial.Number("waste-lath").Value;
+        foreach (var face in lath.GroupBy(l => l.Face))
+        {
+            var what = house.Finishes.FirstOrDefault(f => f.Face == face.Key && f.Lath is not null)?.Lath is { } known
+                ? Message.Of("analysis.order.lath", ("material", known.Material), ("face", new Message(face.Key == Face.Inside ? "analysis.face.inside" : "analysis.face.outside")))
+                : Message.Of("analysis.order.lath-any", ("face", new Message(face.Key == Face.Inside ? "analysis.face.inside" : "analysis.face.outside")));
+            var area = face.Sum(l => l.Area ?? 0);
+            var unsized = face.Count(l => l.Area is null);
+            yield return new OrderLine("lath", what, "finishes", new Area(area), waste, new Area(area * (1 + waste)), Tag.Computed,
+                unsized == 0 ? Message.Of("analysis.order.lath-basis", ("places", face.Count())) : Message.Of("analysis.order.lath-basis-unsized", ("places", face.Count()), ("unsized", unsized)));
+        }
+    }
+
+    private static OrderLine Unknown(string key, Message what, Message why) => new(key, what, "finishes", null, 0, null, Tag.Computed, why);
+}

@@ -39,6 +39,16 @@ public static class StarterHouse
             Eave = Length.FromFeet(2), FirstBearing = new Angle(22.5), Joint = PoleJoint.Pinned, Turn = Turn.Clockwise, Eye = Eye.Glazed,
             Deck = Length.FromInches(1), Layers = [new Layer("planted soil", Length.FromInches(4), "ordinary-earth")],
         },
+        Floor = new Floor
+        {
+            Layers =
+            [
+                new FloorLayer("washed gravel", Length.FromInches(6)) { Role = FloorRole.Drain },
+                new FloorLayer("damp sheet", Length.Zero) { Role = FloorRole.Damp },
+                new FloorLayer("rough earth", Length.FromInches(3)) { Role = FloorRole.Base },
+                new FloorLayer("finish earth", Length.FromInches(1)) { Role = FloorRole.Finish },
+            ],
+        },
         Finishes = [new Finish(Face.Inside, "earth-plaster"), new Finish(Face.Outside, "lime-plaster")],
         Crew = new Crew(4, Skill.Beginner, new DateOnly(2027, 6, 1), 5, 6),
         Rules = new RuleChoices { Adopted = ["common-practice"] },

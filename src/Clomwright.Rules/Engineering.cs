@@ -17,7 +17,11 @@ internal static class Engineering
     private const string HeaderPressure = "header-pressure";
 
     /// <summary>Rules of common practice whose measure is computed elsewhere.</summary>
-    public static readonly FrozenSet<string> MeasuredByOthers = FrozenSet.ToFrozenSet(["dry-stem", "trench-frost", "drain-fall"]);
+    public static readonly FrozenSet<string> MeasuredByOthers = FrozenSet.ToFrozenSet(
+    [
+        "dry-stem", "trench-frost", "drain-fall", "lime-coat", "earth-coat", "lath-lap", "plaster-panel", "floor-drain", "floor-damp", "floor-earth-layers", "floor-over-grade", "stem-over-floor",
+        "door-sill", "door-clear",
+    ]);
 
     /// <summary>Whether a clause is answered from demands.</summary>
     public static bool Reads(WrittenClause clause) => clause.Clause.Body == Body || clause.Rule.Key == BearingStress || MeasuredByOthers.Contains(clause.Rule.Key);
@@ -27,9 +31,22 @@ internal static class Engineering
     {
         BearingStress => UnderSeatsAndHeaders(house, demands, limit),
         var rule when MeasuredByOthers.Contains(rule) => demands.Where(d => d.Rule == rule).Select(d => Compared(clause, d, limit)).ToSequence() is { Count: > 0 } rulings
-            ? rulings : [rule == "dry-stem" ? Ruling.NotApplicable("stem", "stem-with-mortar") : Ruling.NotChecked("trench", "not-computed")],
+            ? rulings : [NothingMeasured(rule)],
         var rule => DoesNotArise(rule, house) is { } because ? [Ruling.NotApplicable("roof", because)]
             : Rulings(rule, demands, limit) is { Count: > 0 } rulings ? rulings : [None(rule, house)],
+    };
+
+    /// <summary>What a rule says where nothing was measured for it.</summary>
+    private static Ruling NothingMeasured(string rule) => rule switch
+    {
+        "dry-stem" => Ruling.NotApplicable("stem", "stem-with-mortar"),
+        "lime-coat" => Ruling.NotApplicable("plaster", "no-lime-coat"),
+        "earth-coat" => Ruling.NotApplicable("plaster", "no-earth-coat"),
+        "lath-lap" => Ruling.NotApplicable("plaster", "no-timber-at-a-face"),
+        "plaster-panel" => Ruling.NotApplicable("plaster", "no-plaster-described"),
+        "door-sill" or "door-clear" => Ruling.NotApplicable("doors", "no-doors"),
+        "floor-drain" or "floor-damp" or "floor-earth-layers" or "floor-over-grade" or "stem-over-floor" => Ruling.NotChecked("floor", "not-computed"),
+        _ => Ruling.NotChecked("trench", "not-computed"),
     };
 
     /// <summary>A measure against the number of the rule.</summary>

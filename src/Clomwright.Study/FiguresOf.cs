@@ -16,6 +16,7 @@ public static class FiguresOf
         ("roof", RoofFigures.Of(study.Roof)),
         ("wallTop", RoofFigures.Of(study.WallTop)),
         ("foundation", FoundationFigures.Of(study.Foundation)),
+        ("finishes", FinishesFigures.Of(study.Finishes)),
         ("findings", Findings(study)));
 
     private static Figure Geometry(HouseGeometry g) => Tree(

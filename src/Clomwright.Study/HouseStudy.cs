@@ -1,3 +1,4 @@
+using Clomwright.Analysis.Finishes;
 using Clomwright.Analysis.Foundation;
 using Clomwright.Analysis.Roof;
 using Clomwright.Analysis.WallTop;
@@ -23,6 +24,7 @@ public sealed class HouseStudy
     private readonly Lazy<RoofResult> roof;
     private readonly Lazy<WallTopResult> wallTop;
     private readonly Lazy<FoundationResult> foundation;
+    private readonly Lazy<FinishesResult> finishes;
     private readonly Lazy<Sequence<Finding>> findings;
     private readonly Lazy<Sequence<Diagnostic>> diagnostics;
 
@@ -31,12 +33,13 @@ public sealed class HouseStudy
         House = house;
         Options = options;
         geometry = new(() => GeometryOf(house, earlier));
-        quantities = new(() => Clomwright.Geometry.Quantities.Of(Geometry));
+        quantities = new(() => WithFinishes(Clomwright.Geometry.Quantities.Of(Geometry), Finishes));
         settingOut = new(() => SettingOuts.Of(Geometry));
         roof = new(() => RoofOf(house, Geometry, earlier));
         wallTop = new(() => FromRoof.Of(Geometry, Roof));
         foundation = new(() => FoundationOf(house, Geometry, Roof, earlier));
-        findings = new(() => RuleBook.Check(Geometry, [.. FromResults.Of(House, Roof, WallTop), .. OfFoundation.Demands(House, Foundation)]));
+        finishes = new(() => Analysis.Finishes.FromGeometry.Of(Geometry, FinishInputs.None));
+        findings = new(() => RuleBook.Check(Geometry, [.. FromResults.Of(House, Roof, WallTop), .. OfFoundation.Demands(House, Foundation), .. OfFinishes.Demands(House, Finishes)]));
         diagnostics = new(() => [.. HouseDiagnostics.Of(House), .. Geometry.Diagnostics, .. FromWall.Remarks(Geometry)]);
     }
 
@@ -64,6 +67,9 @@ public sealed class HouseStudy
     /// <summary>What comes down on stem and ground, and how trench and drain lie.</summary>
     public FoundationResult Foundation => foundation.Value;
 
+    /// <summary>Plasters, lath and floor.</summary>
+    public FinishesResult Finishes => finishes.Value;
+
     /// <summary>What the adopted rules say.</summary>
     public Sequence<Finding> Findings => findings.Value;
 
@@ -74,10 +80,10 @@ public sealed class HouseStudy
     public Sequence<Diagnostic> Diagnostics => diagnostics.Value;
 
     /// <summary>Values nobody gave that something leaned on.</summary>
-    public Sequence<Assumption> Assumptions => Quantities.Assumptions.Concat(Roof.Assumptions).Concat(WallTop.Assumptions).Concat(Foundation.Assumptions).Distinct().ToSequence();
+    public Sequence<Assumption> Assumptions => Quantities.Assumptions.Concat(Roof.Assumptions).Concat(WallTop.Assumptions).Concat(Foundation.Assumptions).Concat(Finishes.Assumptions).Distinct().ToSequence();
 
     /// <summary>The calculations behind the numbers, for papers to print.</summary>
-    public Sequence<Calculation> Calculations => [.. Quantities.Calculations, .. Roof.Calculations, .. WallTop.Calculations, .. Foundation.Calculations];
+    public Sequence<Calculation> Calculations => [.. Quantities.Calculations, .. Roof.Calculations, .. WallTop.Calculations, .. Foundation.Calculations, .. Finishes.Calculations];
 
     /// <summary>At most three tried changes that mend a finding; none for one that does not fall short.</summary>
     public Sequence<Mend> MendsOf(Finding finding) => Mends.MendsOf.Finding(this, finding);
@@ -91,6 +97,9 @@ public sealed class HouseStudy
     /// <summary>The quick study of a house.</summary>
     public static HouseStudy Of(House house) => Of(house, StudyOptions.Quick);
 
+    /// <summary>The orders of plasters and floor with those of the wall.</summary>
+    private static HouseQuantities WithFinishes(HouseQuantities wall, FinishesResult finishes) => wall with { Orders = [.. wall.Orders, .. finishes.Orders] };
+
     private static HouseGeometry GeometryOf(House house, HouseStudy? earlier) =>
         earlier is { geometry.IsValueCreated: true } && WhatGeometryReads(earlier.House) == WhatGeometryReads(house)
             ? earlier.Geometry with { House = house }
@@ -99,7 +108,7 @@ public sealed class HouseStudy
     private static RoofResult RoofOf(House house, HouseGeometry geometry, HouseStudy? earlier) =>
         earlier is { roof.IsValueCreated: true } && WhatRoofReads(earlier.House) == WhatRoofReads(house)
             ? earlier.Roof
-            : FromGeometry.Of(geometry);
+            : Analysis.Roof.FromGeometry.Of(geometry);
 
     private static FoundationResult FoundationOf(House house, HouseGeometry geometry, RoofResult roof, HouseStudy? earlier) =>
         earlier is { foundation.IsValueCreated: true } && ReferenceEquals(earlier.Roof, roof) && WhatFoundationReads(earlier.House) == WhatFoundationReads(house)

@@ -57,6 +57,11 @@ public class MendTests
             { "trench-frost", Houses.HeronPoint with { Site = Houses.HeronPoint.Site with { FrostDepth = Length.FromInches(24) } } },
             { "trench-width", Houses.HeronPoint with { Stem = Houses.HeronPoint.Stem with { Width = Length.FromInches(20) }, Trench = Houses.HeronPoint.Trench! with { Width = Length.FromInches(15) } } },
             { "dry-stem", Houses.HeronPoint with { Stem = Houses.HeronPoint.Stem with { Material = "dry-stone" }, Site = Houses.HeronPoint.Site with { Grade = Length.FromInches(-13), } } },
+            { "door-clear", Houses.HeronPoint with { Openings = Houses.HeronPoint.Openings.Select(o => o.Leaf is { } leaf ? o with { Leaf = leaf with { Bottom = new Length(Length.PerInch / 8) } } : o).ToSequence() } },
+            { "lime-coat", Houses.HeronPoint with { Finishes = [new Finish(Face.Outside, "lime-plaster") { Coats = [new Coat(CoatRole.Scratch, Length.FromMillimetres(20))] }] } },
+            { "lath-lap", Houses.HeronPoint with { Finishes = Houses.HeronPoint.Finishes.Select(f => f with { Lath = f.Lath! with { Lap = Length.FromInches(1) } }).ToSequence() } },
+            { "floor-drain", Houses.HeronPoint with { Floor = Houses.HeronPoint.Floor with { Layers = Houses.HeronPoint.Floor.Layers.Select(l => l.Role == FloorRole.Drain ? l with { Depth = Length.FromInches(2) } : l).ToSequence() } } },
+            { "floor-over-grade", Houses.HeronPoint with { Site = Houses.HeronPoint.Site with { Grade = Length.FromInches(-4) }, Stem = Houses.HeronPoint.Stem with { Top = Length.FromInches(14) }, Trench = Houses.HeronPoint.Trench! with { Outlet = Length.FromInches(-34) } } },
             { "eave", new Edit.ChangeRoof(house.Roof! with { Eave = Length.FromInches(6) }).Apply(house) },
         };
     }

@@ -40,7 +40,7 @@ internal static class SectionSheet
         var layers = scene.House.Floor.Layers;
         if (layers.Count > 0)
         {
-            var list = layers.Reverse().Select(l => $"{l.Name} {scene.Say.Say((Amount)l.Depth)}");
+            var list = layers.Reverse().Select(l => l.Depth == Length.Zero ? l.Name : $"{l.Name} {scene.Say.Say((Amount)l.Depth)}");
             yield return new Paragraph(scene.Say.Say("section.floor", ("layers", string.Join(", ", list))), Styles.Small) { Above = 1.5 };
         }
     }

@@ -86,6 +86,12 @@ internal sealed class SectionDrawing
         var top = 0.0;
         foreach (var (layer, i) in geometry.House.Floor.Layers.Reverse().Select((l, i) => (l, i)))
         {
+            if (layer.Depth == Length.Zero)
+            {
+                board.Line(X(stemInside), Y(top), Right, Y(top), Weight.Heavy);
+                continue;
+            }
+
             var box = new PaperBox(X(stemInside), Y(top), Right, Y(top - layer.Depth.Metres));
             board.Add(new Group($"section-floor-{i + 1}", [new Hatch(Outline.Rectangle(box), i % 2 == 0 ? 45 : -45, 1.2 + 0.5 * i, new Pen(Weight.Hair)), new Stroke(Outline.Rectangle(box), new Pen(Weight.Thin))]));
             top -= layer.Depth.Metres;

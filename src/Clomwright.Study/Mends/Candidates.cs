@@ -57,6 +57,14 @@ internal static partial class Candidates
             "drain-outlet" => LowerOutlet(need),
             "drain-fall" => SteeperFall(need),
             "dry-stem" => [new Edit.ChangeStem(need.House.Stem with { Width = need.Up(need.House.Stem.Width.Metres * need.Ratio) }), .. WiderStem(need)],
+            "door-clear" => ShorterLeaf(need),
+            "door-sill" => SillOnFloor(need),
+            "stem-over-floor" => StemHeight(need),
+            "floor-drain" => ThickerDrain(need),
+            "floor-over-grade" => EarthOverGrade(need),
+            "lime-coat" => ThinnerCoats(need with { IsLime = true }),
+            "earth-coat" => ThinnerCoats(need),
+            "lath-lap" => LongerLap(need),
             "seat-centre" => need.House.BondBeam is { } beam ? [new Edit.ChangeBondBeam(beam with { Offset = Length.Zero })] : [],
             _ => [],
         };
@@ -67,6 +75,9 @@ internal static partial class Candidates
     {
         private static readonly Length QuarterInch = new(Length.PerInch / 4);
         private static readonly Length FiveMillimetres = Length.FromMillimetres(5);
+
+        /// <summary>The finding is about a lime coat.</summary>
+        public bool IsLime { get; init; }
 
         public House House => Study.House;
 

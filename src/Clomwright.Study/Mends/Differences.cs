@@ -13,6 +13,7 @@ internal static class Differences
         [
             .. Roof(before.Roof, after.Roof), .. BondBeam(before.BondBeam, after.BondBeam), .. Tees(before.Tees, after.Tees),
             .. Ground(before, after),
+            .. Finishes(before, after),
             .. before.Openings.Zip(after.Openings).SelectMany(pair => Header(pair.First, pair.Second)),
         ];
         return said.Count switch
@@ -65,6 +66,16 @@ internal static class Differences
         .. Changed("outlet", before.Trench?.Outlet, after.Trench?.Outlet),
         .. before.Trench?.Fall == after.Trench?.Fall ? (Message[])[]
             : after.Trench?.Fall is { } fall ? [Message.Of("study.change.drain-fall", ("now", (Amount)fall))] : [new Message("study.change.drain-even")],
+    ];
+
+    private static IEnumerable<Message> Finishes(House before, House after) =>
+    [
+        .. Changed("grade", before.Site.Grade, after.Site.Grade),
+        .. before.Floor.Layers.Zip(after.Floor.Layers).Where(pair => pair.First.Depth != pair.Second.Depth)
+            .Select(pair => Message.Of("study.change.floor-layer", ("layer", pair.First.Name), ("was", (Amount)pair.First.Depth), ("now", (Amount)pair.Second.Depth))),
+        .. before.Openings.Zip(after.Openings).SelectMany(pair => Changed("leaf", pair.First.Leaf?.Bottom, pair.Second.Leaf?.Bottom)),
+        .. before.Finishes.Zip(after.Finishes).SelectMany(pair => Changed("lap", pair.First.Lath?.Lap, pair.Second.Lath?.Lap)),
+        .. before.Finishes.SelectMany(f => f.Coats).Sum(c => c.Passes) != after.Finishes.SelectMany(f => f.Coats).Sum(c => c.Passes) ? (Message[])[new Message("study.change.thinner-coats")] : [],
     ];
 
     private static IEnumerable<Message> Header(Opening before, Opening after) =>

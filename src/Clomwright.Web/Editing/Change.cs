@@ -125,9 +125,13 @@ public enum RoofKnob
 [JsonConverter(typeof(JsonStringEnumConverter<Sight>))]
 public enum Sight
 {
-    /// <summary>The unrolled wall.</summary>
-    [JsonStringEnumMemberName("wall")]
-    Wall,
+    /// <summary>The unrolled wall from inside.</summary>
+    [JsonStringEnumMemberName("inside")]
+    Inside,
+
+    /// <summary>The unrolled wall from outside.</summary>
+    [JsonStringEnumMemberName("outside")]
+    Outside,
 
     /// <summary>The roof.</summary>
     [JsonStringEnumMemberName("roof")]

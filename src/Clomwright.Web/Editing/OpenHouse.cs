@@ -19,7 +19,8 @@ internal sealed class OpenHouse
     private History history;
     private House saved;
     private HouseStudy study;
-    private Scene? wall;
+    private Scene? inside;
+    private Scene? outside;
     private RoofScene? roof;
     private long revision;
     private HousePapers? papers;
@@ -160,7 +161,7 @@ internal sealed class OpenHouse
 
         (file, saved, saidOfFile) = (read, house, OfFileAlone(reading));
         Become(history.With(house, $"reload-{revision}"));
-        (wall, roof) = (null, null);
+        (inside, outside, roof) = (null, null, null);
         revision++;
         return null;
     }
@@ -170,7 +171,7 @@ internal sealed class OpenHouse
         if (next.Now != history.Now)
         {
             study = HouseStudy.Of(next.Now, StudyOptions.Quick, study);
-            (wall, roof) = (null, null);
+            (inside, outside, roof) = (null, null, null);
             revision++;
         }
 
@@ -192,10 +193,12 @@ internal sealed class OpenHouse
             CanUndo = history.CanUndo,
             CanRedo = history.CanRedo,
             Refusal = refusal,
-            Scene = sight == Sight.Wall ? wall ??= Scenes.FromStudy.Scene(study, Phrasebook.English, Said) : null,
+            Scene = sight switch { Sight.Inside => inside ??= Wall(Face.Inside), Sight.Outside => outside ??= Wall(Face.Outside), _ => null },
             Roof = sight == Sight.Roof ? roof ??= RoofSceneOf.Scene(study, Phrasebook.English, Said) : null,
         },
         null);
+
+    private Scene Wall(Face face) => Scenes.FromStudy.Scene(study, face, Phrasebook.English, Said);
 
     private string Say(Message reason) => Phrasebook.English.Say(reason, history.Now.Units);
 

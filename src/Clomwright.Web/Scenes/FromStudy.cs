@@ -11,9 +11,10 @@ public static class FromStudy
 {
     /// <summary>The scene, in the words of a phrasebook, with the house's own units first.</summary>
     /// <param name="study">The study.</param>
+    /// <param name="face">Where the wall is seen from.</param>
     /// <param name="words">The language.</param>
     /// <param name="diagnostics">What is wrong or odd in the file, with paths as in the file.</param>
-    public static Scene Scene(HouseStudy study, Phrasebook words, IEnumerable<Diagnostic> diagnostics)
+    public static Scene Scene(HouseStudy study, Face face, Phrasebook words, IEnumerable<Diagnostic> diagnostics)
     {
         ArgumentNullException.ThrowIfNull(study);
         var pen = new Pen(words, study.House.Units);
@@ -27,9 +28,8 @@ public static class FromStudy
             Top = Extent.Top(study.House),
             Heights = Rulers.Heights(Extent.Bottom(study.House), study.House.Wall.Top.Metres, pen),
             Lifts = [.. geometry.Lifts.Select((lift, i) => Lift(lift, study.Quantities.Lifts.FirstOrDefault(q => q.Lift == i), pen))],
-            Views = new FaceViews(
-                new FaceViewOf(geometry, Face.Inside, pen).View(openings, findings),
-                new FaceViewOf(geometry, Face.Outside, pen).View(openings, findings)),
+            Face = face == Face.Inside ? "inside" : "outside",
+            View = new FaceViewOf(geometry, face, pen).View(openings, findings),
             Openings = [.. openings.Select(opening => Card(opening, study, pen))],
             Piers = [.. geometry.Piers.Select(pier => Line(pier, study.Findings, pen))],
             Findings = [.. findings.Select(f => f.Line)],

@@ -18,8 +18,11 @@ public sealed record Scene
     /// <summary>Lifts, bottom up.</summary>
     public required IReadOnlyList<LiftLine> Lifts { get; init; }
 
-    /// <summary>The wall unrolled, from both sides.</summary>
-    public required FaceViews Views { get; init; }
+    /// <summary>inside or outside: where the wall is seen from.</summary>
+    public required string Face { get; init; }
+
+    /// <summary>The wall unrolled, from that side.</summary>
+    public required FaceView View { get; init; }
 
     /// <summary>Openings, in the order of the house file.</summary>
     public required IReadOnlyList<OpeningCard> Openings { get; init; }
@@ -42,9 +45,6 @@ public sealed record Scene
     /// <summary>What is wrong or odd in the description.</summary>
     public required IReadOnlyList<DiagnosticLine> Diagnostics { get; init; }
 }
-
-/// <summary>The two views of the unrolled wall.</summary>
-public sealed record FaceViews(FaceView Inside, FaceView Outside);
 
 /// <summary>A mark on a ruler.</summary>
 public sealed record Tick(double At, string? Label, bool Major);

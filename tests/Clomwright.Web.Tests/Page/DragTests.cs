@@ -128,7 +128,7 @@ public sealed partial class DragTests(Chromium chromium)
     {
         var box = await page.Locator($"[data-opening={opening}] .leaf").BoundingBoxAsync();
         var wall = await page.Locator(".cob").BoundingBoxAsync();
-        var ring = await page.EvaluateAsync<double>("() => document.querySelector('unrolled-wall').scene.views.inside.length");
+        var ring = await page.EvaluateAsync<double>("() => document.querySelector('unrolled-wall').scene.view.length");
         var (x, y) = (box!.X + box.Width / 2, box.Y + box.Height / 2);
         await page.Mouse.MoveAsync(x, y);
         await page.Mouse.DownAsync();

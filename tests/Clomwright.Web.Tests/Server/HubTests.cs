@@ -43,7 +43,7 @@ public sealed class HubTests : IAsyncLifetime
         Assert.False(moved.Saved);
         Assert.True(moved.CanUndo);
         Assert.True(moved.Revision > opened.Revision);
-        Assert.Equal(opened.Scene!.Views.Inside.Openings.Count, moved.Scene!.Views.Inside.Openings.Count);
+        Assert.Equal(opened.Scene!.View.Openings.Count, moved.Scene!.View.Openings.Count);
 
         var back = await Ask("Undo");
         Assert.True(back.Saved);
@@ -88,7 +88,7 @@ public sealed class HubTests : IAsyncLifetime
     [InlineData("nowhere")]
     public async Task KeyThatIsNoHouseOfTheFolder_GivesOneSentence(string key)
     {
-        var answer = await hub.InvokeAsync<HouseAnswer>("Open", key, "wall");
+        var answer = await hub.InvokeAsync<HouseAnswer>("Open", key, "inside");
         Assert.Null(answer.State);
         Assert.False(string.IsNullOrWhiteSpace(answer.Trouble));
     }
@@ -98,7 +98,7 @@ public sealed class HubTests : IAsyncLifetime
     {
         var path = Path.Combine(folder.Path, "broken.house.json");
         await File.WriteAllTextAsync(path, "{ \"format\": 1, ");
-        var answer = await hub.InvokeAsync<HouseAnswer>("Open", "broken", "wall");
+        var answer = await hub.InvokeAsync<HouseAnswer>("Open", "broken", "inside");
         Assert.Null(answer.State);
         Assert.False(string.IsNullOrWhiteSpace(answer.Trouble));
         Assert.Equal("{ \"format\": 1, ", await File.ReadAllTextAsync(path));
@@ -149,7 +149,7 @@ public sealed class HubTests : IAsyncLifetime
 
     private static object Written(string text) => new { kind = "write", opening = "door", field = "width", text };
 
-    private Task<HouseState> Ask(string what, params object[] with) => Ask(Sight.Wall, what, with);
+    private Task<HouseState> Ask(string what, params object[] with) => Ask(Sight.Inside, what, with);
 
     private async Task<HouseState> Ask(Sight sight, string what, params object[] with)
     {

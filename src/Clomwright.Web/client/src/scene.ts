@@ -17,7 +17,7 @@ export type KnobName = string;
 export type Standing = 'short' | 'unchecked' | 'judgement' | 'met' | 'none';
 
 /** What is looked at; only that is sent. */
-export type Sight = 'wall' | 'roof';
+export type Sight = Face | 'roof';
 
 export interface HouseCard {
   key: string;
@@ -73,7 +73,9 @@ export interface Scene extends Said {
   top: number;
   heights: Tick[];
   lifts: LiftLine[];
-  views: Record<Face, FaceView>;
+  /** Where the wall is seen from. */
+  face: Face;
+  view: FaceView;
   openings: OpeningCard[];
   piers: PierLine[];
   figures: Figure[];

@@ -23,7 +23,6 @@ export class Workbench extends LitElement implements WallBench, RoofBench {
     state: { state: true },
     papers: { state: true },
     trouble: { state: true },
-    face: { state: true },
     nearness: { state: true },
     chosen: { state: true },
     pointed: { state: true },
@@ -127,11 +126,12 @@ export class Workbench extends LitElement implements WallBench, RoofBench {
 
   /** What of the open house is looked at; null on pages that have no open house. */
   private get sight(): Sight | null {
-    return this.place.page === 'wall' || this.place.page === 'roof' ? this.place.page : null;
+    return this.place.page === 'wall' ? this.face : this.place.page === 'roof' ? 'roof' : null;
   }
 
   turn = (face: Face): void => {
     this.face = face;
+    this.line?.look(face);
   };
 
   step = (nearness: Nearness): void => {
@@ -167,7 +167,7 @@ export class Workbench extends LitElement implements WallBench, RoofBench {
         break;
       case 'wall':
       case 'roof':
-        this.ring(house, this.place.page);
+        this.ring(house, this.sight ?? this.face);
         break;
       default:
         void this.fetched<PapersState>(papersAddress(house, '', this.place.paper), (papers) => {

@@ -65,7 +65,7 @@ export class UnrolledWall extends LitElement {
   }
 
   private get view(): FaceView {
-    return this.scene.views[this.face];
+    return this.scene.view;
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {

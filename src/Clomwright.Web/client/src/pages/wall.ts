@@ -11,7 +11,6 @@ import type { Face, HouseState, Scene } from '../scene';
 import { say } from '../words';
 
 export interface WallBench extends Bench {
-  readonly face: Face;
   readonly nearness: Nearness;
   readonly chosen: string | null;
   readonly pointed: string | null;
@@ -26,7 +25,7 @@ export interface WallBench extends Bench {
 
 /** The wall, unrolled. */
 export function wallPage(bench: WallBench, state: HouseState, scene: Scene): TemplateResult {
-  const { face } = bench;
+  const { face } = scene;
   const card = scene.openings.find((opening) => opening.name === bench.chosen) ?? scene.openings[0];
   const besides = bench.room >= 900;
   return html`
@@ -64,7 +63,7 @@ export function wallPage(bench: WallBench, state: HouseState, scene: Scene): Tem
               .settled=${bench.settled}
             ></unrolled-wall>
           </div>
-          ${besides ? html`<div class="pole-beside">${storeyPole(scene, scene.views[face], bench.room - poleWidth, bench.nearness)}</div>` : nothing}
+          ${besides ? html`<div class="pole-beside">${storeyPole(scene, scene.view, bench.room - poleWidth, bench.nearness)}</div>` : nothing}
         </div>
         ${card === undefined ? nothing : html`<opening-line .card=${card} .refusal=${state.refusal} .settled=${bench.settled}></opening-line>`}
       </section>

@@ -1,9 +1,11 @@
+using Clomwright.Benchmarks;
 using Clomwright.Benchmarks.Solid;
 
 return args switch
 {
     ["solid", .. var sizes] => SolidComparison.Run(sizes),
     ["solid-child", var size, var matrix] => SolidChild.Serve(SolidSize.Of(size), matrix),
+    ["roof"] => RoofKnob.Run(),
     _ => Usage(),
 };
 
@@ -12,6 +14,9 @@ static int Usage()
     Console.Error.WriteLine("""
         dotnet run -c Release --project benchmarks/Clomwright.Benchmarks -- solid [20k] [60k] [200k] [--rounds N] [--scipy]
 
+        dotnet run -c Release --project benchmarks/Clomwright.Benchmarks -- roof
+
+        roof    The full roof recomputed while a knob is turned, beside a fixed piece of arithmetic in the same run.
         solid   Renewal while an opening moves and factorisation from nothing, beside CHOLMOD (and SciPy) on the same matrices, in separate
                 processes that take turns. Needs cc, libsuitesparse-dev and libopenblas0 (Debian), and python3-scipy for --scipy.
         """);

@@ -71,6 +71,9 @@ public abstract record Roof
     /// <summary>Thickness of the deck boards.</summary>
     public Length? Deck { get; init; }
 
+    /// <summary>Key of the deck boards' timber.</summary>
+    public string DeckMaterial { get; init; } = "douglas-fir-no2";
+
     /// <summary>Layers on the deck, from the bottom up.</summary>
     public Sequence<Layer> Layers { get; init; }
 
@@ -97,6 +100,12 @@ public abstract record Roof
 
         /// <summary>What closes the ring.</summary>
         public Eye Eye { get; init; }
+
+        /// <summary>The pins through the crossings; null where they are not described.</summary>
+        public Pin? Pin { get; init; }
+
+        /// <summary>What holds the frame when one pole fails; null where nothing does.</summary>
+        public IfOneFails? IfOneFails { get; init; }
     }
 
     /// <summary>Poles from the wall to a centre post or compression ring.</summary>

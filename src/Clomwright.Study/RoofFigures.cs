@@ -29,7 +29,15 @@ internal static class RoofFigures
         ("innerLoad", Number(plain.InnerLoad)),
         ("thrust", Number(plain.Thrust)),
         ("hoop", Number(plain.Hoop)),
-        ("checks", Checks(plain.Checks)));
+        ("checks", Checks(plain.Checks)),
+        ("spans", Spans(roof)),
+        ("deck", Checks(roof.Deck)));
+
+    private static Figure Spans(RoofResult roof) => roof.Spans is not { } spans ? new Figure.NotChecked(new Message("analysis.roof.none")) : Tree(
+        ("deck", Computed(spans.Deck, Dimension.Length)),
+        ("secondary", Computed(spans.SecondarySpan, Dimension.Length)),
+        ("secondaryCount", Computed(spans.Count, Dimension.Count)),
+        ("secondaryLength", Computed(spans.SecondaryLength, Dimension.Length)));
 
     private static Figure Number(double force) => double.IsFinite(force) ? Computed(force, Dimension.Force) : new Figure.NotChecked(new Message("analysis.roof.no-timber"));
 
@@ -66,6 +74,12 @@ internal static class RoofFigures
             ("stage", Name(l.Stage)), ("pole", Computed(l.WorstPole, Dimension.Count)), ("propForce", Computed(l.PropForce, Dimension.Force)),
             ("suddenForce", Computed(l.SuddenForce, Dimension.Force))))),
         ("checks", Checks(frame.Checks)),
+        ("stageChecks", Checks(frame.StageChecks)),
+        ("pins", Checks(frame.Pins)),
+        ("waysOut", Checks(frame.WaysOut)),
+        ("charlie", Checks(frame.Charlie)),
+        ("spans", Spans(roof)),
+        ("deck", Checks(roof.Deck)),
         ("uplift", List(frame.Uplift, Dimension.Force)),
         ("raising", Tree(
             ("order", Row(frame.Raising.Order, n => Computed(n, Dimension.Count))),
@@ -95,6 +109,7 @@ internal static class RoofFigures
         ("load", Computed(f.TotalLoad, Dimension.Force)),
         ("crossingForce", List(f.CrossingForce, Dimension.Force)),
         ("crossingForceInSpace", List(f.CrossingForceInSpace, Dimension.Force)),
+        ("planToSpace", Computed(f.PlanToSpace, Dimension.Fraction)),
         ("plateReaction", List(f.PlateReaction, Dimension.Force)),
         ("bendingStress", Computed(f.BendingStress.Max(), Dimension.Stress)),
         ("shearStress", Computed(f.ShearStress.Max(), Dimension.Stress)),

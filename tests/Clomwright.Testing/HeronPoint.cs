@@ -83,7 +83,8 @@ public static partial class Houses
         Tees = new Tees(Ft(4), In(24), In(24)),
         Roof = new Roof.Reciprocal(8, Quarters(120), PoleSize.Even(In(8)))
         {
-            Turn = Turn.Clockwise, Joint = PoleJoint.Pinned, Eye = Eye.Glazed, Eave = In(30), Deck = In(2), EdgeBoard = In(6),
+            Turn = Turn.Clockwise, Joint = PoleJoint.Pinned, Pin = new Pin(Quarters(3)), IfOneFails = new IfOneFails.Strap(In(2), Quarters(1)),
+            Eye = Eye.Glazed, Eave = In(30), Deck = In(3), EdgeBoard = In(6),
             Layers =
             [
                 new Layer("felt", Quarters(1), "fleece"), new Layer("pond membrane", new Length(Length.PerInch / 16), "epdm"),

@@ -1,4 +1,5 @@
 using Clomwright.Analysis.Loads;
+using Clomwright.Analysis.Members;
 using Clomwright.Building;
 using Clomwright.Evidence;
 using Clomwright.Geometry;
@@ -13,6 +14,12 @@ public static class FromGeometry
 
     /// <summary>Cut on to the charlie stick so that the last pole can slide under: 2 in.</summary>
     private const double Settle = 0.0508;
+
+    /// <summary>Of a charlie stick nobody described, m.</summary>
+    public static double CharlieDiameter => CharlieChecks.Diameter;
+
+    /// <summary>Side of the pad under it, m.</summary>
+    public static double CharliePad => CharlieChecks.Pad;
 
     /// <summary>What holds the roof and what it asks of the wall. Total: what is missing is said in the result.</summary>
     public static RoofResult Of(HouseGeometry geometry)
@@ -43,11 +50,18 @@ public static class FromGeometry
         var stages = new RoofStages(layout.Shares, new PlainStatics(layout), new RoofCases(layout.Shares, weights, roof, Eye.Closed), weights, roof, snow);
         var combined = Combine(house, stages, weights, slope, snow, wind);
         var result = PlainRoof.Of(layout, stages, weights, combined);
+        var spans = roof switch
+        {
+            Building.Roof.Shed shed => DeckSpans.Strips(layout.Poles, shed.Spacing.Metres, roof),
+            Building.Roof.Gable gable => DeckSpans.Strips(layout.Poles, gable.Spacing.Metres, roof),
+            _ => DeckSpans.Round(layout.Poles, roof),
+        };
+        var deck = OnDeck(spans, house, roof, weights, slope, snow, wind);
         return new RoofResult
         {
-            Reciprocal = new Message("analysis.roof.not-reciprocal"), Plain = result, Snow = snow, Wind = wind, LayersWet = weights.LayersWet, LayersDry = weights.LayersDry,
+            Reciprocal = new Message("analysis.roof.not-reciprocal"), Plain = result, Spans = spans, Deck = deck, Snow = snow, Wind = wind, LayersWet = weights.LayersWet, LayersDry = weights.LayersDry,
             Assumptions = [.. weights.Assumptions, .. snow.Value?.Assumptions ?? [], .. wind.Value?.Assumptions ?? [], .. OnRoof()],
-            Calculations = [.. result.Checks.Select(c => c.How).OfType<Calculation>(), .. Common(weights, snow, wind)],
+            Calculations = [.. Steps([.. result.Checks, .. deck]), .. Common(weights, snow, wind)],
         };
     }
 
@@ -75,20 +89,25 @@ public static class FromGeometry
         var wind = WindOn(house, geometry, frame.Poles, frame.MeanRadialPitch, axis, eaveOffset);
         var shares = new Tributary(frame, rays);
         var stages = new RoofStages(shares, new ReciprocalStatics(frame, space), new RoofCases(shares, weights, roof, roof.Eye), weights, roof, snow);
-        var result = Checked(ReciprocalRoof.Of(frame, space, stages, weights, axis, Settle), house, stages, weights, snow, wind);
+        var result = Checked(ReciprocalRoof.Of(frame, space, stages, weights, axis, Settle), [.. space.Crossings], house, roof, stages, weights, snow, wind);
+        var spans = DeckSpans.Round(frame.Poles, roof);
+        var deck = OnDeck(spans, house, roof, weights, frame.MeanRadialPitch, snow, wind);
         return new RoofResult
         {
-            Reciprocal = result, Plain = new Message("analysis.roof.is-reciprocal"), Snow = snow, Wind = wind, LayersWet = weights.LayersWet, LayersDry = weights.LayersDry,
+            Reciprocal = result, Plain = new Message("analysis.roof.is-reciprocal"), Spans = spans, Deck = deck, Snow = snow, Wind = wind, LayersWet = weights.LayersWet, LayersDry = weights.LayersDry,
             Assumptions =
             [
                 .. weights.Assumptions, .. snow.Value?.Assumptions ?? [], .. wind.Value?.Assumptions ?? [], .. OnRoof(),
                 new Assumption("pole-tail", new Message("analysis.assumed.pole-tail"), Amount.Metres(Tail), Sources.Get("common-practice")),
                 new Assumption("charlie-settle", new Message("analysis.assumed.charlie-settle"), Amount.Metres(Settle), Sources.Get("common-practice")),
+                .. PinChecks.Assumed(roof), .. CharlieChecks.Assumed(),
                 new Assumption("people-lift", new Message("analysis.assumed.people-lift"), new Amount(222.4, Dimension.Force), Sources.Get("planning-lift")),
             ],
-            Calculations = [.. ReciprocalSteps.Of(result), .. result.Checks.Select(c => c.How).OfType<Calculation>(), .. Common(weights, snow, wind)],
+            Calculations = [.. ReciprocalSteps.Of(result), .. Steps([.. result.Checks, .. result.Pins, .. result.WaysOut, .. result.Charlie, .. deck]), .. Common(weights, snow, wind)],
         };
     }
+
+    private static IEnumerable<Calculation> Steps(Sequence<CheckedMember> checks) => checks.Select(c => c.How).OfType<Calculation>();
 
     private static Sequence<Assumption> OnRoof() =>
     [
@@ -125,24 +144,43 @@ public static class FromGeometry
     }
 
     private static ReciprocalResult Checked(
-        ReciprocalResult result, House house, RoofStages stages, RoofWeights weights, Known<SnowLoad> snow, Known<WindLoad> wind)
+        ReciprocalResult result, Crossing[] crossings, House house, Building.Roof.Reciprocal roof, RoofStages stages, RoofWeights weights, Known<SnowLoad> snow, Known<WindLoad> wind)
     {
         var combined = Combine(house, stages, weights, result.Geometry.MeanRadialPitch, snow, wind);
         var uplift = combined.States.Count == 0 ? [] : result.Poles.Select(p => Math.Max(0, combined.States.Max(s => -s.Forces.PlateReaction[p.Number - 1]))).ToSequence();
-        return result with { Combined = combined, Checks = PoleChecks.Of(result, weights.Poles, combined, house.BondBeam), Uplift = uplift };
+        var staged = StageStates.Of(result, weights.Poles.Value?.System ?? TimberSystem.Nds);
+        Sequence<CombinedState> all = combined.States.Count == 0 ? [] : [.. combined.States, .. staged];
+        result = result with
+        {
+            Combined = combined, Checks = PoleChecks.Of(result, weights.Poles, combined, house.BondBeam), Uplift = uplift,
+            StageChecks = combined.States.Count == 0 ? [] : PoleChecks.Of(result, weights.Poles, new CombinedStates(staged, []), house.BondBeam),
+            Pins = PinChecks.Of(result.Geometry, crossings, weights.Poles, roof, all), Charlie = CharlieChecks.Of(result.Raising, weights.Poles, house.Site),
+        };
+        return result with { WaysOut = LossChecks.Of(result, roof, weights.Poles, house.Site, all) };
     }
 
     private static CombinedStates Combine(House house, RoofStages stages, RoofWeights weights, double slope, Known<SnowLoad> snow, Known<WindLoad> wind)
     {
         var edition = LoadEditions.Parse(house.Site.Loads);
-        var european = weights.Poles.Value?.System == Members.TimberSystem.En;
+        var european = weights.Poles.Value?.System == TimberSystem.En;
         if (european && edition is not LoadEdition.En1990)
         {
             return new([], [new Message("analysis.members.systems")]);
         }
 
-        var live = edition == LoadEdition.En1990 ? RoofLiveLoad.En().Value : RoofLiveLoad.Asce(stages.Cases.Areas.Max(), Math.Tan(slope)).Value;
-        return RoofCombinations.Of(stages, edition, european ? LoadForm.Strength : LoadForm.AllowableStress, snow, wind, live, house.Site.SeismicSds);
+        var form = european ? LoadForm.Strength : LoadForm.AllowableStress;
+        return RoofCombinations.Of(stages, edition, form, snow, wind, Live(edition, stages.Cases.Areas.Max(), slope), house.Site.SeismicSds);
+    }
+
+    private static double Live(LoadEdition? edition, double area, double slope) =>
+        edition == LoadEdition.En1990 ? RoofLiveLoad.En().Value : RoofLiveLoad.Asce(area, Math.Tan(slope)).Value;
+
+    private static Sequence<CheckedMember> OnDeck(
+        DeckSpans spans, House house, Building.Roof roof, RoofWeights weights, double slope, Known<SnowLoad> snow, Known<WindLoad> wind)
+    {
+        var edition = LoadEditions.Parse(house.Site.Loads);
+        var loads = DeckLoads.Of(weights, slope, edition, snow.Value, wind.Value, Live(edition, 0, slope), house.Site.SeismicSds, roof.EdgeBoard?.Metres);
+        return DeckChecks.Of(spans, loads, roof, weights.Poles);
     }
 
     private static RoofResult Without(Message because) => new()

@@ -12,7 +12,7 @@ internal sealed class PoleChecks
     private const double TensionShare = 0.55;
 
     /// <summary>Total sag over the pole's length to the far crossing.</summary>
-    private const double SagLimit = 180;
+    public const double SagLimit = 180;
 
     private readonly ReciprocalGeometry frame;
     private readonly Timber timber;
@@ -28,7 +28,7 @@ internal sealed class PoleChecks
     /// <summary>All checks of the poles, their seats and their crossings.</summary>
     public static Sequence<CheckedMember> Of(ReciprocalResult roof, Known<Timber> timber, CombinedStates combined, Building.BondBeam? beam)
     {
-        string[] keys = ["pole-bending-crossing", "pole-bending-plate", "pole-stub", "pole-shear", "pole-seat", "pole-crossing-bearing", "ring-sag"];
+        string[] keys = ["pole-bending-crossing", "pole-bending-plate", "pole-foot", "pole-stub", "pole-shear", "pole-seat", "pole-crossing-bearing", "ring-sag"];
         if (timber.Value is not { } wood)
         {
             return None(timber.NotChecked!);
@@ -44,11 +44,12 @@ internal sealed class PoleChecks
         [
             checks.Bending("pole-bending-crossing", f => f.MomentAtNear, p => NotchedRound.Of(p.DiameterAt(p.Near), p.Notch), p => p.DiameterAt(p.Near), notched: true),
             checks.Bending("pole-bending-plate", f => f.MomentAtPlate, p => NotchedRound.Of(p.DiameterAt(0), 0), p => p.DiameterAt(0), notched: false),
+            checks.Foot(),
             checks.Stub(),
             checks.Shear(),
             checks.Seat(beam),
             checks.CrossingBearing(),
-            checks.Sag(roof),
+            combined.States.All(s => StageStates.Is(s.Sense)) ? RingSag.InStages(roof, wood) : checks.Sag(roof),
         ];
 
         Sequence<CheckedMember> None(Message because) => keys.Select(k => new CheckedMember(k, "poles", because)).ToSequence();
@@ -71,6 +72,31 @@ internal sealed class PoleChecks
         sheet.Step("bending-stress", "f_b", "M/S", stress, Dimension.Stress, Sources.Get("mechanics"), m, s);
         var needed = d * Math.Cbrt(stress / allowed.Value.Si);
         return Checked(key, pole, state, new Amount(stress, Dimension.Stress), allowed.Value, sheet, Amount.Metres(needed));
+    }
+
+    /// <summary>Over the bond beam the pole bends and is pressed along its length at once.</summary>
+    private CheckedMember Foot()
+    {
+        var (state, pole) = Hardest(Ratio);
+        var at = pole.Number - 1;
+        var d = pole.DiameterAt(0);
+        var (sheet, mechanics) = (new Worksheet("pole-foot"), Sources.Get("mechanics"));
+        var bending = Strength.RoundBending(sheet, timber, state.Combination, d);
+        var along = Strength.Adjusted(sheet, timber, state.Combination, timber.Compression, "compression-strength", "F_c");
+        var m = Worksheet.Computed("M", "moment-at-plate", Math.Abs(state.Forces.MomentAtPlate[at]), Dimension.Moment);
+        var a = Worksheet.Computed("A_p", "plate-reaction", Math.Abs(state.Forces.PlateReaction[at]), Dimension.Force);
+        var beta = Worksheet.Computed("beta", "pole-pitch", pole.Pitch, Dimension.Angle);
+        var dia = Worksheet.Computed("d", "pole-diameter-seat", d, Dimension.Length);
+        var ratio = Ratio(state, pole);
+        sheet.Step("foot-use", "use", $"M/(pi*d^3/32*{bending.Name}) + A_p*sin(beta)/(pi*d^2/4*{along.Name})", ratio, Dimension.Number, mechanics, m, dia, bending, a, beta, along);
+        return Checked("pole-foot", pole, state, Amount.Number(ratio), Amount.Number(1), sheet, Amount.Metres(d * Math.Cbrt(ratio)));
+
+        double Ratio(CombinedState s, PoleGeometry p)
+        {
+            var round = p.DiameterAt(0);
+            return Math.Abs(s.Forces.MomentAtPlate[p.Number - 1]) / (Math.PI * Math.Pow(round, 3) / 32) / BendingFactor(s, round)
+                + Math.Abs(s.Forces.PlateReaction[p.Number - 1]) * Math.Sin(p.Pitch) / (Math.PI / 4 * round * round) / (timber.Compression.Value * Strength.Factor(timber, s.Combination));
+        }
     }
 
     /// <summary>The stub between the crossings bends and is pulled along its length at once.</summary>

@@ -102,6 +102,6 @@ internal static class ReciprocalRoof
             load = chain[^1] * pole.Far / pole.Near;
         }
 
-        return new Raising(order, 1, pole.Near, height, height + settle, load);
+        return new Raising(order, 1, pole.Near, height, height + settle, load) { AxisHeight = plateAxisHeight };
     }
 }

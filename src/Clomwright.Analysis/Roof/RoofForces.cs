@@ -61,6 +61,20 @@ public sealed record RoofForces
     /// <summary>Largest share by which space and plan differ at a crossing, of the largest force.</summary>
     public double PlanToSpace => CrossingForce.Zip(CrossingForceInSpace, (p, s) => Math.Abs(s - p)).Max() / Math.Max(CrossingForce.Max(Math.Abs), double.Epsilon);
 
+    /// <summary>The same under a multiple of the load: everything here grows with it.</summary>
+    internal RoofForces Times(double factor)
+    {
+        return new RoofForces
+        {
+            Load = All(Load), LoadMoment = All(LoadMoment), CrossingForce = All(CrossingForce), CrossingForceInSpace = All(CrossingForceInSpace),
+            CrossingSidewaysInSpace = All(CrossingSidewaysInSpace), PlateReaction = All(PlateReaction), PlateSidewaysInSpace = All(PlateSidewaysInSpace),
+            MomentAtPlate = All(MomentAtPlate), MomentAtNear = All(MomentAtNear), Shear = All(Shear), BendingStress = All(BendingStress),
+            BendingStressGross = All(BendingStressGross), ShearStress = All(ShearStress), Drop = All(Drop), Governing = All(Governing),
+        };
+
+        Sequence<double> All(Sequence<double> values) => values.Select(v => factor * v).ToSequence();
+    }
+
     /// <summary>Forces of loads along the poles, given in the order of carrying.</summary>
     internal static RoofForces Of(ReciprocalGeometry frame, SpatialEquilibrium space, IReadOnlyList<PoleLoad> loads, double? modulus)
     {

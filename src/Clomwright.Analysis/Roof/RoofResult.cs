@@ -16,6 +16,12 @@ public sealed record RoofResult
     /// <summary>All combinations of whichever roof it is.</summary>
     public CombinedStates Combined => Reciprocal.Value?.Combined ?? Plain.Value?.Combined ?? new CombinedStates([], [Plain.NotChecked!]);
 
+    /// <summary>How far secondary poles and deck boards span; null when the roof is not known.</summary>
+    public DeckSpans? Spans { get; init; }
+
+    /// <summary>Secondary poles and deck held against their timber.</summary>
+    public Sequence<CheckedMember> Deck { get; init; }
+
     /// <summary>Snow on it, or why it is not known.</summary>
     public required Known<SnowLoad> Snow { get; init; }
 
@@ -67,6 +73,18 @@ public sealed record ReciprocalResult
 
     /// <summary>The poles, their seats and crossings, each check at its hardest.</summary>
     public Sequence<CheckedMember> Checks { get; init; }
+
+    /// <summary>The same checks in every stage of building and loading; the pattern of each names the stage (<see cref="StageStates"/>).</summary>
+    public Sequence<CheckedMember> StageChecks { get; init; }
+
+    /// <summary>The pins through the crossings, in every combination and stage.</summary>
+    public Sequence<CheckedMember> Pins { get; init; }
+
+    /// <summary>What holds the frame when one pole fails, as described; none where no way out is.</summary>
+    public Sequence<CheckedMember> WaysOut { get; init; }
+
+    /// <summary>The charlie stick and its pad.</summary>
+    public Sequence<CheckedMember> Charlie { get; init; }
 
     /// <summary>Most uplift of a pole on the bond beam in any combination, N, by pole; 0 where none lifts. Empty when not known.</summary>
     public Sequence<double> Uplift { get; init; }
@@ -149,4 +167,8 @@ public sealed record PoleLoss(string Stage, int WorstPole, int Orphan, double Pr
 /// <param name="CharlieHeight">From the finished floor to the underside of the pole there, as built, m.</param>
 /// <param name="CharlieLength">To cut: with allowance for the frame to settle, m.</param>
 /// <param name="CharlieLoad">Bare poles all on, none taken by the ring yet, N; null when the timber is not known.</param>
-public sealed record Raising(Sequence<int> Order, int CharlieUnder, double CharlieDistance, double CharlieHeight, double CharlieLength, double? CharlieLoad);
+public sealed record Raising(Sequence<int> Order, int CharlieUnder, double CharlieDistance, double CharlieHeight, double CharlieLength, double? CharlieLoad)
+{
+    /// <summary>Height of the pole axes over their feet, from the finished floor, m.</summary>
+    public double AxisHeight { get; init; }
+}

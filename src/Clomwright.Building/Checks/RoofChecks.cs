@@ -25,6 +25,7 @@ internal static class RoofChecks
         }
 
         checks.Size("roof.deck", roof.Deck, Limits.Thick);
+        checks.Word("roof.deckMaterial", roof.DeckMaterial);
         SiteChecks.Layers("roof.layers", roof.Layers, checks);
         checks.Size("roof.edgeBoard", roof.EdgeBoard, Limits.Thick);
         checks.Bearing("roof.firstBearing", roof.FirstBearing);
@@ -38,6 +39,7 @@ internal static class RoofChecks
                     checks.Error("roof.notch", "building.notch", ("notch", new Argument.Exact(reciprocal.Notch)), ("pole", new Argument.Exact(reciprocal.Pole.Tip)));
                 }
 
+                Joints(reciprocal, checks);
                 break;
             case Roof.Radial radial:
                 Poles(radial.Poles, roof.Landings, checks);
@@ -50,6 +52,28 @@ internal static class RoofChecks
                 break;
             case Roof.Gable gable:
                 Rafters(gable.Pole, gable.Spacing, gable.Pitch, roof.Landings, checks);
+                break;
+        }
+    }
+
+    private static void Joints(Roof.Reciprocal roof, Checks checks)
+    {
+        if (roof.Pin is { } pin)
+        {
+            checks.Size("roof.pin.diameter", pin.Diameter, Limits.Thick);
+            checks.Size("roof.pin.washer", pin.Washer, Limits.Thick);
+            checks.Word("roof.pin.material", pin.Material);
+        }
+
+        switch (roof.IfOneFails)
+        {
+            case IfOneFails.Strap strap:
+                checks.Size("roof.ifOneFails.width", strap.Width, Limits.Thick);
+                checks.Size("roof.ifOneFails.thickness", strap.Thickness, Limits.Thick);
+                break;
+            case IfOneFails.Post post:
+                checks.Size("roof.ifOneFails.diameter", post.Diameter, Limits.Thick);
+                checks.Size("roof.ifOneFails.footing", post.Footing, Limits.Plan);
                 break;
         }
     }

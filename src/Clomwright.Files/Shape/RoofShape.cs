@@ -42,9 +42,11 @@ internal static class RoofShape
         var notch = Keys<Roof.Reciprocal>.Or("notch", Lengths, r => r.Notch, Length.Zero);
         var joint = Keys<Roof.Reciprocal>.Or("joint", new WordForm<PoleJoint>(), r => r.Joint, PoleJoint.Pinned);
         var eye = Keys<Roof.Reciprocal>.Or("eye", new WordForm<Eye>(), r => r.Eye, Eye.Closed);
-        return Covered([poles, ring, pole, turn, notch, joint, eye], (v, eave) => new Roof.Reciprocal(v.Of(poles), v.Of(ring), v.Of(pole))
+        var pin = Keys<Roof.Reciprocal>.MaybeThing("pin", RoofJointsShape.Pin, r => r.Pin, leavesOut: true);
+        var fails = Keys<Roof.Reciprocal>.MaybeThing("ifOneFails", RoofJointsShape.IfOneFails, r => r.IfOneFails, leavesOut: true);
+        return Covered([poles, ring, pole, turn, notch, joint, pin, eye, fails], (v, eave) => new Roof.Reciprocal(v.Of(poles), v.Of(ring), v.Of(pole))
         {
-            Eave = eave, Turn = v.Of(turn), Notch = v.Of(notch), Joint = v.Of(joint), Eye = v.Of(eye),
+            Eave = eave, Turn = v.Of(turn), Notch = v.Of(notch), Joint = v.Of(joint), Eye = v.Of(eye), Pin = v.Of(pin), IfOneFails = v.Of(fails),
         });
     }
 
@@ -85,14 +87,15 @@ internal static class RoofShape
         var species = Keys<R>.Or("species", Text, r => r.Species, "douglas-fir-pole");
         var secondaries = Keys<R>.MaybeThing("secondaries", MakeSecondaries(), r => r.Secondaries);
         var deck = Keys<R>.Maybe("deck", Lengths, r => r.Deck);
+        var boards = Keys<R>.Or("deckMaterial", Text, r => r.DeckMaterial, "douglas-fir-no2", leavesOut: true);
         var layers = Keys<R>.List("layers", SiteShape.Layer, r => r.Layers);
         var edge = Keys<R>.Maybe("edgeBoard", Lengths, r => r.EdgeBoard);
         var first = Keys<R>.Or("firstBearing", Angles, r => r.FirstBearing, default);
         var landings = Keys<R>.List("landings", Angles, r => r.Landings);
-        return new Thing<R>("roof", [.. own, eave, species, secondaries, deck, layers, edge, first, landings],
+        return new Thing<R>("roof", [.. own, eave, species, secondaries, deck, boards, layers, edge, first, landings],
             v => make(v, v.Of(eave)) with
             {
-                Species = v.Of(species), Secondaries = v.Of(secondaries), Deck = v.Of(deck), Layers = v.Of(layers), EdgeBoard = v.Of(edge),
+                Species = v.Of(species), Secondaries = v.Of(secondaries), Deck = v.Of(deck), DeckMaterial = v.Of(boards), Layers = v.Of(layers), EdgeBoard = v.Of(edge),
                 FirstBearing = v.Of(first), Landings = v.Of(landings),
             });
     }

@@ -25,7 +25,7 @@ internal static class RaisingSheet
         [
             new Cautions(say.Say("caution.title"), [.. ((string[])["raising", "stick", "overload", "falls", "lifting"]).Select(c => say.Say("caution." + c))]),
             .. BareAndLoaded(scene, roof),
-            .. frame is null ? [] : Stick(scene, frame.Raising),
+            .. frame is null ? [] : Stick(scene, frame),
             .. frame is null ? NoOrder(scene, roof) : Order(scene, roof, frame),
             .. StopList(scene, frame is not null),
         ];
@@ -78,9 +78,11 @@ internal static class RaisingSheet
             new Cell(say.One(Amount.Fraction(b.Use))) { Lettering = Styles.BodyStrong }, new Cell(Word(scene, b.Use)) { Lettering = b.Use > 1 ? Styles.BodyStrong : Styles.Body });
     }
 
-    private static IEnumerable<Block> Stick(Scene scene, Raising raising)
+    private static IEnumerable<Block> Stick(Scene scene, ReciprocalResult frame)
     {
         var say = scene.Say;
+        var raising = frame.Raising;
+        var stick = frame.Charlie.FirstOrDefault(c => c.Subject == "charlie stick")?.Check;
         yield return new Heading(say.Say("raising.stick"));
         yield return new Facts(
         [
@@ -88,6 +90,10 @@ internal static class RaisingSheet
             scene.Fact("raising.stick-height", Amount.Metres(raising.CharlieHeight), Tag.Computed),
             scene.Fact("raising.stick-place", Amount.Metres(raising.CharlieDistance), Tag.Computed),
             RoofPoles.Fact(scene, "raising.stick-load", raising.CharlieLoad is { } load ? new Amount(load, Dimension.Force) : null, new Message("analysis.roof.no-timber")),
+            scene.Fact("raising.stick-thick", Amount.Metres(FromGeometry.CharlieDiameter), Tag.Assumed),
+            scene.Fact("raising.stick-pad", Amount.Metres(FromGeometry.CharliePad), Tag.Assumed),
+            RoofPoles.Fact(scene, "raising.stick-carries", stick?.Value?.Demand, stick?.NotChecked ?? new Message("analysis.roof.no-timber")),
+            RoofPoles.Fact(scene, "raising.stick-can", stick?.Value?.Capacity, stick?.NotChecked ?? new Message("analysis.roof.no-timber")),
         ], Styles.Heading) { Above = 1.5 };
         yield return new Paragraph(say.Say("raising.stick-note", ("pole", raising.CharlieUnder)), Styles.Small) { Above = 1.5 };
     }

@@ -39,6 +39,43 @@ internal static class RoofPlanSheet
         yield return new Heading(say.Say("roof-plan.schedule"));
         yield return roof.Reciprocal.Is ? Ring(scene, poles) : Plain(scene, poles);
         yield return new Paragraph(say.Say("roof-plan.schedule-note"), Styles.Small) { Above = 1.5 };
+        yield return new Heading(say.Say("roof-plan.deck"));
+        yield return new Facts([.. Deck(scene, roof)], Styles.Body) { Above = 1.5, Across = 3 };
+    }
+
+    private static IEnumerable<Fact> Deck(Scene scene, RoofResult roof)
+    {
+        var (say, house) = (scene.Say, scene.Geometry.House);
+        if (roof.Spans is { } spans)
+        {
+            yield return scene.Fact("roof-plan.deck-span", Amount.Metres(spans.Deck), Tag.Computed);
+            yield return house.Roof?.Deck is { } boards ? scene.Fact("roof-plan.deck-thick", Amount.Metres(boards.Metres), Tag.Given) : new Fact(say.Say("roof-plan.deck-thick"), say.Say("not-checked"), say.Say(new Message("analysis.deck.none")));
+            yield return new Fact(say.Say("roof-plan.secondaries"), say.One(Amount.Count(spans.Count)), say.Say(Tag.Computed));
+            if (spans.Count > 0)
+            {
+                yield return scene.Fact("roof-plan.secondary-cut", Amount.Metres(spans.SecondaryLength), Tag.Computed);
+            }
+        }
+
+        foreach (var check in roof.Deck.GroupBy(c => c.Key).Select(g => g.FirstOrDefault(c => !c.Check.Is) ?? g.MaxBy(c => c.Check.Value!.Use)!))
+        {
+            var used = check.Check.Value is { } made ? Amount.Fraction(made.Use) : (Amount?)null;
+            yield return new Fact($"{say.Say("roof-plan.use")}: {check.Subject}", used is { } share ? say.One(share) : say.Say("not-checked"), used is null ? say.Say(check.Check.NotChecked!) : say.Say(Tag.Computed));
+        }
+
+        if (house.Roof is not Roof.Reciprocal reciprocal)
+        {
+            yield break;
+        }
+
+        yield return reciprocal.Pin is { } pin ? scene.Fact("roof-plan.pin", Amount.Metres(pin.Diameter.Metres), Tag.Given) : new Fact(say.Say("roof-plan.pin"), say.Say("not-checked"), say.Say(new Message("analysis.pin.none")));
+        yield return new Fact(say.Say("roof-plan.way-out"), reciprocal.IfOneFails switch
+        {
+            IfOneFails.Strap strap => say.Say("roof-plan.way-strap", ("width", strap.Width), ("thickness", strap.Thickness)),
+            IfOneFails.Doubled => say.Say("roof-plan.way-doubled"),
+            IfOneFails.Post post => say.Say("roof-plan.way-post", ("diameter", post.Diameter)),
+            _ => say.Say("roof-plan.way-none"),
+        }, reciprocal.IfOneFails is null ? "" : say.Say(Tag.Given));
     }
 
     private static IEnumerable<Fact> Large(Scene scene, RoofResult roof, IReadOnlyList<RoofPole> poles)

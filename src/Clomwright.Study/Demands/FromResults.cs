@@ -28,6 +28,7 @@ internal static class FromResults
             .. top.Headers.Select(header => Leaning(Member(header, missing), top, header.Key == "header-bearing" ? ["cob-wet", "cob-bearing"] : ["cob-wet"])),
             .. top.Tees.Select(tee => Leaning(Member(tee, missing), top, ["cob-dry"])),
             Seats(house, top),
+            .. Deck(roof, missing),
         ];
     }
 
@@ -63,13 +64,16 @@ internal static class FromResults
     private static IEnumerable<CheckedDemand> Nothing(Roof roof, Message why)
     {
         string[] rules = roof is Roof.Reciprocal
-            ? ["pole-bending-crossing", "pole-bending-plate", "pole-stub", "pole-shear", "pole-seat-bearing", "pole-crossing-bearing", "ring-sag", "stage-bending", "stage-shear", "crossing-opens", "crossing-pinned", "pole-loss"]
-            : ["rafter-bending", "rafter-shear", "rafter-sag", "stage-bending", "stage-shear"];
+            ? ["pole-bending-crossing", "pole-bending-plate", "pole-foot", "pole-stub", "pole-shear", "pole-seat-bearing", "pole-crossing-bearing", "ring-sag", "stage-bending", "stage-shear", "crossing-opens", "crossing-pinned", "pole-loss", "stage-actions", "pin-strength", "charlie-stick", "secondaries-and-deck"]
+            : ["rafter-bending", "rafter-shear", "rafter-sag", "stage-bending", "stage-shear", "secondaries-and-deck"];
         return rules.Select(rule => CheckedDemand.Unknown(rule, "roof", why));
     }
 
     private static Message Why(RoofResult roof) =>
         roof.Reciprocal.NotChecked is { Key: not "analysis.roof.not-reciprocal" } why ? why : roof.Plain.NotChecked!;
+
+    /// <summary>Deck boards and secondary poles; what they sag is held under weight and snow alone.</summary>
+    private static IEnumerable<CheckedDemand> Deck(RoofResult roof, Message? missing) => roof.Deck.Select(check => Member(check, missing));
 
     private static CheckedDemand Seats(House house, WallTopResult top) => house.BondBeam is null
         ? CheckedDemand.Unknown("seat-centre", "bond beam", new Message("analysis.members.no-beam"))
@@ -83,11 +87,14 @@ internal static class FromResults
     {
         "pole-seat" => "pole-seat-bearing",
         "header-bearing" => "header-pressure",
+        "pin-shear" or "pin-pull" => "pin-strength",
+        "deck" or "secondary" => "secondaries-and-deck",
         _ => key,
     };
 
-    private static Message Governs(MemberCheck check) =>
-        Message.Of("study.demand.governs", ("combination", check.Combination), ("sense", new Message($"study.sense.{check.Sense}")));
+    private static Message Governs(MemberCheck check) => StageStates.Is(check.Sense)
+        ? Message.Of("study.demand.governs-stage", ("stage", Stages.Of(check.Sense)))
+        : Message.Of("study.demand.governs", ("combination", check.Combination), ("sense", new Message($"study.sense.{check.Sense}")));
 
     /// <summary>Whose numbers behind a check nobody could read again.</summary>
     public static IEnumerable<Message> Unsure(MemberCheck check)

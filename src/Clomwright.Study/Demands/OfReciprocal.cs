@@ -1,3 +1,4 @@
+using Clomwright.Analysis.Members;
 using Clomwright.Analysis.Roof;
 using Clomwright.Building;
 using Clomwright.Evidence;
@@ -12,15 +13,17 @@ internal static class OfReciprocal
 
     public static IEnumerable<CheckedDemand> Frame(House house, ReciprocalResult frame, Message? missing)
     {
-        var joint = ((Roof.Reciprocal)house.Roof!).Joint;
+        var roof = (Roof.Reciprocal)house.Roof!;
+        var unknown = missing ?? Stages.FirstMissing(frame.Stages);
         return
         [
             .. frame.Checks.Select(check => FromResults.Member(check, FromResults.IsSag(check) ? null : missing)),
             .. Stages.OfReciprocal(frame),
-            Opens(frame, joint, missing),
-            Pinned(frame, joint),
-            Pins(frame),
-            Loss(frame),
+            Opens(frame, roof.Joint, missing),
+            Pinned(frame, roof.Joint),
+            .. Pins(frame, unknown),
+            .. Loss(frame, unknown),
+            .. frame.Charlie.Select(check => FromResults.Member(check, null)),
             BondBeam(frame),
         ];
     }
@@ -38,10 +41,11 @@ internal static class OfReciprocal
         var least = Least(forces);
         var pole = frame.Poles.Select(p => p.Number).MinBy(n => Math.Min(forces.CrossingForce[n - 1], forces.Governing[n - 1]));
         var pull = new Amount(Math.Max(0, -least), Dimension.Force);
-        return CheckedDemand.Held("crossing-opens", $"pole {pole}", pull, NoForce) with
+        var pinned = joint == PoleJoint.Pinned ? frame.Pins.FirstOrDefault(p => p.Key == "pin-pull")?.Check.Value : null;
+        return CheckedDemand.Held("crossing-opens", $"pole {pole}", pull, pinned?.Capacity ?? NoForce) with
         {
             Missing = missing ?? Stages.FirstMissing(frame.Stages) ?? frame.FromRing.NotChecked,
-            Question = joint == PoleJoint.Pinned ? Message.Of("study.ask.crossing-opens", ("pole", pole), ("pull", pull), ("stage", stage)) : null,
+            Question = joint == PoleJoint.Pinned && pinned is null ? Message.Of("study.ask.crossing-opens", ("pole", pole), ("pull", pull), ("stage", stage)) : null,
             Notes =
             [
                 Message.Of("study.demand.crossing-least", ("force", new Amount(least, Dimension.Force)), ("stage", stage)),
@@ -63,20 +67,42 @@ internal static class OfReciprocal
                 : [],
         };
 
-    private static CheckedDemand Pins(ReciprocalResult frame) => CheckedDemand.Unknown("pin-strength", "crossings", frame.Joints.Value is { } demand
-        ? Message.Of("study.demand.pins", ("slip", new Amount(demand.SlipForce, Dimension.Force)), ("slipStage", Stages.Named(demand.SlipStage)), ("pull", new Amount(demand.PinTension, Dimension.Force)))
-        : frame.Joints.NotChecked!);
-
-    /// <summary>Nothing else holds a frame that loses a pole. Until the house file can describe a way out, a person has to say which one is drawn and checked.</summary>
-    private static CheckedDemand Loss(ReciprocalResult frame) => frame.Loss.Value is { } loss
-        ? CheckedDemand.Held("pole-loss", $"pole {loss.WorstPole}", new Amount(loss.PropForce, Dimension.Force), NoForce) with
+    /// <summary>The pins as they are described; where they are not, what they would have to hold.</summary>
+    private static IEnumerable<CheckedDemand> Pins(ReciprocalResult frame, Message? missing) => frame.Pins.Any(p => p.Check.Is)
+        ? frame.Pins.Select(pin => FromResults.Member(pin, missing) with
         {
-            Missing = new Message("study.demand.loss-not-proved"),
-            Question = Message.Of(
-                "study.ask.pole-loss", ("pole", loss.WorstPole), ("orphan", loss.Orphan), ("prop", new Amount(loss.PropForce, Dimension.Force)),
-                ("sudden", new Amount(loss.SuddenForce, Dimension.Force)), ("stage", Stages.Named(loss.Stage))),
+            Notes = [.. FromResults.Member(pin, missing).Notes, .. Slipping(frame), new Message("study.demand.retighten")],
+        })
+        : [CheckedDemand.Unknown("pin-strength", "crossings", frame.Joints.Value is { } demand
+            ? Message.Of("study.demand.pins", ("slip", new Amount(demand.SlipForce, Dimension.Force)), ("slipStage", Stages.Named(demand.SlipStage)), ("pull", new Amount(demand.PinTension, Dimension.Force)))
+            : frame.Joints.NotChecked!)];
+
+    private static IEnumerable<Message> Slipping(ReciprocalResult frame) => frame.Joints.Value is { } joints
+        ? [Message.Of("study.demand.slipping", ("outward", new Amount(joints.OutwardWithoutFriction, Dimension.Force)), ("thrust", new Amount(joints.ThrustWithoutFriction, Dimension.Force)))]
+        : [];
+
+    /// <summary>Nothing of itself holds a frame that loses a pole: it falls short unless one way out is described and holds.</summary>
+    private static IEnumerable<CheckedDemand> Loss(ReciprocalResult frame, Message? missing)
+    {
+        if (frame.Loss.Value is not { } loss)
+        {
+            return [CheckedDemand.Unknown("pole-loss", "poles", frame.Loss.NotChecked!)];
         }
-        : CheckedDemand.Unknown("pole-loss", "poles", frame.Loss.NotChecked!);
+
+        var asked = Message.Of(
+            "study.demand.loss", ("pole", loss.WorstPole), ("orphan", loss.Orphan), ("prop", new Amount(loss.PropForce, Dimension.Force)),
+            ("sudden", new Amount(loss.SuddenForce, Dimension.Force)), ("stage", Stages.Named(loss.Stage)));
+        return frame.WaysOut.Count == 0
+            ? [CheckedDemand.Held("pole-loss", $"pole {loss.WorstPole}", new Amount(loss.PropForce, Dimension.Force), NoForce) with { Notes = [asked, new Message("study.demand.no-way-out")] }]
+            : frame.WaysOut.Select(way => FromResults.Member(way, missing) with { Notes = [asked, .. FromResults.Member(way, missing).Notes, Way(frame, way)] });
+    }
+
+    private static Message Way(ReciprocalResult frame, CheckedMember way) => way.Subject switch
+    {
+        "strap" => Message.Of("study.demand.way-strap", ("thrust", new Amount(frame.Joints.Value?.ThrustAgainstRing ?? 0, Dimension.Force))),
+        "doubled frame" => new Message("study.demand.way-doubled"),
+        _ => Message.Of("study.demand.way-post", ("count", frame.Poles.Count)),
+    };
 
     private static CheckedDemand BondBeam(ReciprocalResult frame) => CheckedDemand.Unknown("bond-beam-tension", "bond beam", frame.Joints.Value is { } demand
         ? Message.Of("study.demand.hoop", ("hoop", new Amount(demand.HoopTension, Dimension.Force)), ("thrust", new Amount(demand.ThrustAgainstRing, Dimension.Force)), ("slipping", new Amount(demand.OutwardWithoutFriction, Dimension.Force)))

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Clomwright.Analysis;
 using Clomwright.Analysis.Loads;
 using Clomwright.Analysis.Members;
@@ -33,6 +34,7 @@ internal static class Stages
         [
             Worst("stage-bending", states, f => f.BendingStress.Max(), frame.Checks, ["pole-bending-crossing", "pole-bending-plate"], frame.Combined, missing),
             Worst("stage-shear", states, shear, frame.Checks, ["pole-shear"], frame.Combined, missing),
+            .. Actions(frame, missing),
         ];
     }
 
@@ -57,6 +59,30 @@ internal static class Stages
     /// <summary>Bands of soil as stages.</summary>
     public static IEnumerable<State> Steps(string order, Known<LoadingOrder> laid) =>
         (laid.Value?.Steps ?? []).Select((step, i) => new State(order, Message.Of($"study.stage.{Kebab(order)}-band", ("band", i + 1), ("of", laid.Value!.Steps.Count)), step.Forces));
+
+    /// <summary>A stage that governs a check, in words.</summary>
+    public static Message Of(string sense)
+    {
+        var parts = sense[StageStates.Prefix.Length..].Split('/');
+        return parts is [var order, var band, var of]
+            ? Message.Of($"study.stage.{Kebab(order)}-band", ("band", int.Parse(band, CultureInfo.InvariantCulture)), ("of", int.Parse(of, CultureInfo.InvariantCulture)))
+            : Named(parts[0]);
+    }
+
+    /// <summary>Every other action of the poles in every stage: what bends and shears them is a rule of its own with both numbers, bare and loaded.</summary>
+    public static IEnumerable<CheckedDemand> Actions(ReciprocalResult frame, Message? missing) => frame.StageChecks
+        .Where(c => c.Key is "pole-bending-plate" or "pole-foot" or "pole-stub" or "pole-seat" or "pole-crossing-bearing" or "ring-sag")
+        .Select(c => FromResults.Member(c, missing) with { Rule = "stage-actions", Subject = $"{c.Subject}, {Action(c.Key)}" });
+
+    private static string Action(string key) => key switch
+    {
+        "pole-bending-plate" => "over the bond beam",
+        "pole-foot" => "bent and pressed over the bond beam",
+        "pole-stub" => "between its crossings",
+        "pole-seat" => "on its seat",
+        "pole-crossing-bearing" => "at its crossing",
+        _ => "sag",
+    };
 
     /// <summary>A stage in words.</summary>
     public static Message Named(string key) => new($"study.stage.{Kebab(key)}");

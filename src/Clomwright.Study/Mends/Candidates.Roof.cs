@@ -94,6 +94,6 @@ internal static partial class Candidates
         : [];
 
     private static IEnumerable<Edit> LongerBearing(Need need) => need.Opening is { Header: { } header } opening && need.Ratio is > 1 and < LargestRatio
-        ? [new Edit.ChangeOpening(opening.Name, opening with { Header = header with { Bearing = need.Up(header.Bearing.Metres * need.Ratio) } })]
+        ? [.. new[] { 1, 1.25, 1.5 }.Select(more => new Edit.ChangeOpening(opening.Name, opening with { Header = header with { Bearing = need.Up(header.Bearing.Metres * need.Ratio * more) } }))]
         : [];
 }

@@ -28,12 +28,15 @@ internal static class Differences
     [
         .. Changed("poles-thick", PoleOf(before)?.Butt, PoleOf(after)?.Butt),
         .. Changed("eave", before?.Eave, after?.Eave),
+        .. Decking(before, after),
         .. (before, after) switch
         {
             (Building.Roof.Reciprocal was, Building.Roof.Reciprocal now) =>
             [
                 .. Changed("ring", was.RingRadius, now.RingRadius), .. Changed("notch", was.Notch, now.Notch), .. Counted(was.Poles, now.Poles),
                 .. was.Joint != now.Joint && now.Joint == PoleJoint.Pinned ? (Message[])[new Message("study.change.pinned")] : [],
+                .. was.Pin != now.Pin && now.Pin is { } pin ? (Message[])[Message.Of("study.change.pin", ("diameter", pin.Diameter), ("washer", pin.Washer ?? default))] : [],
+                .. was.IfOneFails != now.IfOneFails ? WayOut(now.IfOneFails) : [],
             ],
             (Building.Roof.Radial was, Building.Roof.Radial now) => Counted(was.Poles, now.Poles),
             (Building.Roof.Shed was, Building.Roof.Shed now) => Changed("rafters", was.Spacing, now.Spacing),
@@ -41,6 +44,20 @@ internal static class Differences
             _ => Array.Empty<Message>(),
         },
     ];
+
+    private static IEnumerable<Message> Decking(Roof? before, Roof? after) =>
+    [
+        .. before?.Deck != after?.Deck && after?.Deck is { } boards ? (Message[])[Message.Of("study.change.deck", ("now", boards))] : [],
+        .. before?.Secondaries != after?.Secondaries && after?.Secondaries is { } now ? (Message[])[Message.Of("study.change.secondaries", ("count", now.PerBay), ("diameter", now.Diameter))] : [],
+    ];
+
+    private static IEnumerable<Message> WayOut(IfOneFails? way) => way switch
+    {
+        IfOneFails.Strap strap => [Message.Of("study.change.strap", ("width", strap.Width), ("thickness", strap.Thickness))],
+        IfOneFails.Doubled => [new Message("study.change.doubled")],
+        IfOneFails.Post post => [Message.Of("study.change.posts", ("diameter", post.Diameter), ("footing", post.Footing))],
+        _ => [],
+    };
 
     private static PoleSize? PoleOf(Roof? roof) => roof switch
     {

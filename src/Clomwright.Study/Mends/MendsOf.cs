@@ -44,9 +44,12 @@ public static class MendsOf
     private static bool Silences(HouseStudy before, HouseStudy after)
     {
         var still = Answered(after);
-        var unanswered = after.Findings.Where(f => f.Verdict is Verdict.NotChecked).Select(RuleOf).Where(rule => !still.Contains(rule)).ToHashSet();
+        var unanswered = after.Findings.Where(f => f.Verdict is Verdict.NotChecked && !HasNumbers(f)).Select(RuleOf).Where(rule => !still.Contains(rule)).ToHashSet();
         return Answered(before).Overlaps(unanswered);
     }
+
+    /// <summary>Not checked only because a load is not known: what is known is met, and says so.</summary>
+    private static bool HasNumbers(Finding finding) => finding.Notes.Any(n => n.Key == "rules.note.known-loads");
 
     private static HashSet<(string, string)> Answered(HouseStudy study) =>
         [.. study.Findings.Where(f => f.Verdict is Verdict.Met or Verdict.FallsShort or Verdict.NeedsJudgement).Select(RuleOf)];

@@ -11,6 +11,11 @@ internal static class EngineeringCases
     public static IEnumerable<LimitCase> All =>
     [
         .. Stressed(Reciprocal, "pole-bending-crossing", "pole-bending-plate"),
+        Case("pole-foot", "pole 3", "a foot used to 1", Reciprocal, Amount.Number(1), 1),
+        Case("stage-actions", "pole 3", "an action of a stage used to 1", Reciprocal, Amount.Number(1), 1),
+        .. Pushed(Reciprocal, "pins", "pin-strength"),
+        .. Pushed(Reciprocal, "charlie stick", "charlie-stick"),
+        .. Stressed(Shed, "secondaries-and-deck"),
         Case("pole-stub", "pole 3", "a stub used to 1", Reciprocal, Amount.Number(1), 1),
         .. Pushed(Reciprocal, "pole 3", "pole-shear", "pole-seat-bearing", "pole-crossing-bearing"),
         Case("ring-sag", "pole 3", "a ring that sinks as far as is accepted", Reciprocal, Amount.Metres(0.0141), 1e-9),
@@ -18,7 +23,7 @@ internal static class EngineeringCases
         Case("rafter-sag", "pole 3", "a rafter that sags as far as is accepted", Shed, Amount.Metres(0.026), 1e-9),
         Case("crossing-opens", "pole 3", "a crossing that neither presses nor pulls", Reciprocal, new Amount(0, Dimension.Force), 1e-6),
         Case("crossing-pinned", "pole 3", "no crossing without a pin", Reciprocal, Amount.Count(0), 1),
-        Case("pole-loss", "pole 3", "nothing to hold up without a pole", Reciprocal, new Amount(0, Dimension.Force), 1e-6),
+        Case("pole-loss", "pole 3", "a strap pulled with all it can carry when a pole is lost", Reciprocal, new Amount(33_000, Dimension.Force), 1e-3),
         .. Pushed(Shed, "tee 1", "tee-uplift"),
         .. Stressed(Headed, "header-bending", "header-shear", "header-pressure"),
         new LimitCase("engineering", "seat-centre", "bond beam", "a bond beam off centre by a sixth of the thickness", _ => Shed)

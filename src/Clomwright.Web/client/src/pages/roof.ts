@@ -39,7 +39,7 @@ export function roofPage(bench: RoofBench, state: HouseState, roof: RoofScene): 
       <div class="roof-board">
         <section class="roof-plan" aria-label=${say('web.roof.plan')}>
           ${roofPlan(roof, planWidth, bench.pointed)}
-          <p class="hint">${say('web.roof.legend')}</p>
+          <p class="hint">${say('web.roof.legend')} ${roof.plan.poles.some((pole) => pole.tightest) ? say('web.roof.legend-tightest') : nothing}</p>
         </section>
         <div class="roof-side">
           ${

@@ -13,6 +13,7 @@ public static class FromStudy
         {
             Geometry = study.Geometry,
             Quantities = study.Quantities,
+            Mix = study.Mix,
             SettingOut = study.SettingOut,
             Roof = study.House.Roof is null ? null : study.Roof,
             WallTop = study.WallTop,

@@ -1,4 +1,5 @@
 using Clomwright.Analysis.Foundation;
+using Clomwright.Analysis.Mix;
 using Clomwright.Analysis.Roof;
 using Clomwright.Analysis.WallTop;
 using Clomwright.Building;
@@ -15,6 +16,9 @@ public sealed record PaperSet
 
     /// <summary>What it takes.</summary>
     public required HouseQuantities Quantities { get; init; }
+
+    /// <summary>What soil, mix and their tests say; null where nothing was read.</summary>
+    public MixResult? Mix { get; init; }
 
     /// <summary>How to mark it on the ground; null where the plan could not be laid out.</summary>
     public SettingOut? SettingOut { get; init; }

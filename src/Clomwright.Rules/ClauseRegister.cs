@@ -1,3 +1,4 @@
+using Clomwright.Analysis.Mix;
 using Clomwright.Evidence;
 
 namespace Clomwright.Rules;
@@ -11,9 +12,10 @@ internal static class ClauseRegister
     public static Sequence<BodyOfRules> Bodies { get; } = Read();
 
     /// <summary>The method of a computed rule of a body.</summary>
-    public static RuleMethod Method(WrittenClause clause, Sequence<CheckedDemand> demands) => clause.Clause.Body switch
+    public static RuleMethod Method(WrittenClause clause, Sequence<CheckedDemand> demands, MixResult? mix) => clause.Clause.Body switch
     {
         _ when Engineering.Reads(clause) => (house, limit) => Engineering.Of(clause, house, demands, limit),
+        "irc-cob" when IrcCob.TestMethods.ContainsKey(clause.Rule.Key) => (house, limit) => IrcCob.OfTests(clause.Rule.Key, house.House.Mix, mix, limit),
         "irc-cob" => IrcCob.Methods[clause.Rule.Key],
         _ => CommonPractice.Methods[clause.Rule.Key],
     };

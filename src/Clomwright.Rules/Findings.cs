@@ -1,3 +1,4 @@
+using Clomwright.Analysis.Mix;
 using Clomwright.Building;
 using Clomwright.Evidence;
 using Clomwright.Geometry;
@@ -11,7 +12,7 @@ internal static class Findings
     public const string NumberMissing = "rules.because.number-missing";
 
     /// <summary>The findings of one clause; at least one.</summary>
-    public static IEnumerable<Finding> Answer(WrittenClause clause, HouseGeometry house, Sequence<CheckedDemand> demands = default)
+    public static IEnumerable<Finding> Answer(WrittenClause clause, HouseGeometry house, Sequence<CheckedDemand> demands = default, MixResult? mix = null)
     {
         var entered = house.House.Rules.Entered.LastOrDefault(e => e.Body == clause.Clause.Adopted && e.Rule == clause.Rule.Key);
         if (entered is not null && clause.Measures is { } measures && LimitText.TryRead(entered.Limit, measures, out var limit, out _))
@@ -19,12 +20,12 @@ internal static class Findings
             clause = ClauseRegister.Entered(clause, limit!);
         }
 
-        return Rulings(clause, house, demands).Select(ruling => Stamped(clause, ruling, entered));
+        return Rulings(clause, house, demands, mix).Select(ruling => Stamped(clause, ruling, entered));
     }
 
-    private static Ruling[] Rulings(WrittenClause clause, HouseGeometry house, Sequence<CheckedDemand> demands) => clause.Clause.Status switch
+    private static Ruling[] Rulings(WrittenClause clause, HouseGeometry house, Sequence<CheckedDemand> demands, MixResult? mix) => clause.Clause.Status switch
     {
-        ClauseStatus.Computed when clause.Limit is { } limit => WithRivals(clause, house, ClauseRegister.Method(clause, demands), limit),
+        ClauseStatus.Computed when clause.Limit is { } limit => WithRivals(clause, house, ClauseRegister.Method(clause, demands, mix), limit),
         ClauseStatus.Computed => [new Ruling(Whole(clause), new Verdict.NotChecked(Message.Of(NumberMissing, ("rule", clause.Rule.Key), ("body", clause.Clause.Adopted))))],
         ClauseStatus.Judgement => [Judged(clause, house)],
         ClauseStatus.NotYet when clause.Clause.Body == Engineering.Body => [.. Engineering.NotYet(clause, house, demands)],

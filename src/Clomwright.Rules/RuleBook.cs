@@ -1,3 +1,4 @@
+using Clomwright.Analysis.Mix;
 using Clomwright.Building;
 using Clomwright.Evidence;
 using Clomwright.Geometry;
@@ -22,24 +23,25 @@ public static class RuleBook
     /// </remarks>
     /// <param name="geometry">The placed house.</param>
     /// <param name="demands">What the engineering checks computed; a rule for which there is none is not checked.</param>
-    public static Sequence<Finding> Check(HouseGeometry geometry, Sequence<CheckedDemand> demands = default)
+    /// <param name="mix">What the tests of the mix read; null leaves every rule about tests not checked.</param>
+    public static Sequence<Finding> Check(HouseGeometry geometry, Sequence<CheckedDemand> demands = default, MixResult? mix = null)
     {
         var choices = geometry.House.Rules;
         string[] always = geometry.House.Roof is null ? [Ground] : [Ground, Engineering.Body];
         var adopted = always.Concat(choices.Adopted).Distinct();
         return
         [
-            .. adopted.SelectMany(name => Bodies.FirstOrDefault(b => b.Adopted == name) is { } body ? Check(body, geometry, demands) : [Misread.Body(name)]),
+            .. adopted.SelectMany(name => Bodies.FirstOrDefault(b => b.Adopted == name) is { } body ? Check(body, geometry, demands, mix) : [Misread.Body(name)]),
             .. choices.Entered.SelectMany(Misread.Entered),
         ];
     }
 
     /// <summary>What one body of rules says: its gates first, and nothing but them where the house is outside.</summary>
-    private static IEnumerable<Finding> Check(BodyOfRules body, HouseGeometry geometry, Sequence<CheckedDemand> demands)
+    private static IEnumerable<Finding> Check(BodyOfRules body, HouseGeometry geometry, Sequence<CheckedDemand> demands, MixResult? mix)
     {
-        var gates = body.Clauses.Where(c => c.Gate).SelectMany(c => Findings.Answer(c, geometry, demands)).ToList();
+        var gates = body.Clauses.Where(c => c.Gate).SelectMany(c => Findings.Answer(c, geometry, demands, mix)).ToList();
         return Gates.Stop(gates, body) is { } stopped
             ? [stopped]
-            : gates.Concat(body.Clauses.Where(c => !c.Gate).SelectMany(c => Findings.Answer(c, geometry, demands)));
+            : gates.Concat(body.Clauses.Where(c => !c.Gate).SelectMany(c => Findings.Answer(c, geometry, demands, mix)));
     }
 }

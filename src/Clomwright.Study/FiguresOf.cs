@@ -13,6 +13,7 @@ public static class FiguresOf
         ("house", Tree(("id", Name(study.House.Id)), ("name", Name(study.House.Name)))),
         ("geometry", Geometry(study.Geometry)),
         ("quantities", Quantities(study.Quantities)),
+        ("mix", MixFigures.Of(study.Mix)),
         ("roof", RoofFigures.Of(study.Roof)),
         ("wallTop", RoofFigures.Of(study.WallTop)),
         ("foundation", FoundationFigures.Of(study.Foundation)),

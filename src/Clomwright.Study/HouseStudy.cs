@@ -1,5 +1,6 @@
 using Clomwright.Analysis.Finishes;
 using Clomwright.Analysis.Foundation;
+using Clomwright.Analysis.Mix;
 using Clomwright.Analysis.Roof;
 using Clomwright.Analysis.WallTop;
 using Clomwright.Building;
@@ -20,6 +21,7 @@ public sealed class HouseStudy
 {
     private readonly Lazy<HouseGeometry> geometry;
     private readonly Lazy<HouseQuantities> quantities;
+    private readonly Lazy<MixResult> mix;
     private readonly Lazy<SettingOut> settingOut;
     private readonly Lazy<RoofResult> roof;
     private readonly Lazy<WallTopResult> wallTop;
@@ -34,12 +36,13 @@ public sealed class HouseStudy
         Options = options;
         geometry = new(() => GeometryOf(house, earlier));
         quantities = new(() => WithFinishes(Clomwright.Geometry.Quantities.Of(Geometry), Finishes));
+        mix = new(() => FromTests.Of(house.Mix, Quantities));
         settingOut = new(() => SettingOuts.Of(Geometry));
         roof = new(() => RoofOf(house, Geometry, earlier));
-        wallTop = new(() => FromRoof.Of(Geometry, Roof));
+        wallTop = new(() => FromRoof.Of(Geometry, Roof, Mix.Strength.Settled));
         foundation = new(() => FoundationOf(house, Geometry, Roof, earlier));
         finishes = new(() => Analysis.Finishes.FromGeometry.Of(Geometry, FinishInputs.None));
-        findings = new(() => RuleBook.Check(Geometry, [.. FromResults.Of(House, Roof, WallTop), .. OfFoundation.Demands(House, Foundation), .. OfFinishes.Demands(House, Finishes)]));
+        findings = new(() => RuleBook.Check(Geometry, [.. FromResults.Of(House, Roof, WallTop, Mix), .. OfFoundation.Demands(House, Foundation), .. OfFinishes.Demands(House, Finishes)], Mix));
         diagnostics = new(() => [.. HouseDiagnostics.Of(House), .. Geometry.Diagnostics, .. FromWall.Remarks(Geometry)]);
     }
 
@@ -54,6 +57,9 @@ public sealed class HouseStudy
 
     /// <summary>What it takes, in the builder's units.</summary>
     public HouseQuantities Quantities => quantities.Value;
+
+    /// <summary>What soil, mix and their tests say: recipe, next test, strength.</summary>
+    public MixResult Mix => mix.Value;
 
     /// <summary>How to mark it on the ground.</summary>
     public SettingOut SettingOut => settingOut.Value;
@@ -80,10 +86,10 @@ public sealed class HouseStudy
     public Sequence<Diagnostic> Diagnostics => diagnostics.Value;
 
     /// <summary>Values nobody gave that something leaned on.</summary>
-    public Sequence<Assumption> Assumptions => Quantities.Assumptions.Concat(Roof.Assumptions).Concat(WallTop.Assumptions).Concat(Foundation.Assumptions).Concat(Finishes.Assumptions).Distinct().ToSequence();
+    public Sequence<Assumption> Assumptions => Quantities.Assumptions.Concat(Mix.Assumptions).Concat(Roof.Assumptions).Concat(WallTop.Assumptions).Concat(Foundation.Assumptions).Concat(Finishes.Assumptions).Distinct().ToSequence();
 
     /// <summary>The calculations behind the numbers, for papers to print.</summary>
-    public Sequence<Calculation> Calculations => [.. Quantities.Calculations, .. Roof.Calculations, .. WallTop.Calculations, .. Foundation.Calculations, .. Finishes.Calculations];
+    public Sequence<Calculation> Calculations => [.. Quantities.Calculations, .. Mix.Calculations, .. Roof.Calculations, .. WallTop.Calculations, .. Foundation.Calculations, .. Finishes.Calculations];
 
     /// <summary>At most three tried changes that mend a finding; none for one that does not fall short.</summary>
     public Sequence<Mend> MendsOf(Finding finding) => Mends.MendsOf.Finding(this, finding);

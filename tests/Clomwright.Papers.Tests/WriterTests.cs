@@ -24,6 +24,7 @@ public sealed partial class WriterTests
     [InlineData("drain")]
     [InlineData("lift-1")]
     [InlineData("opening-door")]
+    [InlineData("mix-card")]
     [InlineData("pocket-card")]
     public void Svg_OfASheet_IsTheKeptText(string key)
     {

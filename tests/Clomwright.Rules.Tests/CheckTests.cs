@@ -173,7 +173,7 @@ public class CheckTests
 
     private static House Adopting(params string[] bodies) => Bare with { Rules = new RuleChoices { Adopted = bodies.ToSequence() } };
 
-    private static Sequence<Finding> Check(House house) => RuleBook.Check(FromBuilding.Of(house));
+    private static Sequence<Finding> Check(House house) => Checked.Of(house);
 
     private static IEnumerable<Finding> Of(IEnumerable<Finding> findings, string adopted) => findings.Where(f => f.Clause.Adopted == adopted);
 

@@ -165,5 +165,5 @@ public class PropertyTests
         _ => null,
     };
 
-    private static Sequence<Finding> Check(House house) => RuleBook.Check(FromBuilding.Of(house));
+    private static Sequence<Finding> Check(House house) => Checked.Of(house);
 }

@@ -35,7 +35,7 @@ public partial class RegisterTests
     public void EveryComputedRule_HasOneMethodAndTheOtherWayRound()
     {
         Assert.Equal(Computed("common-practice"), CommonPractice.Methods.Keys.Append(Engineering.BearingStress).Concat(Engineering.MeasuredByOthers).Order(StringComparer.Ordinal));
-        Assert.Equal(Computed("irc-cob"), IrcCob.Methods.Keys.Order(StringComparer.Ordinal));
+        Assert.Equal(Computed("irc-cob"), IrcCob.Methods.Keys.Concat(IrcCob.TestMethods.Keys).Order(StringComparer.Ordinal));
 
         static IEnumerable<string> Computed(string body) => RuleBook.Clauses
             .Where(c => c.Clause.Body == body && c.Clause.Status == ClauseStatus.Computed)

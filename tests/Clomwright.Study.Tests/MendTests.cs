@@ -49,7 +49,7 @@ public class MendTests
             { "pole-bending-plate", new Edit.ChangeRoof(((Roof.Reciprocal)Houses.HeronPoint.Roof!) with { Pole = PoleSize.Even(Length.FromInches(4)) }).Apply(Houses.HeronPoint) },
             { "crossing-pinned", new Edit.ChangeRoof(((Roof.Reciprocal)Houses.HeronPoint.Roof!) with { Joint = PoleJoint.Lashed }).Apply(Houses.HeronPoint) },
             { "seat-centre", new Edit.ChangeBondBeam(Houses.HeronPoint.BondBeam! with { Offset = Length.FromInches(3) }).Apply(Houses.HeronPoint) },
-            { "header-pressure", new Edit.ChangeOpening("door", Houses.HeronPoint.Openings[0] with { Header = Houses.HeronPoint.Openings[0].Header! with { Bearing = Length.FromInches(3), CrossPad = true } }).Apply(Houses.HeronPoint) },
+            { "header-pressure", new Edit.ChangeOpening("door", Houses.HeronPoint.Openings[0] with { Header = Houses.HeronPoint.Openings[0].Header! with { Bearing = Length.FromInches(3), CrossPad = true } }).Apply(Houses.HeronPoint with { Mix = new Mix() }) },
             { "ground-bearing", Houses.HeronPoint with { Site = Houses.HeronPoint.Site with { SoilBearing = new Stress(85_000) } } },
             { "middle-third", Houses.HeronPoint with { Stem = Houses.HeronPoint.Stem with { InsideOffset = Length.FromInches(8) }, Trench = Houses.HeronPoint.Trench! with { Width = Length.FromInches(20) } } },
             { "drain-outlet", Houses.HeronPoint with { Trench = Houses.HeronPoint.Trench! with { Outlet = Length.FromInches(-38) } } },

@@ -54,10 +54,23 @@ public partial class RoofFindingTests
     [Fact]
     public void AHeaderMetByAnAssumedStrengthOfCob_SaysSo()
     {
-        var study = HouseStudy.Of(Heron);
+        var study = HouseStudy.Of(Heron with { Mix = Heron.Mix with { Prisms = [] } });
         Assert.All(study.Findings.Where(f => f.Rule.Key is "header-pressure" or "bearing-stress" && f.Verdict is Verdict.Met), f =>
             Assert.Contains(f.Notes, n => English.Say(n, UnitSystem.Metric).StartsWith("Assumed: bearing on cob without a test", StringComparison.Ordinal)));
         Assert.Superset(new HashSet<string> { "cob-bearing", "cob-wet", "cob-dry", "green-poles" }, study.Assumptions.Select(a => a.Key).ToHashSet());
+    }
+
+    /// <summary>With five prisms of its own mix the cob bears what they say, by whom and when.</summary>
+    [Fact]
+    public void AHeaderMetByAMeasuredStrengthOfCob_NamesTheTests()
+    {
+        var study = HouseStudy.Of(Heron);
+        Assert.All(study.Findings.Where(f => f.Rule.Key == "header-pressure" && f.Verdict is Verdict.Met), f =>
+        {
+            Assert.Contains(f.Notes, n => English.Say(n, UnitSystem.Metric).Contains("measured on 5 prisms", StringComparison.Ordinal) && English.Say(n, UnitSystem.Metric).Contains("M. Invented", StringComparison.Ordinal));
+            Assert.Equal(study.Mix.Strength.Allowable, ((Verdict.Met)f.Verdict).Comparisons[0].Limit.Si, 1e-6);
+        });
+        Assert.DoesNotContain(study.Assumptions, a => a.Key == "cob-bearing");
     }
 
     /// <summary>Laid from the eave inward the crossings of a small ring under a deep eave open; the finding says so band by band, and the other order beside it.</summary>

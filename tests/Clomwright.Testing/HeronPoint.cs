@@ -95,11 +95,31 @@ public static partial class Houses
         TestPanels = Panels,
         Mix = new Mix
         {
-            SoilTests = new SoilTests { JarSand = Quarters(10), JarSilt = Quarters(3), JarClay = Quarters(4) },
-            Recipe = new Recipe { Soil = 3, Sand = 3, Water = 0.75, Straw = new Mass(2) },
+            SoilTests = new SoilTests
+            {
+                JarSand = Quarters(6), JarSilt = In(1), JarClay = Quarters(10), JarColumn = In(9), JarWater = new Temperature(18), Moisture = new Share(Units.Find(Dimension.Fraction, "%")!.ToSi(12)),
+                Ribbon = In(4), Ball = BallDrop.Cracked, Wash = HandWash.Sticky,
+            },
+            Target = new MixTarget { Clay = new Share(Units.Find(Dimension.Fraction, "%")!.ToSi(18)), Straw = new Share(Units.Find(Dimension.Fraction, "%")!.ToSi(1.5)) },
+            Recipe = new Recipe { Soil = 3, Sand = 3, Water = 1.25, Straw = new Mass(2) },
+            Measures = new Measures
+            {
+                Armful = new Mass(0.5), Bale = new Mass(16), SoilBucket = new Mass(25), SandBucket = new Mass(27), BucketLabel = new Volume(Units.Find(Dimension.Volume, "gal")!.ToSi(5)),
+                Truck = new Volume(Units.Find(Dimension.Volume, "yd3")!.ToSi(8)),
+            },
             Batch = new Batch(6, new Volume(Units.Find(Dimension.Volume, "ft3")!.ToSi(0.67)), 3, Ft(10), In(7), In(8)),
-            TestBars = [new TestBar(In(24), new Length(Length.PerInch * 3 / 8)) { Date = new DateOnly(2027, 5, 3) }],
+            Trials =
+            [
+                new MixTrial("A", new Recipe { Soil = 4, Sand = 2, Water = 1, Straw = new Mass(2) }) { Date = new DateOnly(2027, 3, 28) },
+                new MixTrial("B", new Recipe { Soil = 3, Sand = 3, Water = 1.25, Straw = new Mass(2) }) { Date = new DateOnly(2027, 3, 28) },
+            ],
+            TestBars =
+            [
+                new TestBar(In(24), new Length(Length.PerInch * 3 / 4)) { Cracked = true, Trial = "A", Date = new DateOnly(2027, 5, 3), Tester = "M. Invented" },
+                new TestBar(In(24), new Length(Length.PerInch * 3 / 8)) { Trial = "B", Date = new DateOnly(2027, 5, 3), Tester = "M. Invented" },
+            ],
             Prisms = [Crushed(1600), Crushed(1710), Crushed(1540), Crushed(1660), Crushed(1750)],
+            Bricks = [new Brick(In(6), In(4), In(10), new Force(Units.Find(Dimension.Force, "lbf")!.ToSi(380)), 40) { Date = new DateOnly(2027, 5, 14), Tester = "M. Invented" }],
         },
         Crew = new Crew(8, Skill.Mixed, new DateOnly(2027, 6, 1), 5, 7),
         Rules = new RuleChoices

@@ -19,12 +19,12 @@ public static class FromRoof
     /// <summary>Headers, tees, seats and bond beam.</summary>
     /// <param name="geometry">The placed house.</param>
     /// <param name="roof">What the roof does.</param>
-    /// <param name="cobBearing">Bearing pressure allowed on this house's cob, Pa; null takes the cautious assumption.</param>
-    public static WallTopResult Of(HouseGeometry geometry, RoofResult roof, double? cobBearing = null)
+    /// <param name="cobBearing">Bearing pressure allowed on this house's cob, Pa, measured or with its assumption; null takes the cautious one.</param>
+    public static WallTopResult Of(HouseGeometry geometry, RoofResult roof, Settled<double>? cobBearing = null)
     {
         var combined = roof.Combined;
         var memory = Sources.Get("cob-density-memory");
-        var bearing = Settle.Or(cobBearing, new Amount(AssumedBearing, Dimension.Stress), "cob-bearing", new Message("analysis.assumed.cob-bearing"), Sources.Get("cob-strength-memory"));
+        var bearing = cobBearing ?? Settle.Or((double?)null, new Amount(AssumedBearing, Dimension.Stress), "cob-bearing", new Message("analysis.assumed.cob-bearing"), Sources.Get("cob-strength-memory"));
         var headers = new HeaderChecks(geometry, combined, WetCob, bearing);
         var top = geometry.Wall.Top.Metres;
         var offset = geometry.House.BondBeam?.Offset.Metres ?? 0;

@@ -1,3 +1,4 @@
+using Clomwright.Analysis.Mix;
 using Clomwright.Evidence;
 using Clomwright.Geometry;
 using Clomwright.Papers.Drawing;
@@ -20,7 +21,7 @@ internal static class OrderSheet
             new Table(
                 [
                     new(""), new(say.Say("order.what")) { Grows = 1 }, new(say.Say("order.net"), Anchor.End), new(say.Say("order.waste"), Anchor.End),
-                    new(say.Say("order.order"), Anchor.End), new(say.Say("order.came"), Anchor.End), new(say.Say("order.left"), Anchor.End),
+                    new(say.Say("order.order"), Anchor.End), new(say.Say("order.as"), Anchor.End), new(say.Say("order.came"), Anchor.End), new(say.Say("order.left"), Anchor.End),
                 ],
                 [.. lines.Select(l => Line(scene, l))]),
             new Paragraph(say.Say("order.note"), Styles.Small),
@@ -33,14 +34,36 @@ internal static class OrderSheet
     private static Row Line(Scene scene, OrderLine line)
     {
         var say = scene.Say;
+        var delivery = scene.Set.Mix?.Deliveries.FirstOrDefault(d => d.Key == line.Key);
         return new Row(
             new Cell("") { Tick = true },
-            new Cell(say.Say(line.What), say.Say(line.Basis)),
+            new Cell(say.Say(line.What), string.Join("; ", (delivery?.Notes.Select(n => say.Say(n)) ?? []).Prepend(say.Say(line.Basis)))),
             line.Net is { } net ? scene.Cell(net) : new Cell(say.Say("not-known")),
             new Cell(line.Net is null ? "" : say.One(Amount.Fraction(line.Waste))),
             line.Order is { } order ? scene.Cell(order, say.Say(line.Tag)) with { Lettering = Styles.Reading } : new Cell(say.Say("not-checked")) { Lettering = Styles.BodyStrong },
-            new Cell("................"),
-            new Cell("................"));
+            Comes(scene, line, delivery),
+            new Cell("............"),
+            new Cell("............"));
+    }
+
+    /// <summary>Trucks or bales, and what they weigh.</summary>
+    private static Cell Comes(Scene scene, OrderLine line, Delivery? delivery)
+    {
+        var say = scene.Say;
+        if (delivery?.Mass is not { } mass)
+        {
+            return new Cell("");
+        }
+
+        var weight = new Amount(mass, Dimension.Mass);
+        if (line.Order?.Dimension == Dimension.Mass && delivery.Loads is { } bales)
+        {
+            return new Cell(say.Say("order.loads-" + delivery.LoadKey, ("n", bales))) { Lettering = Styles.BodyStrong };
+        }
+
+        return delivery.Loads is { } loads
+            ? new Cell(say.Say("order.loads-" + delivery.LoadKey, ("n", loads)), Wording.Dotted(say.One(weight), say.Other(weight), say.Say(delivery.MassTag))) { Lettering = Styles.BodyStrong }
+            : new Cell(say.One(weight), Wording.Dotted(say.Other(weight), say.Say(delivery.MassTag)));
     }
 
     private static IEnumerable<string> Hazards(string supplier) => supplier switch

@@ -1,4 +1,5 @@
 using Clomwright.Analysis.Members;
+using Clomwright.Analysis.Mix;
 using Clomwright.Analysis.Roof;
 using Clomwright.Analysis.WallTop;
 using Clomwright.Building;
@@ -12,7 +13,7 @@ namespace Clomwright.Study.Demands;
 internal static class FromResults
 {
     /// <summary>Every demand of the roof and of the top of the wall; none for a house without a roof.</summary>
-    public static Sequence<CheckedDemand> Of(House house, RoofResult roof, WallTopResult top)
+    public static Sequence<CheckedDemand> Of(House house, RoofResult roof, WallTopResult top, MixResult mix)
     {
         if (house.Roof is null)
         {
@@ -25,7 +26,7 @@ internal static class FromResults
             .. roof.Reciprocal.Value is { } frame ? OfReciprocal.Frame(house, frame, missing)
                 : roof.Plain.Value is { } plain ? OfPlain(plain, missing)
                 : Nothing(house.Roof, Why(roof)),
-            .. top.Headers.Select(header => Leaning(Member(header, missing), top, header.Key == "header-bearing" ? ["cob-wet", "cob-bearing"] : ["cob-wet"])),
+            .. top.Headers.Select(header => header.Key == "header-bearing" ? OnCob(Leaning(Member(header, missing), top, ["cob-wet", "cob-bearing"]), mix) : Leaning(Member(header, missing), top, ["cob-wet"])),
             .. top.Tees.Select(tee => Leaning(Member(tee, missing), top, ["cob-dry"])),
             Seats(house, top),
             .. Deck(roof, missing),
@@ -48,6 +49,10 @@ internal static class FromResults
             .. top.Assumptions.Where(a => assumed.Contains(a.Key)).Select(a => Message.Of("study.demand.assumed", ("what", a.What), ("source", a.Source.Title))),
         ],
     };
+
+    /// <summary>What the pressure on cob is held against: measured, by whom and when.</summary>
+    private static CheckedDemand OnCob(CheckedDemand demand, MixResult mix) => demand.NotChecked is not null || mix.Strength.Tag != Tag.Measured ? demand
+        : demand with { Notes = demand.Notes.Plus(Message.Of("study.demand.cob-measured", ("why", mix.Strength.Why), ("allowed", new Amount(mix.Strength.Allowable, Dimension.Stress)))) };
 
     private static IEnumerable<CheckedDemand> OfPlain(PlainResult plain, Message? missing) =>
     [

@@ -65,7 +65,9 @@ public class AtTheLimitTests
     {
         var limit = Cases[index];
         var clause = RuleBook.Bodies.Single(b => b.Adopted == adopted).Clauses.Single(c => c.Rule.Key == limit.Rule);
-        var finding = Findings.Answer(clause, FromBuilding.Of(limit.Adopting(adopted, side)), limit.Demand is { } demand ? [demand(side)] : []).Single(f => f.Subject == limit.Subject);
+        var house = limit.Adopting(adopted, side);
+        var geometry = FromBuilding.Of(house);
+        var finding = Findings.Answer(clause, geometry, limit.Demand is { } demand ? [demand(side)] : [], Checked.Mix(geometry)).Single(f => f.Subject == limit.Subject);
         return (limit.Entered is { } entered && LimitText.TryRead(entered, clause.Measures!.Value, out var number, out _) ? clause with { Limit = number } : clause, finding.Verdict);
     }
 

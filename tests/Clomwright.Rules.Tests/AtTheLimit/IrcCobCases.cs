@@ -20,6 +20,10 @@ internal static class IrcCobCases
         Case("mix-shrinkage", "test bar 1", "a bar of 24 in that shortened by 1 in", side => Bare with { Mix = new Mix { TestBars = [new TestBar(In(24), In(1) + Nm(side))] } }),
         Case("cob-strength", "mix", "five prisms that broke at 960 lbf", side => Crushed(960 - side)),
         Case("cob-strength-bracing", "mix", "five prisms that broke at 1360 lbf", side => Crushed(1360 - side)),
+        Case("modulus-of-rupture", "brick 1", "a brick that broke at 50 psi where 50 psi is entered", side => Bare with
+        {
+            Mix = new Mix { Bricks = [new Brick(In(10), In(4), In(10), new Force(Si("50 psi", Dimension.Stress) * 2 * 0.254 * 0.1016 * 0.1016 / (3 * 0.254) - side * 1e-6), 30)] },
+        }, "50 psi"),
         Case("wall-height", "wall", "8 ft of cob where 8 ft is entered", side => Bare with { Wall = Bare.Wall with { Top = In(104) + Nm(side) } }, "8 ft"),
         Case("wall-slenderness", "wall top", "96 in of cob, 12 in thick, where 8 is entered", side => Bare with { Wall = Bare.Wall with { Top = In(104) + Nm(side) } }, "8"),
         Case("stem-height", "stem", "a stem 8 in above grade where 8 in is entered", side => Bare with { Site = Bare.Site with { Grade = Nm(side) } }, "8 in"),

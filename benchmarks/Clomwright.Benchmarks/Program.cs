@@ -1,9 +1,11 @@
 using Clomwright.Benchmarks;
+using Clomwright.Benchmarks.Drying;
 using Clomwright.Benchmarks.Solid;
 
 return args switch
 {
     ["solid", .. var sizes] => SolidComparison.Run(sizes),
+    ["drying"] => DryingComparison.Run(),
     ["solid-child", var size, var matrix] => SolidChild.Serve(SolidSize.Of(size), matrix),
     ["roof"] => RoofKnob.Run(),
     _ => Usage(),
@@ -19,6 +21,7 @@ static int Usage()
         roof    The full roof recomputed while a knob is turned, beside a fixed piece of arithmetic in the same run.
         solid   Renewal while an opening moves and factorisation from nothing, beside CHOLMOD (and SciPy) on the same matrices, in separate
                 processes that take turns. Needs cc, libsuitesparse-dev and libopenblas0 (Debian), and python3-scipy for --scipy.
+        drying  A wall of 7 lifts and 24 bays through 120 days of hourly weather, beside SciPy's stiff integrators on the same equations. Needs python3-scipy.
         """);
     return 2;
 }

@@ -66,6 +66,9 @@ public sealed record House
     /// <summary>Soil tests, recipe, batch and strength tests.</summary>
     public Mix Mix { get; init; } = new();
 
+    /// <summary>Numbers of the program that the author knows better.</summary>
+    public Sequence<AssumedNumber> Assumed { get; init; }
+
     /// <summary>Who builds, and when.</summary>
     public Crew? Crew { get; init; }
 

@@ -18,6 +18,7 @@ public static class FiguresOf
         ("wallTop", RoofFigures.Of(study.WallTop)),
         ("foundation", FoundationFigures.Of(study.Foundation)),
         ("finishes", FinishesFigures.Of(study.Finishes)),
+        ("drying", DryingFigures.Of(study.Drying)),
         ("findings", Findings(study)));
 
     private static Figure Geometry(HouseGeometry g) => Tree(

@@ -1,8 +1,11 @@
 using Clomwright.Analysis.Finishes;
 using Clomwright.Analysis.Foundation;
 using Clomwright.Analysis.Mix;
+using Clomwright.Analysis;
+using Clomwright.Analysis.Drying;
 using Clomwright.Analysis.Roof;
 using Clomwright.Analysis.WallTop;
+using Clomwright.Analysis.Weather;
 using Clomwright.Building;
 using Clomwright.Evidence;
 using Clomwright.Geometry;
@@ -27,6 +30,8 @@ public sealed class HouseStudy
     private readonly Lazy<WallTopResult> wallTop;
     private readonly Lazy<FoundationResult> foundation;
     private readonly Lazy<FinishesResult> finishes;
+    private readonly Lazy<Known<WeatherResult>> weather;
+    private readonly Lazy<Known<DryingResult>> drying;
     private readonly Lazy<Sequence<Finding>> findings;
     private readonly Lazy<Sequence<Diagnostic>> diagnostics;
 
@@ -43,6 +48,8 @@ public sealed class HouseStudy
         foundation = new(() => FoundationOf(house, Geometry, Roof, earlier));
         finishes = new(() => Analysis.Finishes.FromGeometry.Of(Geometry, FinishInputs.None));
         findings = new(() => RuleBook.Check(Geometry, [.. FromResults.Of(House, Roof, WallTop, Mix), .. OfFoundation.Demands(House, Foundation), .. OfFinishes.Demands(House, Finishes)], Mix));
+        weather = new(() => FromSite.Of(house.Site));
+        drying = new(() => DryingOf(house, Geometry, Roof, Weather, earlier));
         diagnostics = new(() => [.. HouseDiagnostics.Of(House), .. Geometry.Diagnostics, .. FromWall.Remarks(Geometry)]);
     }
 
@@ -75,6 +82,12 @@ public sealed class HouseStudy
 
     /// <summary>Plasters, lath and floor.</summary>
     public FinishesResult Finishes => finishes.Value;
+
+    /// <summary>The mean days of the site's climate; or why they are not known.</summary>
+    public Known<WeatherResult> Weather => weather.Value;
+
+    /// <summary>How the wall dries; or why that is not known. Computed when somebody asks: no finding waits for it.</summary>
+    public Known<DryingResult> Drying => drying.Value;
 
     /// <summary>What the adopted rules say.</summary>
     public Sequence<Finding> Findings => findings.Value;
@@ -116,6 +129,23 @@ public sealed class HouseStudy
             ? earlier.Roof
             : Analysis.Roof.FromGeometry.Of(geometry);
 
+    private static Known<DryingResult> DryingOf(House house, HouseGeometry geometry, RoofResult roof, Known<WeatherResult> weather, HouseStudy? earlier) =>
+        earlier is { drying.IsValueCreated: true } && ReferenceEquals(earlier.Roof, roof) && WhatDryingReads(earlier.House) == WhatDryingReads(house)
+            ? earlier.Drying
+            : FromWeather.Of(geometry, weather, LoadOnWall(geometry, roof));
+
+    /// <summary>The roof with its soil wet, spread evenly over the ring, in place of the load assumed.</summary>
+    private static Sequence<AssumedNumber> LoadOnWall(HouseGeometry geometry, RoofResult roof) =>
+        (roof.Reciprocal.Value?.Stage("soilWet") ?? roof.Plain.Value?.Stage("soilWet"))?.Value is { } forces && double.IsFinite(forces.TotalLoad) && forces.TotalLoad > 0
+            ? [new AssumedNumber("drying-roof-load", forces.TotalLoad / geometry.Curve.Length)]
+            : [];
+
+    /// <summary>The house without what drying never looks at; the roof comes with what it does.</summary>
+    private static House WhatDryingReads(House house) => WhatGeometryReads(house) with
+    {
+        Site = house.Site, Crew = house.Crew, Assumed = house.Assumed, Mix = house.Mix, Niches = [], Embeds = [], Tees = null, Floor = new(),
+    };
+
     private static FoundationResult FoundationOf(House house, HouseGeometry geometry, RoofResult roof, HouseStudy? earlier) =>
         earlier is { foundation.IsValueCreated: true } && ReferenceEquals(earlier.Roof, roof) && WhatFoundationReads(earlier.House) == WhatFoundationReads(house)
             ? earlier.Foundation
@@ -135,5 +165,5 @@ public sealed class HouseStudy
 
     /// <summary>The house without what geometry never looks at.</summary>
     private static House WhatGeometryReads(House house) =>
-        house with { Id = "-", Name = "-", Notes = null, Units = default, Site = new(), Mix = new(), Crew = null, Rules = new(), Finishes = [], TestPanels = [] };
+        house with { Id = "-", Name = "-", Notes = null, Units = default, Site = new(), Mix = new(), Crew = null, Rules = new(), Finishes = [], TestPanels = [], Assumed = [] };
 }

@@ -100,7 +100,7 @@ public static partial class Houses
             Floor = new Floor { Layers = floor.OrderBy(l => l.Role).ToSequence(), Oil = floor.Length > 1 ? new FloorOil("linseed", floor.Length) : null }, Trench = trench, Stem = stem, Wall = wall,
             Lifts = inside == 0 ? new LiftPlan { Tops = Tops(stemTop, wallTop, liftHeight), Method = method } : new LiftPlan { Height = liftHeight, Method = method },
             Openings = cut.Openings, Niches = cut.Niches, Embeds = cut.Embeds, BondBeam = beam, Tees = tees, Roof = roof,
-            Finishes = finishes.ToSequence(), TestPanels = finishes.Select((f, i) => FinishDraws.Panel($"panel {i + 1}", f)).ToSequence(), Mix = mix, Crew = crew, Rules = rules,
+            Finishes = finishes.ToSequence(), TestPanels = finishes.Select((f, i) => FinishDraws.Panel($"panel {i + 1}", f)).ToSequence(), Mix = mix, Assumed = crew is null ? [] : [new AssumedNumber("drying-wind", crew.HoursPerDay / 20) { Note = "an invented guess" }], Crew = crew, Rules = rules,
         };
 
     private static Sequence<Length> Tops(Length bottom, Length top, Length height)

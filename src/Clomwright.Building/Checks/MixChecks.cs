@@ -37,6 +37,13 @@ internal static class MixChecks
             checks.Positive("crew.hoursPerDay", Amount.Number(crew.HoursPerDay), 24);
         }
 
+        checks.Count("assumed", house.Assumed.Count, 0, Limits.Items);
+        for (var i = 0; i < house.Assumed.Count; i++)
+        {
+            checks.Word($"assumed[{i}].key", house.Assumed[i].Key);
+            checks.Within($"assumed[{i}].value", Amount.Number(house.Assumed[i].Value), -1e12, 1e12);
+        }
+
         Rules(house.Rules, checks);
     }
 

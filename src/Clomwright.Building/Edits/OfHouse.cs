@@ -157,6 +157,16 @@ public abstract partial record Edit
         public override Message What => new("building.edit.test-panels");
     }
 
+    /// <summary>Other numbers in place of the program's assumptions.</summary>
+    public sealed record ChangeAssumed(Sequence<AssumedNumber> Assumed) : Edit
+    {
+        /// <inheritdoc/>
+        public override House Apply(House house) => house with { Assumed = Assumed };
+
+        /// <inheritdoc/>
+        public override Message What => new("building.edit.assumed");
+    }
+
     /// <summary>Other soil tests, recipe, batch or strength tests.</summary>
     public sealed record ChangeMix(Mix Mix) : Edit
     {

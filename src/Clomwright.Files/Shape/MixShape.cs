@@ -12,6 +12,8 @@ internal static class MixShape
 
     public static Thing<Crew> Crew { get; } = MakeCrew();
 
+    public static Thing<AssumedNumber> Assumed { get; } = MakeAssumed();
+
     private static Thing<Mix> MakeMix()
     {
         var parts = MakeRecipe();
@@ -105,6 +107,14 @@ internal static class MixShape
         var started = Keys<Batch>.Needed("startedAt", Lengths, b => b.StartedAt);
         return new Thing<Batch>("batch", [buckets, volume, trials, ring, raised, started],
             v => new Batch(v.Of(buckets), v.Of(volume), v.Of(trials), v.Of(ring), v.Of(raised), v.Of(started)));
+    }
+
+    private static Thing<AssumedNumber> MakeAssumed()
+    {
+        var key = Keys<AssumedNumber>.Needed("key", Text, a => a.Key);
+        var value = Keys<AssumedNumber>.Needed("value", Number, a => a.Value);
+        var note = Keys<AssumedNumber>.MaybeThing("note", Text, a => a.Note);
+        return new Thing<AssumedNumber>("assumed-number", [key, value, note], v => new AssumedNumber(v.Of(key), v.Of(value)) { Note = v.Of(note) });
     }
 
     private static Thing<Crew> MakeCrew()

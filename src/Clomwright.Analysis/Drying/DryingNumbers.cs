@@ -1,0 +1,69 @@
+using System.Collections.Frozen;
+using System.Text.Json;
+using Clomwright.Analysis.Loads;
+using Clomwright.Building;
+using Clomwright.Evidence;
+
+namespace Clomwright.Analysis.Drying;
+
+/// <summary>Which way what is uncertain is taken.</summary>
+public enum DryingCase
+{
+    /// <summary>As likely as not.</summary>
+    Middle,
+
+    /// <summary>Everything that makes it dry faster.</summary>
+    Fast,
+
+    /// <summary>Everything that makes it dry slower.</summary>
+    Slow,
+}
+
+/// <summary>What nobody measured about drying cob, from <c>data/materials/drying.json</c>, as far as the house file does not say otherwise.</summary>
+public sealed class DryingNumbers
+{
+    private static readonly FrozenDictionary<string, Entry> Known = Load();
+    private readonly FrozenDictionary<string, double> said;
+    private readonly DryingCase way;
+
+    private DryingNumbers(FrozenDictionary<string, double> said, DryingCase way) => (this.said, this.way) = (said, way);
+
+    /// <summary>The numbers of a house in one case. What the house file says holds in every case.</summary>
+    /// <param name="assumed">Numbers the author changed, by the key of the assumption.</param>
+    /// <param name="way">Which case.</param>
+    public static DryingNumbers Of(Sequence<AssumedNumber> assumed, DryingCase way = DryingCase.Middle) =>
+        new(assumed.GroupBy(a => a.Key, StringComparer.Ordinal).ToFrozenDictionary(g => g.Key, g => g.Last().Value, StringComparer.Ordinal), way);
+
+    /// <summary>The case.</summary>
+    public DryingCase Case => way;
+
+    /// <summary>The number of a key, SI.</summary>
+    public double this[string key] => said.TryGetValue(key, out var value) ? value : Known[key].In(way);
+
+    /// <summary>Every number that nobody gave, as an assumption; with the range where it has one.</summary>
+    public Sequence<Assumption> Assumptions => Known.Values.Where(e => !said.ContainsKey(e.Key)).OrderBy(e => e.Key, StringComparer.Ordinal)
+        .Select(e => new Assumption(e.Key, new Message($"analysis.assumed.{e.Key}"), new Amount(e.Middle, e.Dimension), e.Source)).ToSequence();
+
+    /// <summary>Every key.</summary>
+    public static Sequence<string> Keys => Known.Keys.Order(StringComparer.Ordinal).ToSequence();
+
+    private static FrozenDictionary<string, Entry> Load()
+    {
+        using var document = MaterialFiles.Open("drying.json");
+        return document.RootElement.GetProperty("numbers").EnumerateArray().Select(Entry.Read).ToFrozenDictionary(e => e.Key, StringComparer.Ordinal);
+    }
+
+    private sealed record Entry(string Key, Dimension Dimension, double Middle, double Fast, double Slow, Source Source)
+    {
+        public double In(DryingCase way) => way switch { DryingCase.Fast => Fast, DryingCase.Slow => Slow, _ => Middle };
+
+        public static Entry Read(JsonElement e)
+        {
+            var middle = e.GetProperty("value").GetDouble();
+            double Or(string name) => e.TryGetProperty(name, out var value) ? value.GetDouble() : middle;
+            return new(
+                e.GetProperty("key").GetString()!, Enum.Parse<Dimension>(e.GetProperty("dimension").GetString()!), middle, Or("fast"), Or("slow"),
+                Sources.Get(e.GetProperty("source").GetString()!));
+        }
+    }
+}

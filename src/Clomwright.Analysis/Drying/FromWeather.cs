@@ -1,0 +1,141 @@
+using Clomwright.Analysis.Weather;
+using Clomwright.Building;
+using Clomwright.Evidence;
+using Clomwright.Geometry;
+using Clomwright.Numerics.Diffusion;
+
+namespace Clomwright.Analysis.Drying;
+
+/// <summary>How a placed wall dries in the weather of its site.</summary>
+public static class FromWeather
+{
+    private const int DaysLooked = 1100;
+
+    /// <summary>Three runs of the whole ring, from the first lift to plaster. Total: what is missing is said.</summary>
+    /// <param name="geometry">The placed house.</param>
+    /// <param name="weather">The site's mean days.</param>
+    /// <param name="known">Numbers that tests of the mix or the roof give, by the key of the assumption they take the place of; what the house file says comes first.</param>
+    public static Known<DryingResult> Of(HouseGeometry geometry, Known<WeatherResult> weather, Sequence<AssumedNumber> known = default)
+    {
+        ArgumentNullException.ThrowIfNull(geometry);
+        if (weather.NotChecked is { } why)
+        {
+            return why;
+        }
+
+        if (geometry.House.Crew?.Start is not { } start)
+        {
+            return new Message("analysis.drying.no-start");
+        }
+
+        if (geometry.Lifts.Count == 0 || geometry.Lifts.Any(l => !Laid(geometry, l)))
+        {
+            return new Message("analysis.drying.no-wall");
+        }
+
+        Sequence<AssumedNumber> said = [.. known, .. geometry.House.Assumed];
+        var bays = Bays.Of(geometry);
+        var method = geometry.House.Lifts.Method;
+        double[] heights = [.. geometry.Lifts.Select(l => (l.Top - l.Bottom).Metres)];
+        double[] thickness = [.. geometry.Lifts.Select(l => geometry.Wall.ThicknessAt((l.Bottom.Metres + l.Top.Metres) / 2))];
+        WallDrying Run(DryingCase way) => Simulate(DryingNumbers.Of(said, way), method, heights, thickness, bays, weather.Value!, start);
+        var (middle, fast, slow) = (Run(DryingCase.Middle), Run(DryingCase.Fast), Run(DryingCase.Slow));
+        return Told(geometry, weather.Value!, said, bays, start, middle, fast, slow);
+    }
+
+    /// <summary>One run of a ring.</summary>
+    /// <param name="numbers">What is assumed.</param>
+    /// <param name="method">How it is laid.</param>
+    /// <param name="heights">Of the lifts, bottom up, m.</param>
+    /// <param name="thickness">Of the wall at each lift, m.</param>
+    /// <param name="bays">Which ways it faces.</param>
+    /// <param name="weather">Mean days.</param>
+    /// <param name="start">Day of the first lift.</param>
+    internal static WallDrying Simulate(
+        DryingNumbers numbers, LiftMethod method, double[] heights, double[] thickness, Sequence<DryingBay> bays, WeatherResult weather, DateOnly start)
+    {
+        var earth = WallRun.EarthOf(numbers);
+        int[] months = [.. Enumerable.Range(0, DaysLooked).Select(d => start.AddDays(d).Month - 1)];
+        double[] rest = [.. Enumerable.Range(1, 12).Select(m => earth.AtRest(Mean(weather.Day(m))))];
+        Days[] Around(Faces faces) =>
+            [.. bays.Select(bay => new Days([.. Enumerable.Range(1, 12).Select(m => faces.Day(weather.Day(m), bay.Normal))], months, earth.Full * earth.DryDensity))];
+        return new WallRun(numbers, method, heights, thickness).Run(Around(new(numbers, earth)), Around(new(numbers, earth, roofed: true)), day => rest[months[Math.Min(day, DaysLooked - 1)]]);
+    }
+
+    private static bool Laid(HouseGeometry geometry, LiftSlice lift) =>
+        lift.Top > lift.Bottom && geometry.Wall.ThicknessAt(lift.Top.Metres) is > 0.02 and < 3 && geometry.Wall.ThicknessAt(lift.Bottom.Metres) is > 0.02 and < 3;
+
+    private static double Mean(ReadOnlySpan<WeatherHour> day)
+    {
+        var sum = 0.0;
+        foreach (var hour in day)
+        {
+            sum += hour.Humidity;
+        }
+
+        return sum / day.Length;
+    }
+
+    private static DryingResult Told(
+        HouseGeometry geometry, WeatherResult weather, Sequence<AssumedNumber> said, Sequence<DryingBay> bays, DateOnly start, WallDrying middle, WallDrying fast, WallDrying slow)
+    {
+        DryingNumbers Numbers(DryingCase way) => DryingNumbers.Of(said, way);
+        var settling = new Settling(geometry, Numbers);
+        var lifts = geometry.Lifts.Select(l => BandOf(l, fast, slow, settling, FrostAt(weather, start, middle, l.Index, Numbers(DryingCase.Middle)))).ToSequence();
+        var height = Ranges.HeightToday(Numbers, geometry.House.Lifts.Method);
+        return new()
+        {
+            Method = geometry.House.Lifts.Method, Start = start, Bays = bays, Middle = middle, Fast = fast, Slow = slow, Lifts = lifts, HeightToday = height,
+            RoofAfter = new(fast.RoofDay, slow.RoofDay), PlasterAfter = new(fast.PlasterDay, slow.PlasterDay),
+            Gaps = settling.Gaps(fast, slow),
+            Assumptions = [.. weather.Assumptions, .. Numbers(DryingCase.Middle).Assumptions],
+            Warnings = Warnings(geometry, middle, lifts, height, Numbers(DryingCase.Middle)),
+        };
+    }
+
+    private static LiftBand BandOf(LiftSlice lift, WallDrying fast, WallDrying slow, Settling settling, bool frost)
+    {
+        var (quick, late) = (At(fast, lift.Index), At(slow, lift.Index));
+        return new(
+            lift.Number, new(quick?.Soonest, late?.Latest),
+            new(quick?.Bays.Min(b => b.KeysUntil), late is null || late.Bays.Any(b => b.KeysUntil is null) ? null : late.Bays.Max(b => b.KeysUntil)),
+            settling.Of(lift), frost);
+    }
+
+    private static LiftDrying? At(WallDrying wall, int lift) => lift < wall.Lifts.Count ? wall.Lifts[lift] : null;
+
+    private static bool FrostAt(WeatherResult weather, DateOnly start, WallDrying wall, int lift, DryingNumbers numbers) =>
+        At(wall, lift) is { } laid && Enumerable.Range(0, (int)numbers["drying-frost-days"]).Any(d => weather.Climate.Months[start.AddDays((int)laid.LaidDay + d).Month - 1].Low < 0);
+
+    private static Sequence<Message> Warnings(HouseGeometry geometry, WallDrying wall, Sequence<LiftBand> lifts, Band height, DryingNumbers numbers)
+    {
+        var warnings = new List<Message>();
+        foreach (var lift in geometry.Lifts)
+        {
+            if ((lift.Top - lift.Bottom).Metres > height.Low)
+            {
+                warnings.Add(Message.Of("analysis.drying.lift-high", ("lift", lift.Number), ("height", lift.Top - lift.Bottom), ("low", Amount.Metres(height.Low!.Value))));
+            }
+
+            if (At(wall, lift.Index) is { } laid)
+            {
+                if (laid.Bays.Min(b => b.SafetyWhenLaid) < numbers["drying-bulge"])
+                {
+                    warnings.Add(Message.Of("analysis.drying.bulge", ("lift", lift.Number)));
+                }
+
+                if (laid.Bays.Count(b => b.JointDried) is > 0 and var dried)
+                {
+                    warnings.Add(Message.Of("analysis.drying.joint-dries", ("lift", lift.Number), ("bays", dried), ("of", laid.Bays.Count)));
+                }
+            }
+
+            if (lifts[lift.Index].FrostFrom)
+            {
+                warnings.Add(Message.Of("analysis.drying.frost", ("lift", lift.Number)));
+            }
+        }
+
+        return warnings.ToSequence();
+    }
+}

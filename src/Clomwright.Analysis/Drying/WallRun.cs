@@ -1,0 +1,165 @@
+using Clomwright.Building;
+using Clomwright.Evidence;
+
+namespace Clomwright.Analysis.Drying;
+
+/// <summary>The ring in one case: a lift is laid all round when the last bay is firm.</summary>
+internal sealed class WallRun
+{
+    private const int LookAhead = 150;
+    private const int Most = 1000;
+    private const double Quarter = BayRun.Day / 4;
+    private readonly DryingNumbers numbers;
+    private readonly Earth earth;
+    private readonly double[] heights, thickness;
+    private readonly double laidWater, safety, skin;
+    private readonly bool formed;
+
+    public WallRun(DryingNumbers numbers, LiftMethod method, double[] heights, double[] thickness)
+    {
+        (this.numbers, this.heights, this.thickness) = (numbers, heights, thickness);
+        earth = EarthOf(numbers);
+        Strength = StrengthOf(numbers, earth);
+        laidWater = LaidWater(numbers, method);
+        safety = numbers["drying-safety-" + Word(method)];
+        skin = numbers["drying-skin"];
+        formed = method == LiftMethod.Formed;
+    }
+
+    public Strength Strength { get; }
+
+    public static string Word(LiftMethod method) => method switch { LiftMethod.Forked => "forked", LiftMethod.Formed => "formed", _ => "tossed" };
+
+    public static Earth EarthOf(DryingNumbers numbers) => new()
+    {
+        DryDensity = numbers["drying-dry-density"], DiffusivityFull = numbers["drying-diffusivity"], DiffusivityFall = numbers["drying-fall"], VapourResistance = numbers["drying-vapour-resistance"],
+    };
+
+    public static Strength StrengthOf(DryingNumbers numbers, Earth earth) =>
+        new(numbers["drying-liquid-limit"], numbers["drying-plastic-limit"], numbers["drying-dry-strength"], earth.AtRest(0.65));
+
+    /// <summary>Water content at which a method lays its cob.</summary>
+    public static double LaidWater(DryingNumbers numbers, LiftMethod method) =>
+        numbers["drying-plastic-limit"] + numbers["drying-liquidity-" + Word(method)] * (numbers["drying-liquid-limit"] - numbers["drying-plastic-limit"]);
+
+    /// <summary>The whole story, from the first lift to plaster.</summary>
+    /// <param name="days">What surrounds each bay until the roof lands.</param>
+    /// <param name="roofed">What surrounds each bay from then on.</param>
+    /// <param name="restWater">Water content at rest with the air of a day.</param>
+    public WallDrying Run(IReadOnlyList<Days> days, IReadOnlyList<Days> roofed, Func<int, double> restWater)
+    {
+        var medium = earth.Medium();
+        BayRun New() => new(medium, earth, Strength, heights, thickness, numbers["drying-skin-depth"], numbers["drying-foot"]);
+        BayRun[] bays = [.. days.Select(_ => New())];
+        var scout = New();
+        var water = bays.Select(_ => heights.Select(_ => new List<double>()).ToArray()).ToArray();
+        var windows = new List<(double Laid, double[] Safety, double?[] Firm, double?[] Keys, double? Next)>();
+        var time = 0.0;
+        for (var lift = 0; lift < heights.Length; lift++)
+        {
+            var (laidSafety, firm, keys) = (new double[bays.Length], new double?[bays.Length], new double?[bays.Length]);
+            for (var b = 0; b < bays.Length; b++)
+            {
+                bays[b].Lay(laidWater);
+                bays[b].Shelter(lift, formed ? numbers["drying-forms"] : 1);
+
+                laidSafety[b] = bays[b].Safety();
+                scout.Take(bays[b]);
+                (firm[b], keys[b]) = Look(scout, time, lift, days[b]);
+            }
+
+            var last = lift == heights.Length - 1;
+            double? next = firm.Any(f => f is null) ? null : firm.Max();
+            windows.Add((time / BayRun.Day, laidSafety, firm, keys, next is { } n ? time / BayRun.Day + n : null));
+            if (next is null)
+            {
+                return Done(windows, bays, water, null, null);
+            }
+
+            var to = time + next.Value * BayRun.Day;
+            Go(bays, days, time, to, water);
+            time = to;
+            if (formed)
+            {
+                foreach (var bay in bays)
+                {
+                    bay.Shelter(lift, 1);
+                }
+            }
+        }
+
+        return Finish(bays, days, roofed, time, restWater, windows, water);
+    }
+
+    /// <summary>Days until the topmost lift may take the next, and until its top no longer keys, if nothing is laid on it.</summary>
+    private (double? Firm, double? Keys) Look(BayRun bay, double start, int lift, Days days)
+    {
+        double? firm = null, keys = null;
+        var next = lift + 1 < heights.Length ? heights[lift + 1] : 0;
+        for (var quarter = 1; quarter <= 4 * LookAhead && (firm is null || keys is null); quarter++)
+        {
+            bay.Advance(start + (quarter - 1) * Quarter, start + quarter * Quarter, days);
+            firm ??= bay.Firm(next, laidWater, safety, skin) ? quarter / 4.0 : null;
+            keys ??= bay.Keys(numbers["drying-plastic-limit"]) ? null : quarter / 4.0;
+            if (firm is not null && quarter >= 4 * Math.Max(30, 2 * firm.Value))
+            {
+                break;
+            }
+        }
+
+        return (firm, keys);
+    }
+
+    private static void Go(BayRun[] bays, IReadOnlyList<Days> days, double from, double to, List<double>[][] water)
+    {
+        for (var b = 0; b < bays.Length; b++)
+        {
+            var time = from;
+            while (time < to)
+            {
+                var evening = (Math.Floor(time / BayRun.Day + 1e-9) + 1) * BayRun.Day;
+                var until = Math.Min(evening, to);
+                bays[b].Advance(time, until, days[b]);
+                time = until;
+                if (time == evening)
+                {
+                    for (var l = 0; l < bays[b].Lifts; l++)
+                    {
+                        water[b][l].Add(bays[b].Water(l));
+                    }
+                }
+            }
+        }
+    }
+
+    private WallDrying Finish(
+        BayRun[] bays, IReadOnlyList<Days> days, IReadOnlyList<Days> roofed, double time, Func<int, double> restWater, List<(double, double[], double?[], double?[], double?)> windows, List<double>[][] water)
+    {
+        double? roof = null, plaster = null;
+        var (load, roofSafety, above) = (numbers["drying-roof-load"], numbers["drying-roof-safety"], numbers["drying-plaster"]);
+        for (var day = (int)(time / BayRun.Day); day < Most; day++)
+        {
+            roof ??= bays.All(b => b.Safety(lineLoad: load) >= roofSafety) ? time / BayRun.Day : null;
+            var rest = restWater(day) + above;
+            plaster ??= bays.All(b => Enumerable.Range(0, b.Lifts).All(l => b.Water(l) <= rest)) ? time / BayRun.Day : null;
+            if (roof is not null && plaster is not null)
+            {
+                break;
+            }
+
+            var to = (day + 1) * BayRun.Day;
+            Go(bays, roof is null ? days : roofed, time, to, water);
+            time = to;
+        }
+
+        return Done(windows, bays, water, roof, plaster);
+    }
+
+    private WallDrying Done(
+        List<(double Laid, double[] Safety, double?[] Firm, double?[] Keys, double? Next)> windows, BayRun[] bays, List<double>[][] water, double? roof, double? plaster) =>
+        new(windows.Select((w, lift) => new LiftDrying(
+            lift + 1, w.Laid, laidWater,
+            Enumerable.Range(0, bays.Length).Select(b => new BayLift(
+                w.Firm[b], w.Keys[b], w.Safety[b], w.Keys[b] is { } k && w.Next is { } n && lift + 1 < heights.Length && n - w.Laid > k, water[b][lift].ToSequence())).ToSequence(),
+            w.Next)).ToSequence(), roof, plaster);
+}

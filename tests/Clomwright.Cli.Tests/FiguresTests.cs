@@ -27,8 +27,8 @@ public partial class FiguresTests
     [InlineData("roof.stages.soilWet.crossingForce[0]", "N")]
     [InlineData("roof.stages.soilWet.plateReaction[0]", "N")]
     [InlineData("roof.stages.soilWet.bendingStress", "Pa")]
-    [InlineData("drying.lifts[0].daysToNext.low", "d")]
-    [InlineData("drying.lifts[0].daysToNext.high", "d")]
+    [InlineData("drying.lifts[0].daysToNext.low", "days")]
+    [InlineData("drying.lifts[0].daysToNext.high", "days")]
     [InlineData("quantities.batches", "")]
     [InlineData("quantities.lifts[0].risePerBatch", "m")]
     public async Task Figures_Example_HasTheKeysOthersRelyOn(string path, string unit)

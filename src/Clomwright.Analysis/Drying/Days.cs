@@ -37,6 +37,19 @@ public sealed class Days : ISurroundings
     /// <summary>How many days there are; the last is repeated beyond them.</summary>
     public int Count => patternOf.Length;
 
+    /// <summary>The same days without their hours: each pattern is its own mean, for what is so slow that no hour shows.</summary>
+    public Days Smoothed()
+    {
+        var means = within.Select(sums =>
+        {
+            double At(int k) => sums[24 * Width + k] / Day;
+            var mean = new Condition(
+                At(0), At(1), new(At(2), At(3), At(4), At(5), full), new(At(6), At(7), At(8), At(9), full), new(At(10), At(11), At(12), At(13), full));
+            return Enumerable.Repeat(mean, 24).ToArray();
+        }).ToArray();
+        return new Days(means, patternOf, full);
+    }
+
     /// <inheritdoc/>
     public Condition Mean(double from, double to)
     {

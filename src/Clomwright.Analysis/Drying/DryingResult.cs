@@ -30,7 +30,7 @@ public sealed record DryingResult
     /// <summary>Height a lift of this mix and method may have today, m, the practice cap counted.</summary>
     public required Band HeightToday { get; init; }
 
-    /// <summary>Days from the first lift until the roof may land; null where that was not reached within two years.</summary>
+    /// <summary>Days from the first lift until the roof may land; null where that was not reached within 1000 days.</summary>
     public required Band RoofAfter { get; init; }
 
     /// <summary>Days from the first lift until plaster may go on.</summary>
@@ -82,7 +82,7 @@ public sealed record LiftDrying(int Number, double LaidDay, double LaidWater, Se
 /// <param name="KeysUntil">Days until its top is drier than plastic and no longer keys; null if later than was looked.</param>
 /// <param name="SafetyWhenLaid">Strength over weight of the weakest band of the stack just after it is laid.</param>
 /// <param name="JointDried">Whether the next lift comes when the top no longer keys: wet, scratch, hole, slip and re-key.</param>
-/// <param name="Water">Mean water content at the end of each day from the day it is laid.</param>
+/// <param name="Water">Mean water content at the end of each day from the day it is laid until the roof may land.</param>
 public sealed record BayLift(double? FirmAfter, double? KeysUntil, double SafetyWhenLaid, bool JointDried, Sequence<double> Water);
 
 /// <summary>A lift's windows over the cases.</summary>

@@ -59,7 +59,7 @@ public static class FromWeather
         double[] rest = [.. Enumerable.Range(1, 12).Select(m => earth.AtRest(Mean(weather.Day(m))))];
         Days[] Around(Faces faces) =>
             [.. bays.Select(bay => new Days([.. Enumerable.Range(1, 12).Select(m => faces.Day(weather.Day(m), bay.Normal))], months, earth.Full * earth.DryDensity))];
-        return new WallRun(numbers, method, heights, thickness).Run(Around(new(numbers, earth)), Around(new(numbers, earth, roofed: true)), day => rest[months[Math.Min(day, DaysLooked - 1)]]);
+        return new WallRun(numbers, method, heights, thickness).Run(Around(new(numbers, earth)), [.. Around(new(numbers, earth, roofed: true)).Select(d => d.Smoothed())], day => rest[months[Math.Min(day, DaysLooked - 1)]]);
     }
 
     private static bool Laid(HouseGeometry geometry, LiftSlice lift) =>

@@ -8,6 +8,7 @@ internal sealed class WallRun
 {
     private const int LookAhead = 150;
     private const int Most = 1000;
+    private const int Week = 7;
     private const double Quarter = BayRun.Day / 4;
     private readonly DryingNumbers numbers;
     private readonly Earth earth;
@@ -137,7 +138,7 @@ internal sealed class WallRun
     {
         double? roof = null, plaster = null;
         var (load, roofSafety, above) = (numbers["drying-roof-load"], numbers["drying-roof-safety"], numbers["drying-plaster"]);
-        for (var day = (int)(time / BayRun.Day); day < Most; day++)
+        for (var day = (int)(time / BayRun.Day); day < Most; day = (int)Math.Round(time / BayRun.Day))
         {
             roof ??= bays.All(b => b.Safety(lineLoad: load) >= roofSafety) ? time / BayRun.Day : null;
             var rest = restWater(day) + above;
@@ -147,8 +148,20 @@ internal sealed class WallRun
                 break;
             }
 
-            var to = (day + 1) * BayRun.Day;
-            Go(bays, roof is null ? days : roofed, time, to, water);
+            // Under a roof it goes on slowly: a week at a time, and no picture needs its days.
+            var to = (day + (roof is null ? 1 : Week)) * BayRun.Day;
+            if (roof is null)
+            {
+                Go(bays, days, time, to, water);
+            }
+            else
+            {
+                for (var b = 0; b < bays.Length; b++)
+                {
+                    bays[b].Advance(time, to, roofed[b]);
+                }
+            }
+
             time = to;
         }
 

@@ -17,7 +17,7 @@ public sealed class FinishesTests
         Stem = new Stem(Length.FromMillimetres(500), Length.FromMillimetres(250)), Wall = new Wall(Length.FromMillimetres(2500), Length.FromMillimetres(350)),
         Openings = [], Niches = [], Embeds = [], BondBeam = null, Roof = null, Floor = new Floor(),
         Finishes = [new Finish(Face.Inside, "earth-plaster"), new Finish(Face.Outside, "lime-plaster")],
-        Mix = new Mix { Batch = new Batch(6, new Volume(0.015), 1, Length.FromMillimetres(3000), Length.FromMillimetres(200), Length.FromMillimetres(250)) },
+        Mix = new Building.Mix { Batch = new Batch(6, new Volume(0.015), 1, Length.FromMillimetres(3000), Length.FromMillimetres(200), Length.FromMillimetres(250)) },
     };
 
     [Fact]
@@ -85,7 +85,7 @@ public sealed class FinishesTests
     [Fact]
     public void Without_AMeasuredBucket_BatchesAreNotKnown_AndVolumesAre()
     {
-        var coats = Of(Bare with { Mix = new Mix() }).Of(Face.Inside).Coats;
+        var coats = Of(Bare with { Mix = new Building.Mix() }).Of(Face.Inside).Coats;
         Assert.All(coats, c => Assert.False(c.Batches.Is));
         Assert.All(coats, c => Assert.True(c.Ingredients.Count > 0));
     }

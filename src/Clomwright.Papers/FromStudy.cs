@@ -18,6 +18,7 @@ public static class FromStudy
             Roof = study.House.Roof is null ? null : study.Roof,
             WallTop = study.WallTop,
             Foundation = study.Foundation,
+            Finishes = study.Finishes,
             Findings = study.Findings,
             Diagnostics = study.Diagnostics,
             Assumptions = study.Assumptions,

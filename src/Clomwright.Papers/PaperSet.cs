@@ -1,3 +1,4 @@
+using Clomwright.Analysis.Finishes;
 using Clomwright.Analysis.Foundation;
 using Clomwright.Analysis.Mix;
 using Clomwright.Analysis.Roof;
@@ -31,6 +32,9 @@ public sealed record PaperSet
 
     /// <summary>Stem, trench, ground and drain; null where nothing was computed of them.</summary>
     public FoundationResult? Foundation { get; init; }
+
+    /// <summary>Plasters, lath and floor; null where nothing was computed of them.</summary>
+    public FinishesResult? Finishes { get; init; }
 
     /// <summary>What the adopted rules say.</summary>
     public Sequence<Finding> Findings { get; init; }

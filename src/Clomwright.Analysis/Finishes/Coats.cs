@@ -85,8 +85,8 @@ internal sealed class Coats(House house, Face face, Symbol area, List<Assumption
     {
         (CoatRole.Slip, _) => new Message("analysis.finishes.next-slip"),
         (_, Binder.Lime) when material.Days is { } days => Message.Of(
-            coat.Role == CoatRole.Wash ? "analysis.finishes.next-wash" : "analysis.finishes.next-lime",
-            ("low", new Amount(days.Low.Value, Dimension.Days)), ("high", new Amount(days.High.Value, Dimension.Days)), ("source", days.Low.Source.Title)),
+            coat.Role switch { CoatRole.Wash => "analysis.finishes.next-wash", CoatRole.Finish => "analysis.finishes.next-lime-last", _ => "analysis.finishes.next-lime" },
+            ("low", Amount.Count((long)days.Low.Value)), ("high", Amount.Count((long)days.High.Value))),
         (CoatRole.Scratch or CoatRole.Brown, Binder.Clay) => new Message("analysis.finishes.next-earth"),
         (_, Binder.Clay) => new Message("analysis.finishes.next-earth-last"),
         (_, Binder.Sealing) => new Message("analysis.finishes.next-sealing"),

@@ -71,6 +71,7 @@ internal static class OrderSheet
         "earth" => ["caution.dust", "caution.treading", "caution.loads"],
         "stone" => ["caution.dust", "caution.stone", "caution.loads"],
         "straw" => ["caution.straw"],
+        "finishes" => ["caution.mortar", "caution.rags", "caution.loads"],
         _ => ["caution.loads"],
     };
 }

@@ -28,6 +28,9 @@ public static class FromBuilding
         var niches = NichePlaces.Of(frame, openings, headers.Values.Select(h => h.Place), station => PierAt(station, pairs, curve), remarks);
         var embeds = EmbedPlaces.Of(frame, openings, niches, [.. headers.Values.Select(h => h.Box)], remarks);
 
+        var told = openings.Select(o => OpeningPlaces.Told(frame, o, headers.TryGetValue(o, out var header) ? header.Place : null)).ToSequence();
+        var landings = Landings.Of(frame, remarks);
+
         var cuts = new Cutting(frame, openings, [.. headers.Values], niches, embeds);
         return new HouseGeometry
         {
@@ -36,12 +39,12 @@ public static class FromBuilding
             Wall = wall,
             Measures = cuts.Measures(),
             Lifts = cuts.Lifts(),
-            Openings = openings.Select(o => OpeningPlaces.Told(frame, o, headers.TryGetValue(o, out var header) ? header.Place : null)).ToSequence(),
+            Openings = told,
             Piers = pairs.Select(p => Piers.Told(frame, p.Before, p.After, niches)).ToSequence(),
             Niches = niches.Select(n => n.Place).ToSequence(),
             Embeds = embeds.Select(e => e.Place).ToSequence(),
-            Landings = Landings.Of(frame, remarks),
-            Tees = TeePlaces.Of(frame, remarks),
+            Landings = landings,
+            Tees = TeePlaces.Of(frame, told, niches.Select(n => n.Place), landings, remarks),
             Diagnostics = remarks.BesidesThoseOf(house),
         };
     }

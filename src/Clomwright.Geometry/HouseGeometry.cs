@@ -211,4 +211,14 @@ public sealed record Landing(string Name, bool Secondary, double Bearing, double
 /// <param name="Station">Foot of the normal on the inside curve.</param>
 /// <param name="BarHeight">Height of the underside of its bar, m.</param>
 /// <param name="Lift">Index of the lift that it is set in.</param>
-public sealed record TeePlace(int Number, double Station, double BarHeight, int Lift);
+public sealed record TeePlace(int Number, double Station, double BarHeight, int Lift)
+{
+    /// <summary>The pole that it stands for, as landings are named; null for one between poles.</summary>
+    public string? Pole { get; init; }
+
+    /// <summary>Distance along the bond-beam centreline to the next tee, m; the whole ring where there is only one.</summary>
+    public double ToNext { get; init; }
+
+    /// <summary>Whether its bar lies in whole cob: clear of openings, of headers and what they rest on, and of niches.</summary>
+    public bool InSolidCob { get; init; } = true;
+}

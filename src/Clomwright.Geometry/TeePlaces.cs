@@ -2,12 +2,19 @@ using Clomwright.Evidence;
 
 namespace Clomwright.Geometry;
 
-/// <summary>Spaces tees evenly along the bond beam from the zero mark, at most their spacing apart.</summary>
+/// <summary>Finds places for tees: one for each pole, as near under its landing as whole cob allows, and more between until none stand further apart than is written, where the wall has room.</summary>
+/// <remarks>
+/// A bar lies in whole cob when no opening, header with what it rests on, or niche that reaches above the bar comes within <see cref="Packed"/> of its length. Without poles tees stand evenly along the
+/// bond beam from the zero mark, each moved to the nearest whole cob. A wall with no such place at all keeps them evenly; each then says that it is not in whole cob.
+/// </remarks>
 internal static class TeePlaces
 {
     private const int CountMax = 500;
 
-    public static Sequence<TeePlace> Of(WallFrame frame, Remarks remarks)
+    /// <summary>Cob to be packed round the ends of a bar, m: 2 in.</summary>
+    private const double Packed = 0.0508;
+
+    public static Sequence<TeePlace> Of(WallFrame frame, Sequence<OpeningPlace> openings, IEnumerable<NichePlace> niches, Sequence<Landing> landings, Remarks remarks)
     {
         if (frame.House.Tees is not { } tees)
         {
@@ -29,14 +36,92 @@ internal static class TeePlaces
             remarks.Error("tees.depth", Message.Of("geometry.tee-depth", ("depth", tees.Depth)));
         }
 
-        var places = new TeePlace[(int)count];
-        for (var i = 0; i < places.Length; i++)
+        var apart = Math.Max(0, tees.Bar.Metres) + 2 * Packed;
+        var solid = new SolidStretches(frame.Curve);
+        foreach (var span in Cut(openings, niches, bar))
         {
-            places[i] = new TeePlace(i + 1, StationAlong(frame.Curve, beam, i * ring / count), bar, frame.LiftAt(bar));
+            solid.Block(span.From - apart / 2, span.To + apart / 2);
         }
 
-        return places.ToSequence();
+        var poles = landings.Where(l => !l.Secondary).ToArray();
+        var whole = solid.Nearest(0) is not null;
+        List<(double Station, string? Pole)> placed = [];
+        foreach (var landing in whole ? poles : [])
+        {
+            if (solid.Nearest(landing.Station) is { } station && solid.Between(station, landing.Station) <= tees.Spacing.Metres / 2)
+            {
+                Add(station, landing.Name);
+            }
+        }
+
+        if (placed.Count == 0)
+        {
+            for (var i = 0; i < (int)count; i++)
+            {
+                var even = StationAlong(frame.Curve, beam, i * ring / count);
+                if (!whole)
+                {
+                    placed.Add((even, null));
+                }
+                else if (solid.Nearest(even) is { } station)
+                {
+                    Add(station, null);
+                }
+            }
+        }
+
+        Fill();
+        return Told();
+
+        void Add(double station, string? pole)
+        {
+            placed.Add((station, pole));
+            if (apart > 2 * Packed && apart < frame.Curve.Length)
+            {
+                solid.Block(station - apart, station + apart);
+            }
+        }
+
+        // Each gap that is too wide gets evenly what it lacks, as near as the wall allows; what was put in may leave narrower gaps that still want one.
+        void Fill()
+        {
+            for (var round = 0; whole && round < 3; round++)
+            {
+                var order = placed.Select(p => p.Station).Order().ToArray();
+                foreach (var (i, from) in order.Index())
+                {
+                    var to = i + 1 < order.Length ? order[i + 1] : order[0] + frame.Curve.Length;
+                    var gap = frame.Curve.OffsetArc(from, to, beam);
+                    var lacking = (int)Math.Ceiling(gap / tees.Spacing.Metres - 1e-6) - 1;
+                    for (var k = 1; k <= lacking && placed.Count < CountMax; k++)
+                    {
+                        if (solid.Nearest(frame.Curve.Wrap(from + (to - from) * k / (lacking + 1))) is { } station && frame.Curve.Wrap(station - from) < to - from)
+                        {
+                            Add(station, null);
+                        }
+                    }
+                }
+            }
+        }
+
+        Sequence<TeePlace> Told()
+        {
+            var order = placed.OrderBy(p => p.Station).ToArray();
+            return order.Select((p, i) =>
+            {
+                var next = i + 1 < order.Length ? order[i + 1].Station : order[0].Station + frame.Curve.Length;
+                return new TeePlace(i + 1, p.Station, bar, frame.LiftAt(bar)) { Pole = p.Pole, ToNext = frame.Curve.OffsetArc(p.Station, next, beam), InSolidCob = whole };
+            }).ToSequence();
+        }
     }
+
+    /// <summary>What cuts the cob above the bars, or is pressed by a header's ends.</summary>
+    private static IEnumerable<Span> Cut(Sequence<OpeningPlace> openings, IEnumerable<NichePlace> niches, double bar) =>
+    [
+        .. openings.Where(o => o.Head > bar).Select(o => o.Widest),
+        .. openings.Select(o => o.Header).OfType<HeaderPlace>().Where(h => h.Top > bar).Select(h => h.Span),
+        .. niches.Where(n => n.Top > bar).Select(n => n.Span),
+    ];
 
     /// <summary>The station whose arc along the curve of an offset is given.</summary>
     internal static double StationAlong(PlanCurve curve, double offset, double arc)

@@ -11,9 +11,6 @@ internal static class Engineering
     /// <summary>The key of this body of rules.</summary>
     public const string Body = "engineering";
 
-    /// <summary>The rule of common practice that reads the pressure under headers.</summary>
-    public const string BearingStress = "bearing-stress";
-
     private const string HeaderPressure = "header-pressure";
 
     /// <summary>Rules of common practice whose measure is computed elsewhere.</summary>
@@ -24,12 +21,11 @@ internal static class Engineering
     ]);
 
     /// <summary>Whether a clause is answered from demands.</summary>
-    public static bool Reads(WrittenClause clause) => clause.Clause.Body == Body || clause.Rule.Key == BearingStress || MeasuredByOthers.Contains(clause.Rule.Key);
+    public static bool Reads(WrittenClause clause) => clause.Clause.Body == Body || MeasuredByOthers.Contains(clause.Rule.Key);
 
     /// <summary>The rulings of one computed rule.</summary>
     public static Sequence<Ruling> Of(WrittenClause clause, HouseGeometry house, Sequence<CheckedDemand> demands, Amount limit) => clause.Rule.Key switch
     {
-        BearingStress => UnderSeatsAndHeaders(house, demands, limit),
         var rule when MeasuredByOthers.Contains(rule) => demands.Where(d => d.Rule == rule).Select(d => Compared(clause, d, limit)).ToSequence() is { Count: > 0 } rulings
             ? rulings : [NothingMeasured(rule)],
         var rule => DoesNotArise(rule, house) is { } because ? [Ruling.NotApplicable("roof", because)]
@@ -59,14 +55,6 @@ internal static class Engineering
         DoesNotArise(clause.Rule.Key, house) is { } because ? [Ruling.NotApplicable("roof", because)]
         : demands.Where(d => d.Rule == clause.Rule.Key).Select(d => new Ruling(d.Subject, new Verdict.NotChecked(d.NotChecked ?? clause.Says!))).ToSequence() is { Count: > 0 } rulings ? rulings
         : [new Ruling("roof", new Verdict.NotChecked(clause.Says!))];
-
-    /// <summary>Headers as computed; of pole seats the pressure on the cob under the bond beam is not known yet.</summary>
-    private static Sequence<Ruling> UnderSeatsAndHeaders(HouseGeometry house, Sequence<CheckedDemand> demands, Amount limit)
-    {
-        Ruling[] seats = house.House.Roof is null ? [] : [Ruling.NotChecked("pole seats", "seat-pressure-not-yet")];
-        var headers = Rulings(HeaderPressure, demands, limit);
-        return headers.Count + seats.Length > 0 ? [.. headers, .. seats] : [Ruling.NotChecked("house", "needs-structure")];
-    }
 
     private static Sequence<Ruling> Rulings(string rule, Sequence<CheckedDemand> demands, Amount limit)
     {
@@ -108,21 +96,22 @@ internal static class Engineering
         ("pole-bending-crossing" or "pole-bending-plate" or "pole-foot" or "pole-stub" or "pole-shear" or "pole-seat-bearing" or "pole-crossing-bearing" or "ring-sag"
             or "crossing-opens" or "crossing-pinned" or "pin-strength" or "pole-loss" or "stage-actions" or "charlie-stick", not Roof.Reciprocal) => "not-reciprocal",
         ("drain-outlet", _) when house.House.Trench is null => "no-trench-described",
-        ("header-bending" or "header-shear" or HeaderPressure, _) when house.House.Openings.All(o => o.Header is null) => "no-headers",
+        ("header-bending" or "header-shear" or "header-sag" or HeaderPressure, _) when house.House.Openings.All(o => o.Header is null) => "no-headers",
         _ => null,
     };
 
-    private static Ruling None(string rule, HouseGeometry house) => rule == "tee-uplift" && house.House.Tees is null
+    private static Ruling None(string rule, HouseGeometry house) => rule is "tee-uplift" or "tee-gap" or "tee-leg" or "tee-bar" or "tee-bolt" && house.House.Tees is null
         ? Ruling.NotChecked("tees", "no-tees-described")
         : Ruling.NotChecked(Together(rule), "not-computed");
 
     /// <summary>What a rule is about, named as one.</summary>
     private static string Together(string rule) => rule switch
     {
-        "tee-uplift" => "tees",
+        "tee-uplift" or "tee-gap" or "tee-leg" or "tee-bar" or "tee-bolt" => "tees",
+        "header-bending" or "header-shear" or "header-sag" or HeaderPressure => "headers",
+        "bond-beam-tension" or "bond-beam-bolts" or "bond-beam-lap" or "bond-beam-bending" or "lap-places" => "bond beam",
         "stem-bearing" => "stem",
         "ground-bearing" or "middle-third" or "drain-outlet" => "trench",
-        "header-bending" or "header-shear" or HeaderPressure => "headers",
         _ => "roof",
     };
 }

@@ -47,7 +47,7 @@ public sealed class HouseStudy
         wallTop = new(() => FromRoof.Of(Geometry, Roof, Mix.Strength.Settled));
         foundation = new(() => FoundationOf(house, Geometry, Roof, earlier));
         finishes = new(() => Analysis.Finishes.FromGeometry.Of(Geometry, FinishInputs.None));
-        findings = new(() => RuleBook.Check(Geometry, [.. FromResults.Of(House, Roof, WallTop, Mix), .. OfFoundation.Demands(House, Foundation), .. OfFinishes.Demands(House, Finishes)], Mix));
+        findings = new(() => RuleBook.Check(Geometry, [.. FromResults.Of(Geometry, Roof, WallTop, Mix), .. OfFoundation.Demands(House, Foundation), .. OfFinishes.Demands(House, Finishes)], Mix));
         weather = new(() => FromSite.Of(house.Site));
         drying = new(() => DryingOf(house, Geometry, Roof, Weather, earlier));
         diagnostics = new(() => [.. HouseDiagnostics.Of(House), .. Geometry.Diagnostics, .. FromWall.Remarks(Geometry)]);

@@ -91,11 +91,14 @@ internal static class RoofFigures
     public static Figure Of(WallTopResult top) => Tree(
         ("headers", Checks(top.Headers)),
         ("tees", Checks(top.Tees)),
+        ("beam", Checks(top.Beam)),
+        ("lateral", Checks(top.Lateral)),
         ("seatEccentricity", Computed(top.SeatEccentricity, Dimension.Fraction)),
         ("beamPieces", Row(top.BeamPieces, p => Tree(
             ("number", Computed(p.Number, Dimension.Count)),
             ("chord", Computed(p.Chord, Dimension.Length)),
-            ("mitre", Computed(p.Mitre, Dimension.Angle))))));
+            ("mitre", Computed(p.Mitre, Dimension.Angle)),
+            ("reach", Computed(p.Reach, Dimension.Length))))));
 
     private static Figure Checks(Sequence<CheckedMember> checks) => Row(checks, c => Tree(
         ("key", Name(c.Key)), ("subject", Name(c.Subject)),

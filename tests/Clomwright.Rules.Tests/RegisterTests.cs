@@ -34,7 +34,7 @@ public partial class RegisterTests
     [Fact]
     public void EveryComputedRule_HasOneMethodAndTheOtherWayRound()
     {
-        Assert.Equal(Computed("common-practice"), CommonPractice.Methods.Keys.Append(Engineering.BearingStress).Concat(Engineering.MeasuredByOthers).Order(StringComparer.Ordinal));
+        Assert.Equal(Computed("common-practice"), CommonPractice.Methods.Keys.Concat(Engineering.MeasuredByOthers).Order(StringComparer.Ordinal));
         Assert.Equal(Computed("irc-cob"), IrcCob.Methods.Keys.Concat(IrcCob.TestMethods.Keys).Order(StringComparer.Ordinal));
 
         static IEnumerable<string> Computed(string body) => RuleBook.Clauses

@@ -30,7 +30,7 @@ public static partial class Houses
             Oil = new FloorOil("linseed", 4),
         },
         Trench = new Trench(In(24), In(24), In(-42)) { OutletBearing = new Angle(202.5), OutletRun = Length.FromFeet(20) },
-        Stem = new Stem(In(20), In(8)) { DampBreak = "slate", Keys = new StemKeys(Length.FromFeet(3), In(4), In(6)) },
+        Stem = new Stem(In(20), In(8)) { DampBreak = "slate", Keys = new StemKeys(In(30), In(6), In(9)) },
         Wall = new Wall(Ft(8, 2), In(14), new Slope(0.05)),
         Lifts = new LiftPlan { Height = In(12) },
         Openings =
@@ -79,8 +79,8 @@ public static partial class Houses
             new Embed { Name = "door-hinge-top", Kind = EmbedKind.Deadman, Along = At(96), Height = In(72), Depth = In(8) },
             new Embed { Name = "eave-strap", Kind = EmbedKind.Strap, Face = Face.Outside, Along = At(0), Height = Ft(6), Note = "the first of one at each pole, down to the tee below" },
         ],
-        BondBeam = new BondBeam(In(10), In(4), Length.Zero),
-        Tees = new Tees(Ft(4), In(24), In(24)),
+        BondBeam = new BondBeam(In(10), In(4), Length.Zero) { Lap = In(15), Bolt = new Length(Length.PerInch / 2), Bolts = 5 },
+        Tees = new Tees(Ft(4), In(24), In(10)) { Timber = In(4), Bolt = new Length(Length.PerInch / 2) },
         Roof = new Roof.Reciprocal(8, Quarters(120), PoleSize.Even(In(8)))
         {
             Turn = Turn.Clockwise, Joint = PoleJoint.Pinned, Pin = new Pin(Quarters(3)), IfOneFails = new IfOneFails.Strap(In(2), Quarters(1)),

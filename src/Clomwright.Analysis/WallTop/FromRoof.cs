@@ -24,7 +24,10 @@ public static class FromRoof
     {
         var combined = roof.Combined;
         var memory = Sources.Get("cob-density-memory");
-        var bearing = cobBearing ?? Settle.Or((double?)null, new Amount(AssumedBearing, Dimension.Stress), "cob-bearing", new Message("analysis.assumed.cob-bearing"), Sources.Get("cob-strength-memory"));
+        var settled = cobBearing ?? Settle.Or((double?)null, new Amount(AssumedBearing, Dimension.Stress), "cob-bearing", new Message("analysis.assumed.cob-bearing"), Sources.Get("cob-strength-memory"));
+        var bearing = settled.Assumption is { } assumed ? new Cited<double>(settled.Value, assumed.Source, Tag.Assumed) : new Cited<double>(settled.Value, Sources.Get("en-1990-d"), Tag.Measured);
+        var pieces = BeamPieces.Of(geometry);
+        var lateral = LateralPath.Of(geometry, roof, DryCob, bearing);
         var headers = new HeaderChecks(geometry, combined, WetCob, bearing);
         var top = geometry.Wall.Top.Metres;
         var offset = geometry.House.BondBeam?.Offset.Metres ?? 0;
@@ -33,10 +36,13 @@ public static class FromRoof
             Headers = geometry.Openings.Where(o => o.Header is not null && o.Opening.Header is not null).SelectMany(headers.Of).ToSequence(),
             Tees = TeeChecks.Of(geometry, combined, DryCob),
             SeatEccentricity = Math.Abs(offset) / geometry.Wall.ThicknessAt(top),
-            BeamPieces = BeamPieces.Of(geometry),
+            BeamPieces = pieces,
+            Beam = BeamChecks.Of(geometry, roof, pieces).ToSequence(),
+            Lateral = lateral.Checks,
             Assumptions =
             [
-                .. bearing.Assumptions,
+                .. settled.Assumptions,
+                .. lateral.Assumptions,
                 new Assumption("cob-wet", new Message("analysis.assumed.cob-wet"), new Amount(WetCob / 9.80665, Dimension.Density), memory),
                 new Assumption("cob-dry", new Message("analysis.assumed.cob-dry"), new Amount(DryCob / 9.80665, Dimension.Density), memory),
             ],

@@ -12,7 +12,7 @@ namespace Clomwright.Analysis.WallTop;
 /// All of the cob above the header is counted over the whole thickness: no arching while the wall is green. With arching only a triangle as high as half
 /// the span would be left; it is stated beside. A pole's force spreads at 45 degrees from the bond beam down to the header.
 /// </remarks>
-internal sealed class HeaderChecks(HouseGeometry geometry, CombinedStates combined, double cobWeight, Settled<double> cobBearing)
+internal sealed class HeaderChecks(HouseGeometry geometry, CombinedStates combined, double cobWeight, Cited<double> cobBearing)
 {
     /// <summary>A pole's seat along the wall, m.</summary>
     private const double Seat = 0.2;
@@ -22,7 +22,7 @@ internal sealed class HeaderChecks(HouseGeometry geometry, CombinedStates combin
         var header = opening.Header!;
         var subject = $"{opening.Opening.Name}/header";
         var made = opening.Opening.Header!;
-        string[] keys = ["header-bending", "header-shear", "header-bearing"];
+        string[] keys = ["header-bending", "header-shear", "header-bearing", "header-sag"];
         if (Timber.Piece(made.Material, made.Width.Metres, made.Depth.Metres) is not { } timber)
         {
             return keys.Select(k => new CheckedMember(k, subject, Message.Of("analysis.roof.species-unknown", ("species", made.Material))));
@@ -65,6 +65,7 @@ internal sealed class HeaderChecks(HouseGeometry geometry, CombinedStates combin
         var s = sheet.Step("header-modulus", "S", "b*d^2/6", beam.SectionModulus, Dimension.Volume, mechanics, Worksheet.Given("b", "header-width", header.TotalWidth, Dimension.Length), Worksheet.Given("d", "header-depth", made.Depth.Metres, Dimension.Length));
         var stress = forces.Moment / beam.SectionModulus;
         sheet.Step("bending-stress", "f_b", "(M_c + M_r)/S", stress, Dimension.Stress, mechanics, ofCob, rest, s);
+        Arched(sheet, header, span, dead, rest, s);
         yield return Made("header-bending", subject, state, new Amount(stress, Dimension.Stress), allowed.Value, sheet, Amount.Metres(made.Depth.Metres * Math.Sqrt(stress / allowed.Value.Si)));
 
         (state, forces) = solved.MaxBy(x => Math.Max(x.Forces.First, x.Forces.Second) / Strength.Factor(timber, x.State.Combination));
@@ -86,10 +87,51 @@ internal sealed class HeaderChecks(HouseGeometry geometry, CombinedStates combin
         var length = Worksheet.Given("l_b", "header-bearing", made.Bearing.Metres, Dimension.Length);
         var pressure = reaction.Value.Si / (header.TotalWidth * made.Bearing.Metres);
         sheet.Step("cob-pressure", "p", "R/(b*l_b)", pressure, Dimension.Stress, mechanics, reaction, width, length);
-        yield return Made(
-            "header-bearing", subject, state, new Amount(pressure, Dimension.Stress), new Amount(cobBearing.Value, Dimension.Stress), sheet, Amount.Metres(reaction.Value.Si / (header.TotalWidth * cobBearing.Value)));
+        var allows = Worksheet.Cited("p_a", "cob-allowed", cobBearing, Dimension.Stress);
+        var needed = sheet.Step("header-bearing-needed", "l_n", "R/(b*p_a)", reaction.Value.Si / (header.TotalWidth * cobBearing.Value), Dimension.Length, mechanics, reaction, width, allows);
+        yield return Made("header-bearing", subject, state, new Amount(pressure, Dimension.Stress), allows.Value, sheet, needed.Value);
+
+        yield return Sag(subject, header, made, timber, beam, span, solved);
 
         double BendingFactor(CombinedState x) => timber.Bending.Value * Strength.Factor(timber, x.Combination) * (timber.System == TimberSystem.Nds ? Nds.Size(timber.Form, made.Depth.Metres) : 1);
+    }
+
+    /// <summary>Sag in time under everyday loads: all of it as if it stayed, against a 240th of the span (common for what stands under glass or plaster).</summary>
+    private static CheckedMember Sag(
+        string subject, HeaderPlace header, Building.Header made, Timber timber, RectangularBeam beam, double span, (CombinedState State, (double First, double Second, double Moment) Forces)[] solved)
+    {
+        // Strength combinations are factored: brought back by the factor on weight, which leaves snow a little too high.
+        var (state, forces) = solved.MaxBy(x => x.Forces.Moment / Math.Max(1, x.State.Combination.Factor(LoadKind.Dead)));
+        var moment = forces.Moment / Math.Max(1, state.Combination.Factor(LoadKind.Dead));
+        var sheet = new Worksheet("header-sag");
+        Symbol m = Worksheet.Computed("M", "header-moment", moment, Dimension.Moment), l = Worksheet.Computed("L", "header-span", span, Dimension.Length);
+        Symbol b = Worksheet.Given("b", "header-width", header.TotalWidth, Dimension.Length), d = Worksheet.Given("d", "header-depth", made.Depth.Metres, Dimension.Length);
+        var creep = timber.System == TimberSystem.Nds ? Nds.Creep(green: false) : 1 + Ec5.Creep(2, green: false);
+        var k = Worksheet.Code("K_cr", "creep-factor", creep, Dimension.Number, Sources.Get(timber.System == TimberSystem.Nds ? "nds-memory" : "en-1995-memory"));
+        var e = Worksheet.Cited("E", "timber-modulus", timber.Modulus, Dimension.Stress);
+        var sag = creep * 5 * moment * span * span / (48 * timber.Modulus.Value * beam.SecondMoment);
+        sheet.Step("header-sag", "y", "K_cr*5*M*L^2*12/(48*E*b*d^3)", sag, Dimension.Length, Sources.Get("mechanics"), k, m, l, e, b, d);
+        var limit = sheet.Step("header-sag-limit", "y_a", "L/240", span / 240, Dimension.Length, Sources.Get("common-practice"), l);
+        return Made("header-sag", subject, state, Amount.Metres(sag), limit.Value, sheet, Amount.Metres(made.Depth.Metres * Math.Cbrt(sag / limit.Value.Si)));
+    }
+
+    /// <summary>What would be left if the cob above arched: a triangle half as high as the span. Stated beside; nothing relies on it while the wall is green.</summary>
+    private void Arched(Worksheet sheet, HeaderPlace header, double span, double dead, Symbol rest, Symbol modulus)
+    {
+        var height = Math.Max(0, geometry.Wall.Top.Metres - header.Top);
+        if (height < span / 2)
+        {
+            return;
+        }
+
+        var thickness = geometry.Wall.ThicknessAt(header.Top + height / 2);
+        var mechanics = Sources.Get("mechanics");
+        var moment = dead * cobWeight * thickness * span / 2 * span * span / 12;
+        var arched = sheet.Step(
+            "header-moment-arched", "M_a", "k_D*rho*g*t*L^3/24", moment, Dimension.Moment, mechanics, Worksheet.Computed("k_D", "dead-factor", dead, Dimension.Number),
+            Worksheet.Assumed("rho", "cob-density-wet", cobWeight / UsUnits.Gravity, Dimension.Density, Sources.Get("cob-density-memory")), UsUnits.GravitySymbol,
+            Worksheet.Computed("t", "wall-thickness-above", thickness, Dimension.Length), Worksheet.Computed("L", "header-span", span, Dimension.Length));
+        sheet.Step("bending-stress-arched", "f_a", "(M_a + M_r)/S", (moment + rest.Value.Si) / modulus.Value.Si, Dimension.Stress, mechanics, arched, rest, modulus);
     }
 
     private SpanLoad Load(OpeningPlace opening, HeaderPlace header, double span, CombinedState state)

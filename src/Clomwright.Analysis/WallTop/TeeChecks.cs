@@ -19,28 +19,35 @@ internal static class TeeChecks
 
         var poles = geometry.Landings.Where(l => !l.Secondary).ToArray();
         var lifted = combined.States.Where(s => s.Combination.DeadIsLeast).Select(s => (State: s, Shares: Shares(geometry, poles, s))).ToArray();
-        return geometry.Tees.Select((tee, k) =>
+        return geometry.Tees.SelectMany((tee, k) =>
         {
-            var subject = $"tee {tee.Number}";
+            var subject = Subject(tee);
             if (lifted.Length == 0)
             {
-                return new CheckedMember("tee-uplift", subject, combined.Missing.Count > 0 ? combined.Missing[0] : new Message("analysis.roof.none"));
+                return [new CheckedMember("tee-uplift", subject, combined.Missing.Count > 0 ? combined.Missing[0] : new Message("analysis.roof.none"))];
             }
 
             var (state, shares) = lifted.MaxBy(x => x.Shares[k]);
             var room = Room(geometry, k);
-            if (!(room > 0))
+            if (!tee.InSolidCob || !(room > 0))
             {
-                return new CheckedMember("tee-uplift", subject, new Message("analysis.walltop.tee-in-opening"));
+                return [new CheckedMember("tee-uplift", subject, new Message("analysis.walltop.tee-in-opening"))];
             }
 
             var thickness = geometry.Wall.ThicknessAt(geometry.Wall.Top.Metres);
             var held = TeeAnchor.Allowable(dryCobWeight, thickness, made.Depth.Metres, Math.Min(made.Bar.Metres, room), 0, Math.Max(room, 1e-3));
             var demand = Math.Max(0, shares[k]) / (state.Combination.Form == Loads.LoadForm.Strength ? 1.5 : 1);
-            return new CheckedMember(
-                "tee-uplift", subject, new MemberCheck(state.Combination.Key, state.Sense, new Amount(demand, Dimension.Force), new Amount(held.Value, Dimension.Force), held.How));
+            var depth = demand / held.Value * made.Depth.Metres;
+            return (CheckedMember[])
+            [
+                new("tee-uplift", subject, new MemberCheck(
+                    state.Combination.Key, state.Sense, new Amount(demand, Dimension.Force), new Amount(held.Value, Dimension.Force), held.How, demand > 0 ? Amount.Metres(depth) : null)),
+                .. TeeFixings.Of(geometry.House, made, subject, Math.Max(0, shares[k]), state),
+            ];
         }).ToSequence();
     }
+
+    public static string Subject(TeePlace tee) => FormattableString.Invariant($"tee {tee.Number}");
 
     /// <summary>Uplift that comes to each tee in one state, N.</summary>
     private static double[] Shares(HouseGeometry geometry, Landing[] poles, CombinedState state)

@@ -18,12 +18,18 @@ public sealed record WallTopResult
     /// <summary>Pieces of the bond beam on the curve; none without a bond beam.</summary>
     public required Sequence<BeamPiece> BeamPieces { get; init; }
 
+    /// <summary>The bond beam as timber: pull, laps and their bolts, bending between tees.</summary>
+    public required Sequence<CheckedMember> Beam { get; init; }
+
+    /// <summary>Sideways from the roof to the stem: beam on cob, cob on stem, and the wall against falling outward.</summary>
+    public required Sequence<CheckedMember> Lateral { get; init; }
+
     /// <summary>What nobody gave.</summary>
     public required Sequence<Assumption> Assumptions { get; init; }
 
     /// <summary>How.</summary>
     public Sequence<Calculation> Calculations =>
-        [.. Headers.Concat(Tees).Select(m => m.How).OfType<Calculation>()];
+        [.. Headers.Concat(Tees).Concat(Beam).Concat(Lateral).Select(m => m.How).OfType<Calculation>()];
 }
 
 /// <summary>One straight piece of the bond beam. Its line keeps within a fifth of the beam's width of the curve.</summary>
@@ -33,4 +39,8 @@ public sealed record WallTopResult
 /// <param name="Chord">Length of its centreline from mitre to mitre, m.</param>
 /// <param name="Mitre">Angle to cut off square at its far end: half the turn to the next piece, radians.</param>
 /// <param name="Rise">How far the curve bulges past its centreline at the middle, m.</param>
-public sealed record BeamPiece(int Number, double From, double To, double Chord, double Mitre, double Rise);
+public sealed record BeamPiece(int Number, double From, double To, double Chord, double Mitre, double Rise)
+{
+    /// <summary>From the joint at its far end to the nearest edge of an opening or side of a tee's leg, m; 0 over one.</summary>
+    public double Reach { get; init; }
+}

@@ -54,12 +54,18 @@ internal static class WallChecks
             checks.Size("bondBeam.depth", beam.Depth, Limits.Thick);
             _ = checks.NotBelow("bondBeam.offset", beam.Offset, -Limits.Thick) && checks.NotAbove("bondBeam.offset", beam.Offset, Limits.Thick);
             checks.Word("bondBeam.material", beam.Material);
+            checks.Size("bondBeam.lap", beam.Lap, Limits.Height);
+            checks.Size("bondBeam.bolt", beam.Bolt, Limits.Thick);
+            checks.Count("bondBeam.bolts", beam.Bolts, 1, Limits.Items);
         }
 
         if (house.Tees is { } tees)
         {
             checks.Size("tees.spacing", tees.Spacing, Limits.Height);
             checks.Size("tees.bar", tees.Bar, Limits.Height);
+            checks.Size("tees.timber", tees.Timber, Limits.Thick);
+            checks.Size("tees.bolt", tees.Bolt, Limits.Thick);
+            checks.Word("tees.material", tees.Material);
             if (checks.Size("tees.depth", tees.Depth, Limits.Height) && placed && tees.Depth >= wall.Top - stem.Top)
             {
                 checks.Error("tees.depth", "building.tees-depth", ("depth", new Argument.Exact(tees.Depth)), ("wall", new Argument.Exact(wall.Top - stem.Top)));

@@ -68,7 +68,11 @@ internal static class WallShape
         var depth = Keys<BondBeam>.Needed("depth", Lengths, b => b.Depth);
         var offset = Keys<BondBeam>.Or("offset", Lengths, b => b.Offset, Length.Zero);
         var material = Keys<BondBeam>.Or("material", Text, b => b.Material, Timber);
-        return new Thing<BondBeam>("bond-beam", [width, depth, offset, material], v => new BondBeam(v.Of(width), v.Of(depth), v.Of(offset), v.Of(material)));
+        var lap = Keys<BondBeam>.Maybe("lap", Lengths, b => b.Lap);
+        var bolt = Keys<BondBeam>.Maybe("bolt", Lengths, b => b.Bolt);
+        var bolts = Keys<BondBeam>.Or("bolts", Whole, b => b.Bolts, 2);
+        return new Thing<BondBeam>("bond-beam", [width, depth, offset, material, lap, bolt, bolts],
+            v => new BondBeam(v.Of(width), v.Of(depth), v.Of(offset), v.Of(material)) { Lap = v.Of(lap), Bolt = v.Of(bolt), Bolts = v.Of(bolts) });
     }
 
     private static Thing<Tees> MakeTees()
@@ -76,6 +80,10 @@ internal static class WallShape
         var spacing = Keys<Tees>.Needed("spacing", Lengths, t => t.Spacing);
         var depth = Keys<Tees>.Needed("depth", Lengths, t => t.Depth);
         var bar = Keys<Tees>.Needed("bar", Lengths, t => t.Bar);
-        return new Thing<Tees>("tees", [spacing, depth, bar], v => new Tees(v.Of(spacing), v.Of(depth), v.Of(bar)));
+        var timber = Keys<Tees>.Maybe("timber", Lengths, t => t.Timber);
+        var bolt = Keys<Tees>.Maybe("bolt", Lengths, t => t.Bolt);
+        var material = Keys<Tees>.Or("material", Text, t => t.Material, Timber);
+        return new Thing<Tees>("tees", [spacing, depth, bar, timber, bolt, material],
+            v => new Tees(v.Of(spacing), v.Of(depth), v.Of(bar)) { Timber = v.Of(timber), Bolt = v.Of(bolt), Material = v.Of(material) });
     }
 }

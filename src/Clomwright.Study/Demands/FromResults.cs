@@ -4,6 +4,7 @@ using Clomwright.Analysis.Roof;
 using Clomwright.Analysis.WallTop;
 using Clomwright.Building;
 using Clomwright.Evidence;
+using Clomwright.Geometry;
 using Clomwright.Rules;
 
 namespace Clomwright.Study.Demands;
@@ -13,8 +14,9 @@ namespace Clomwright.Study.Demands;
 internal static class FromResults
 {
     /// <summary>Every demand of the roof and of the top of the wall; none for a house without a roof.</summary>
-    public static Sequence<CheckedDemand> Of(House house, RoofResult roof, WallTopResult top, MixResult mix)
+    public static Sequence<CheckedDemand> Of(HouseGeometry geometry, RoofResult roof, WallTopResult top, MixResult mix)
     {
+        var house = geometry.House;
         if (house.Roof is null)
         {
             return [];
@@ -27,7 +29,7 @@ internal static class FromResults
                 : roof.Plain.Value is { } plain ? OfPlain(plain, missing)
                 : Nothing(house.Roof, Why(roof)),
             .. top.Headers.Select(header => header.Key == "header-bearing" ? OnCob(Leaning(Member(header, missing), top, ["cob-wet", "cob-bearing"]), mix) : Leaning(Member(header, missing), top, ["cob-wet"])),
-            .. top.Tees.Select(tee => Leaning(Member(tee, missing), top, ["cob-dry"])),
+            .. OfWallTop.Demands(geometry, top, missing),
             Seats(house, top),
             .. Deck(roof, missing),
         ];
@@ -37,11 +39,11 @@ internal static class FromResults
     /// <param name="member">The member.</param>
     /// <param name="missing">A load that belongs in its combinations and is not known; null when all are.</param>
     public static CheckedDemand Member(CheckedMember member, Message? missing) => member.Check.Value is { } check
-        ? CheckedDemand.Held(RuleOf(member.Key), member.Subject, check.Demand, check.Capacity) with { Missing = missing, Notes = [Governs(check), .. Unsure(check)] }
+        ? CheckedDemand.Held(RuleOf(member.Key), member.Subject, check.Demand, check.Capacity) with { Missing = missing, Notes = [Governs(check), .. Wanting(check), .. Unsure(check)] }
         : CheckedDemand.Unknown(RuleOf(member.Key), member.Subject, member.Check.NotChecked!);
 
     /// <summary>The demand with the assumptions that it leans on; one that was not made leans on none.</summary>
-    private static CheckedDemand Leaning(CheckedDemand demand, WallTopResult top, string[] assumed) => demand.NotChecked is not null ? demand : demand with
+    public static CheckedDemand Leaning(CheckedDemand demand, WallTopResult top, string[] assumed) => demand.NotChecked is not null ? demand : demand with
     {
         Notes =
         [
@@ -58,12 +60,7 @@ internal static class FromResults
     [
         .. plain.Checks.Select(check => Member(check, IsSag(check) ? null : missing)),
         .. Stages.OfPlain(plain),
-        .. Thrust(plain),
     ];
-
-    private static IEnumerable<CheckedDemand> Thrust(PlainResult plain) => plain.Thrust > 0
-        ? [CheckedDemand.Unknown("bond-beam-tension", "bond beam", Message.Of("study.demand.rafter-thrust", ("thrust", new Amount(plain.Thrust, Dimension.Force)), ("hoop", new Amount(plain.Hoop, Dimension.Force))))]
-        : [];
 
     /// <summary>The roof could not be computed at all: every check of it says why.</summary>
     private static IEnumerable<CheckedDemand> Nothing(Roof roof, Message why)
@@ -99,7 +96,10 @@ internal static class FromResults
 
     private static Message Governs(MemberCheck check) => StageStates.Is(check.Sense)
         ? Message.Of("study.demand.governs-stage", ("stage", Stages.Of(check.Sense)))
+        : check.Combination.Length == 0 ? Message.Of("study.demand.governs-hardest", ("sense", new Message($"study.sense.{check.Sense}")))
         : Message.Of("study.demand.governs", ("combination", check.Combination), ("sense", new Message($"study.sense.{check.Sense}")));
+
+    private static IEnumerable<Message> Wanting(MemberCheck check) => check.Needed is { } needed && check.Use > 0 ? [Message.Of("study.demand.needed", ("needed", needed))] : [];
 
     /// <summary>Whose numbers behind a check nobody could read again.</summary>
     public static IEnumerable<Message> Unsure(MemberCheck check)

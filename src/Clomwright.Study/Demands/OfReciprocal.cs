@@ -24,7 +24,6 @@ internal static class OfReciprocal
             .. Pins(frame, unknown),
             .. Loss(frame, unknown),
             .. frame.Charlie.Select(check => FromResults.Member(check, null)),
-            BondBeam(frame),
         ];
     }
 
@@ -103,8 +102,4 @@ internal static class OfReciprocal
         "doubled frame" => new Message("study.demand.way-doubled"),
         _ => Message.Of("study.demand.way-post", ("count", frame.Poles.Count)),
     };
-
-    private static CheckedDemand BondBeam(ReciprocalResult frame) => CheckedDemand.Unknown("bond-beam-tension", "bond beam", frame.Joints.Value is { } demand
-        ? Message.Of("study.demand.hoop", ("hoop", new Amount(demand.HoopTension, Dimension.Force)), ("thrust", new Amount(demand.ThrustAgainstRing, Dimension.Force)), ("slipping", new Amount(demand.OutwardWithoutFriction, Dimension.Force)))
-        : frame.Joints.NotChecked!);
 }

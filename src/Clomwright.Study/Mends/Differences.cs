@@ -11,7 +11,7 @@ internal static class Differences
     {
         List<Message> said =
         [
-            .. Roof(before.Roof, after.Roof), .. BondBeam(before.BondBeam, after.BondBeam), .. Tees(before.Tees, after.Tees),
+            .. Roof(before.Roof, after.Roof), .. BondBeam(before.BondBeam, after.BondBeam), .. Changed("keys-apart", before.Stem.Keys?.Spacing, after.Stem.Keys?.Spacing), .. Tees(before.Tees, after.Tees),
             .. Ground(before, after),
             .. Finishes(before, after),
             .. before.Openings.Zip(after.Openings).SelectMany(pair => Header(pair.First, pair.Second)),
@@ -69,10 +69,16 @@ internal static class Differences
     };
 
     private static IEnumerable<Message> BondBeam(BondBeam? before, BondBeam? after) =>
-        [.. Changed("beam-wide", before?.Width, after?.Width), .. Changed("beam-offset", before?.Offset, after?.Offset)];
+        
+    [
+        .. Changed("beam-wide", before?.Width, after?.Width), .. Changed("beam-offset", before?.Offset, after?.Offset), .. Changed("beam-deep", before?.Depth, after?.Depth),
+        .. Changed("beam-lap", before?.Lap, after?.Lap), .. Changed("beam-bolt", before?.Bolt, after?.Bolt),
+        .. before is null || after is null || before.Bolts == after.Bolts ? [] : new[] { Message.Of("study.change.beam-bolts", ("now", after.Bolts), ("was", before.Bolts)) },
+    ];
 
     private static IEnumerable<Message> Tees(Tees? before, Tees? after) =>
-        [.. Changed("tees-deep", before?.Depth, after?.Depth), .. Changed("tees-long", before?.Bar, after?.Bar), .. Changed("tees-apart", before?.Spacing, after?.Spacing)];
+        [.. Changed("tees-deep", before?.Depth, after?.Depth), .. Changed("tees-long", before?.Bar, after?.Bar), .. Changed("tees-apart", before?.Spacing, after?.Spacing),
+            .. Changed("tees-thick", before?.Timber, after?.Timber), .. Changed("tees-bolt", before?.Bolt, after?.Bolt)];
 
     private static IEnumerable<Message> Ground(House before, House after) =>
     [

@@ -1,0 +1,133 @@
+using System.Globalization;
+using Clomwright.Analysis.Members;
+using Clomwright.Analysis.WallTop;
+using Clomwright.Building;
+using Clomwright.Evidence;
+using Clomwright.Papers.Drawing;
+using Clomwright.Papers.Layout;
+using Clomwright.Papers.Views;
+
+namespace Clomwright.Papers.Sheets;
+
+/// <summary>The tees: one drawn to scale with its measures, and each with its place, lift and boxes to tick.</summary>
+internal static class TeeSheet
+{
+    public static IEnumerable<Draft> Of(Scene scene)
+    {
+        if (scene.Set.WallTop is not { } top || scene.House.Tees is not { } made)
+        {
+            return [];
+        }
+
+        var say = scene.Say;
+        List<Block> blocks =
+        [
+            .. scene.Geometry.Tees.Count > 0 ? (Block[])[Drawn(scene, made)] : [],
+            .. List(scene, made, top),
+            .. BondBeamSheet.Sideways(scene, top),
+            new Cautions(say.Say("caution.title"), [say.Say("caution.tee-lifting"), say.Say("caution.platform"), say.Say("caution.tee-under"), say.Say("caution.wet-wall")]) { Above = 4 },
+        ];
+        return Draft.Flow(new SheetHead("tees", say.Say("tees.title"), Clock.Drawing, say.Say("tees.scale")), scene.Portrait, blocks, say);
+    }
+
+    /// <summary>One tee seen from inside the house, between wall top and bar, with the bond beam over it.</summary>
+    private static Picture Drawn(Scene scene, Tees made)
+    {
+        const double Scale = 50;
+        var say = scene.Say;
+        var board = new Board();
+        var timber = (made.Timber?.Metres ?? 0.09) * Scale;
+        var (bar, depth) = (made.Bar.Metres * Scale, made.Depth.Metres * Scale);
+        var beam = (scene.House.BondBeam?.Depth.Metres ?? 0) * Scale;
+        var half = Math.Max(bar / 2 + 10, 24);
+        // The wall top is at 0; down is positive on paper.
+        board.Add(new Stroke(Outline.Line(-half, 0, half, 0), new Pen(Weight.Heavy)));
+        if (beam > 0)
+        {
+            board.Add(new Stroke(Outline.Rectangle(PaperBox.At(-half, -beam, 2 * half, beam)), new Pen(Weight.Medium)));
+        }
+
+        board.Add(new Stroke(Outline.Rectangle(PaperBox.At(-bar / 2, depth - timber, bar, timber)), new Pen(Weight.Bold)));
+        board.Add(new Stroke(Outline.Rectangle(PaperBox.At(-timber / 2, -beam, timber, depth + beam)), new Pen(Weight.Bold)));
+        if (made.Bolt is { } bolt)
+        {
+            foreach (var y in (double[])[-beam / 2, depth - timber / 2])
+            {
+                board.Add(new Fill(Outline.Circle(new PaperPoint(0, y), Math.Max(0.5, bolt.Metres / 2 * Scale))));
+            }
+        }
+
+        board.Add(new Stroke(Outline.Line(-bar / 2, 0, -bar / 2, depth - timber), new Pen(Weight.Hair, Dash.Dashed)));
+        board.Add(new Stroke(Outline.Line(bar / 2, 0, bar / 2, depth - timber), new Pen(Weight.Hair, Dash.Dashed)));
+        var x = half + 4;
+        board.Add(new Stroke(Outline.Line(x, 0, x, depth), new Pen(Weight.Thin)));
+        board.Add(new Stroke(Outline.Line(x - 1.2, 0, x + 1.2, 0), new Pen(Weight.Thin)));
+        board.Add(new Stroke(Outline.Line(x - 1.2, depth, x + 1.2, depth), new Pen(Weight.Thin)));
+        board.Add(new Text(say.One(made.Depth), new PaperPoint(x + 2.5, depth / 2 + 1), Styles.Body, Anchor.Start));
+        var under = depth + 4;
+        board.Add(new Stroke(Outline.Line(-bar / 2, under, bar / 2, under), new Pen(Weight.Thin)));
+        board.Add(new Stroke(Outline.Line(-bar / 2, under - 1.2, -bar / 2, under + 1.2), new Pen(Weight.Thin)));
+        board.Add(new Stroke(Outline.Line(bar / 2, under - 1.2, bar / 2, under + 1.2), new Pen(Weight.Thin)));
+        board.Add(new Text(say.One(made.Bar), new PaperPoint(0, under + 4.5), Styles.Body, Anchor.Middle));
+        board.Add(new Text(say.Say("tees.wall-top"), new PaperPoint(-half - 3, 1), Styles.Small, Anchor.End));
+        if (beam > 0)
+        {
+            board.Add(new Text(say.Say("tees.beam"), new PaperPoint(-half - 3, -beam / 2 + 1), Styles.Small, Anchor.End));
+        }
+
+        board.Add(new Text(say.Say("tees.whole-cob"), new PaperPoint(-half - 3, depth / 2 + 1), Styles.Small, Anchor.End));
+        return new Picture(board.Marks, new PaperBox(-half - 45, -beam - 2, half + 45, under + 7)) { Above = 2 };
+    }
+
+    private static IEnumerable<Block> List(Scene scene, Tees made, WallTopResult top)
+    {
+        var (say, g) = (scene.Say, scene.Geometry);
+        yield return new Facts(
+        [
+            new Fact(say.Say("bond-beam.tee-count"), say.One(Amount.Count(g.Tees.Count)), say.Say(Tag.Computed)),
+            scene.Fact("bond-beam.leg", made.Depth, Tag.Given),
+            scene.Fact("bond-beam.bar", made.Bar, Tag.Given),
+            .. made.Timber is { } timber ? (Fact[])[scene.Fact("tees.timber", timber, Tag.Given)] : [],
+            .. made.Bolt is { } bolt ? (Fact[])[scene.Fact("tees.bolt", bolt, Tag.Given)] : [],
+            scene.Fact("tees.leg-length", Amount.Metres(made.Depth.Metres + (scene.House.BondBeam?.Depth.Metres ?? 0)), Tag.Computed),
+            scene.Fact("bond-beam.spacing", made.Spacing, Tag.Given),
+        ], Styles.Heading) { Above = 3 };
+        if (g.Tees.Count == 0)
+        {
+            yield return RoofPoles.NotChecked(scene, new Message("papers.bond-beam.no-tees")) with { Above = 1.5 };
+            yield break;
+        }
+
+        yield return new Table(
+            [
+                new(say.Say("bond-beam.tee")), new(say.Say("tees.pole")), new(say.Say("bond-beam.tee-station"), Anchor.End), new(say.Say("bond-beam.tee-next"), Anchor.End), new(say.Say("tees.lift"), Anchor.End),
+                new(say.Say("bond-beam.tee-height"), Anchor.End), new(say.Say("bond-beam.uplift"), Anchor.End), new(say.Say("bond-beam.held"), Anchor.End), new("") { Grows = 1 },
+                new(say.Say("bond-beam.set")), new(say.Say("bond-beam.through")), new(say.Say("bond-beam.fixed")),
+            ],
+            [
+                .. g.Tees.Select(t => new Row(
+                [
+                    new Cell(t.Number.ToString(CultureInfo.InvariantCulture)) { Lettering = Styles.BodyStrong },
+                    new Cell(t.Pole is { } pole ? Ids.Number(pole) : ""),
+                    scene.Metres(t.Station) with { Lettering = Styles.BodyStrong },
+                    scene.Metres(t.ToNext),
+                    new Cell((t.Lift + 1).ToString(CultureInfo.InvariantCulture)),
+                    scene.Metres(t.BarHeight),
+                    .. Uplift(scene, top.Tees.FirstOrDefault(c => c.Key == "tee-uplift" && c.Subject == FormattableString.Invariant($"tee {t.Number}"))),
+                    new Cell("") { Tick = true },
+                    new Cell("") { Tick = true },
+                    new Cell("") { Tick = true },
+                ])),
+            ]) { Above = 2 };
+        foreach (var why in top.Tees.Select(t => t.Check.NotChecked).OfType<Message>().Distinct())
+        {
+            yield return RoofPoles.NotChecked(scene, why) with { Above = 2 };
+        }
+
+        yield return new Paragraph(say.Say("tees.note"), Styles.Small) { Above = 1.5 };
+    }
+
+    private static Cell[] Uplift(Scene scene, CheckedMember? tee) => tee?.Check.Value is { } check
+        ? [scene.Cell(check.Demand), scene.Cell(check.Capacity), BondBeamSheet.Within(scene, check)]
+        : ["", "", new Cell(scene.Say.Say("not-checked")) { Lettering = Styles.BodyStrong }];
+}

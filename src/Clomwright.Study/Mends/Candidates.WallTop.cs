@@ -1,0 +1,84 @@
+using Clomwright.Building;
+using Clomwright.Evidence;
+
+namespace Clomwright.Study.Mends;
+
+internal static partial class Candidates
+{
+    private static bool Sensible(Need need) => need.Ratio is > 1 and < LargestRatio;
+
+    /// <summary>Thicker leg and bar; a bar bends with the cube, a leg pulls with the square.</summary>
+    private static IEnumerable<Edit> ThickerTees(Need need) => need.House.Tees is { Timber: { } timber } tees && Sensible(need)
+        ? [new Edit.ChangeTees(tees with { Timber = need.Stock(timber.Metres * Math.Sqrt(need.Ratio)) }), new Edit.ChangeTees(tees with { Timber = need.Stock(timber.Metres * Math.Sqrt(need.Ratio)) + need.StockStep })]
+        : [];
+
+    /// <summary>A thicker bolt, in eighths of an inch or two millimetres; then in thicker timber and a deeper beam, for its edges.</summary>
+    private static IEnumerable<Edit> TeeBolts(Need need)
+    {
+        if (need.House.Tees is not { Bolt: { } bolt } tees || !Sensible(need))
+        {
+            return [];
+        }
+
+        return [.. ((double[])[1, 2, 3, 4]).Select(k => new Edit.ChangeTees(tees with { Bolt = Thicker(need, bolt, k) }))];
+    }
+
+    private static Length Thicker(Need need, Length bolt, double steps) =>
+        Length.Nearest(bolt.Metres + steps * (need.House.Units == UnitSystem.Imperial ? 0.0254 / 8 : 0.002));
+
+    /// <summary>More bolts, in a lap long enough for them; then thicker ones.</summary>
+    private static IEnumerable<Edit> BeamBolts(Need need)
+    {
+        if (need.House.BondBeam is not { Bolt: { } bolt, Lap: { } lap } beam || !Sensible(need))
+        {
+            return [];
+        }
+
+        var more = (int)Math.Ceiling(beam.Bolts * need.Ratio);
+        return
+        [
+            .. ((int[])[more, more + 1]).Select(n => new Edit.ChangeBondBeam(beam with { Bolts = n, Lap = Longer(need, lap, n, bolt) })),
+            .. ((double[])[1, 2, 4]).Select(k => Thicker(need, bolt, k)).Select(d => new Edit.ChangeBondBeam(beam with { Bolt = d, Lap = Longer(need, lap, beam.Bolts, d) })),
+        ];
+    }
+
+    private static Length Longer(Need need, Length lap, int bolts, Length bolt)
+    {
+        var asked = need.Up((14 + 4 * (bolts - 1)) * bolt.Metres);
+        return asked > lap ? asked : lap;
+    }
+
+    private static IEnumerable<Edit> LongerLap(Need need) => need.House.BondBeam is { Lap: { } lap } beam && Sensible(need)
+        ? [new Edit.ChangeBondBeam(beam with { Lap = need.Up(lap.Metres * need.Ratio) })]
+        : [];
+
+    private static IEnumerable<Edit> ShorterLap(Need need) => need.House.BondBeam is { Lap: { } lap, Bolt: { } bolt } beam && beam.Bolts > 1
+        ? [new Edit.ChangeBondBeam(beam with { Lap = need.Up((14 + 4 * (beam.Bolts - 2)) * bolt.Metres), Bolts = beam.Bolts - 1 }), new Edit.ChangeBondBeam(beam with { Lap = need.Up(lap.Metres * 0.75) })]
+        : [];
+
+    private static IEnumerable<Edit> DeeperBeam(Need need) => need.House.BondBeam is { } beam && Sensible(need)
+        ?
+        [
+            new Edit.ChangeBondBeam(beam with { Depth = need.Stock(beam.Depth.Metres * Math.Sqrt(need.Ratio)) }), new Edit.ChangeBondBeam(beam with { Width = need.Stock(beam.Width.Metres * need.Ratio) }),
+            .. need.House.Tees is { } tees ? [new Edit.ChangeTees(tees with { Spacing = Share(tees.Spacing, 0.75) }), new Edit.ChangeTees(tees with { Spacing = Share(tees.Spacing, 0.5) })] : Array.Empty<Edit>(),
+        ]
+        : [];
+
+    /// <summary>Tees closer together and deeper hold the beam and the wall; keys closer together the cob.</summary>
+    private static IEnumerable<Edit> Sideways(Need need)
+    {
+        if (!Sensible(need))
+        {
+            return [];
+        }
+
+        if (need.Name == "cob on stem")
+        {
+            return need.House.Stem is { Keys: { } keys } stem ? [new Edit.ChangeStem(stem with { Keys = keys with { Spacing = Share(keys.Spacing, 0.98 / need.Ratio) } })] : [];
+        }
+
+        return need.House.Tees is { } tees
+            ? [new Edit.ChangeTees(tees with { Spacing = Share(tees.Spacing, 0.75) }), new Edit.ChangeTees(tees with { Depth = Length.FromInches(24) }), new Edit.ChangeTees(tees with { Spacing = Share(tees.Spacing, 0.5) })]
+            : [];
+    }
+}

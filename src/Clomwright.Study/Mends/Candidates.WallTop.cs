@@ -48,7 +48,7 @@ internal static partial class Candidates
         return asked > lap ? asked : lap;
     }
 
-    private static IEnumerable<Edit> LongerLap(Need need) => need.House.BondBeam is { Lap: { } lap } beam && Sensible(need)
+    private static IEnumerable<Edit> LongerBeamLap(Need need) => need.House.BondBeam is { Lap: { } lap } beam && Sensible(need)
         ? [new Edit.ChangeBondBeam(beam with { Lap = need.Up(lap.Metres * need.Ratio) })]
         : [];
 

@@ -54,7 +54,7 @@ internal static partial class Candidates
             "tee-bolt" => TeeBolts(need),
             "bond-beam-tension" => WiderBeam(need),
             "bond-beam-bolts" => BeamBolts(need),
-            "bond-beam-lap" => LongerLap(need),
+            "bond-beam-lap" => LongerBeamLap(need),
             "bond-beam-bending" => DeeperBeam(need),
             "lap-places" => ShorterLap(need),
             "lateral-path" => Sideways(need),

@@ -64,7 +64,7 @@ public class MendTests
             { "floor-over-grade", Houses.HeronPoint with { Site = Houses.HeronPoint.Site with { Grade = Length.FromInches(-4) }, Stem = Houses.HeronPoint.Stem with { Top = Length.FromInches(14) }, Trench = Houses.HeronPoint.Trench! with { Outlet = Length.FromInches(-34) } } },
             { "bond-beam-bolts", new Edit.ChangeBondBeam(Houses.HeronPoint.BondBeam! with { Bolts = 3 }).Apply(Houses.HeronPoint) },
             { "bond-beam-lap", new Edit.ChangeBondBeam(Houses.HeronPoint.BondBeam! with { Lap = Length.FromInches(12) }).Apply(Houses.HeronPoint) },
-            { "lateral-path", new Edit.ChangeStem(Houses.HeronPoint.Stem with { Keys = Houses.HeronPoint.Stem.Keys! with { Spacing = Length.FromInches(48) } }).Apply(Houses.HeronPoint) },
+            { "lateral-path", new Edit.ChangeStem(Houses.HeronPoint.Stem with { Keys = Houses.HeronPoint.Stem.Keys! with { Spacing = Length.FromInches(60), Width = Length.FromInches(4) } }).Apply(Houses.HeronPoint) },
             { "eave", new Edit.ChangeRoof(house.Roof! with { Eave = Length.FromInches(6) }).Apply(house) },
         };
     }

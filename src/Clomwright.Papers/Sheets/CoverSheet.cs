@@ -24,11 +24,11 @@ internal static class CoverSheet
                 new Stack([new Picture(plan.Marks, plan.View)]),
                 new Stack([Numbers(scene), .. Notes(scene)]),
                 0.5) { Above = 3 },
+            new Cautions(say.Say("caution.title"), [say.Say("caution.cover"), say.Say("caution.not-checked")]) { Above = 4 },
             new Heading(say.Say("cover.sheets")) { Above = 4 },
             List(scene, others, firstNumber),
             new Heading(say.Say("cover.tags")) { Above = 4 },
             Tags(say),
-            new Cautions(say.Say("caution.title"), [say.Say("caution.cover"), say.Say("caution.not-checked")]) { Above = 4 },
         ];
         return Draft.Flow(new SheetHead("cover", say.Say("cover.title")), scene.Portrait, blocks, say);
     }
@@ -40,7 +40,7 @@ internal static class CoverSheet
         return new Beside(Part(rows.Take(3)), Part(rows.Skip(3))) { Above = 1.5 };
     }
 
-    /// <summary>The sheets with the numbers at which they begin, in two columns.</summary>
+    /// <summary>The sheets with the numbers at which they begin, in three columns.</summary>
     private static Beside List(Scene scene, IReadOnlyList<SheetHead> others, int firstNumber)
     {
         Row[] rows =
@@ -48,9 +48,9 @@ internal static class CoverSheet
             .. others.Select((h, i) => (Head: h, Number: i + firstNumber)).Where(s => !s.Head.GoesOn)
                 .Select(s => new Row(new Cell(scene.Say.One(Amount.Count(s.Number))) { Lettering = Styles.BodyStrong }, new Cell(s.Head.Title))),
         ];
-        var half = (rows.Length + 1) / 2;
-        Stack Part(IEnumerable<Row> part) => new([new Table([new("", Anchor.End), new("") { Grows = 1 }], [.. part])]);
-        return new Beside(Part(rows.Take(half)), Part(rows.Skip(half))) { Above = 1.5 };
+        var third = (rows.Length + 2) / 3;
+        Stack Part(int i) => new([new Table([new("", Anchor.End), new("") { Grows = 1 }], [.. rows.Skip(i * third).Take(third)]) { Pad = 0.45 }]);
+        return new Beside(Part(0), new Stack([new Beside(Part(1), Part(2))]), 1.0 / 3) { Above = 1.5 };
     }
 
     private static double PlanScale(Scene scene)

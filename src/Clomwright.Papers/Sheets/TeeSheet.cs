@@ -22,10 +22,10 @@ internal static class TeeSheet
         var say = scene.Say;
         List<Block> blocks =
         [
+            new Cautions(say.Say("caution.title"), [say.Say("caution.tee-lifting"), say.Say("caution.platform"), say.Say("caution.tee-under"), say.Say("caution.wet-wall")]),
             .. scene.Geometry.Tees.Count > 0 ? (Block[])[Drawn(scene, made)] : [],
             .. List(scene, made, top),
             .. BondBeamSheet.Sideways(scene, top),
-            new Cautions(say.Say("caution.title"), [say.Say("caution.tee-lifting"), say.Say("caution.platform"), say.Say("caution.tee-under"), say.Say("caution.wet-wall")]) { Above = 4 },
         ];
         return Draft.Flow(new SheetHead("tees", say.Say("tees.title"), Clock.Drawing, say.Say("tees.scale")), scene.Portrait, blocks, say);
     }

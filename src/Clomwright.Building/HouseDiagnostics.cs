@@ -12,6 +12,14 @@ public static class HouseDiagnostics
     /// <summary>The longest name that a house, opening, niche, embed or layer may have, in characters.</summary>
     public const int NameLengthMax = Checks.NameLengthMax;
 
+    /// <summary>What is wrong in the months that a site gives in place of a climate.</summary>
+    public static Sequence<Diagnostic> OfMonths(Site site)
+    {
+        var checks = new Checks();
+        SiteChecks.Months(site, checks);
+        return checks.Found;
+    }
+
     /// <summary>Every problem, in the order of the house file. Empty when the description is sound by itself.</summary>
     public static Sequence<Diagnostic> Of(House house)
     {

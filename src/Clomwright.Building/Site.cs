@@ -17,6 +17,9 @@ public sealed record Site
     /// <summary>Key of a climate in the data files.</summary>
     public string? Climate { get; init; }
 
+    /// <summary>Twelve months of the author's own, January first, in place of a climate; empty otherwise.</summary>
+    public Sequence<SiteMonth> Months { get; init; }
+
     /// <summary>Outside grade against the finished floor, negative below it; the highest grade around the wall.</summary>
     public Length? Grade { get; init; }
 
@@ -62,6 +65,16 @@ public sealed record Site
     /// <summary>Fall of the finished ground away from the wall.</summary>
     public Slope? GroundFall { get; init; }
 }
+
+/// <summary>The mean of one month, as a weather service prints it.</summary>
+/// <param name="High">Mean of the days' highest temperature.</param>
+/// <param name="Low">Mean of the days' lowest temperature.</param>
+/// <param name="DewPoint">Mean dew point.</param>
+/// <param name="Wind">Mean wind 10 m above open ground.</param>
+/// <param name="Sun">Mean of a day's sun on a level square metre, MJ; a kWh is 3.6 MJ.</param>
+/// <param name="Rain">Of the whole month.</param>
+/// <param name="WetDays">Days with rain.</param>
+public sealed record SiteMonth(Temperature High, Temperature Low, Temperature DewPoint, Speed Wind, double Sun, Length Rain, double WetDays);
 
 /// <summary>The ground under the trench.</summary>
 public sealed record Soil

@@ -14,6 +14,11 @@ internal static class DryingFigures
         ("heightToday", Range(d.HeightToday, Dimension.Length)),
         ("roofAfter", Range(d.RoofAfter, Dimension.Days)),
         ("plasterAfter", Range(d.PlasterAfter, Dimension.Days)),
+        ("known", Row(d.Known, known => Tree(
+            ("key", Name(known.Key)),
+            ("low", Known(known, Math.Min(known.Fast, known.Slow))),
+            ("middle", Known(known, known.Middle)),
+            ("high", Known(known, Math.Max(known.Fast, known.Slow)))))),
         ("lifts", Row(d.Lifts, lift => Tree(
             ("daysToNext", Range(lift.DaysToNext, Dimension.Days)),
             ("keysFor", Range(lift.KeysFor, Dimension.Days)),
@@ -28,6 +33,10 @@ internal static class DryingFigures
                 ("keysUntil", Number(lift.Bays[b.index].KeysUntil, Dimension.Days)),
                 ("jointDried", new Figure.Flag(lift.Bays[b.index].JointDried)))))))),
         ("gaps", Row(d.Gaps, gap => Tree(("opening", Name(gap.Opening)), ("gap", Range(gap.Gap, Dimension.Length)), ("bridgeAfter", Range(gap.BridgeAfter, Dimension.Days))))));
+
+    /// <summary>What this house's own tests, recipe and roof told, with its own tag.</summary>
+    private static Figure.Number Known(KnownNumber known, double value) =>
+        new(new Amount(value, DryingNumbers.DimensionOf(known.Key)), known.Tag, known.Assumption?.Source.Title ?? FromDescription);
 
     private static Figure Range(Band band, Dimension dimension) => Tree(("low", Number(band.Low, dimension)), ("high", Number(band.High, dimension)));
 

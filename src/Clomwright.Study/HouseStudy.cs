@@ -49,8 +49,8 @@ public sealed class HouseStudy
         finishes = new(() => Analysis.Finishes.FromGeometry.Of(Geometry, FinishInputs.None));
         findings = new(() => RuleBook.Check(Geometry, [.. FromResults.Of(Geometry, Roof, WallTop, Mix), .. OfFoundation.Demands(House, Foundation), .. OfFinishes.Demands(House, Finishes)], Mix));
         weather = new(() => FromSite.Of(house.Site));
-        drying = new(() => DryingOf(house, Geometry, Roof, Weather, earlier));
-        diagnostics = new(() => [.. HouseDiagnostics.Of(House), .. Geometry.Diagnostics, .. FromWall.Remarks(Geometry)]);
+        drying = new(() => DryingOf(house, Geometry, Roof, Mix, Weather, earlier));
+        diagnostics = new(() => [.. HouseDiagnostics.Of(House), .. Geometry.Diagnostics, .. FromWall.Remarks(Geometry), .. AssumedKeys.Remarks(House)]);
     }
 
     /// <summary>The description.</summary>
@@ -129,16 +129,10 @@ public sealed class HouseStudy
             ? earlier.Roof
             : Analysis.Roof.FromGeometry.Of(geometry);
 
-    private static Known<DryingResult> DryingOf(House house, HouseGeometry geometry, RoofResult roof, Known<WeatherResult> weather, HouseStudy? earlier) =>
+    private static Known<DryingResult> DryingOf(House house, HouseGeometry geometry, RoofResult roof, MixResult mix, Known<WeatherResult> weather, HouseStudy? earlier) =>
         earlier is { drying.IsValueCreated: true } && ReferenceEquals(earlier.Roof, roof) && WhatDryingReads(earlier.House) == WhatDryingReads(house)
             ? earlier.Drying
-            : FromWeather.Of(geometry, weather, LoadOnWall(geometry, roof));
-
-    /// <summary>The roof with its soil wet, spread evenly over the ring, in place of the load assumed.</summary>
-    private static Sequence<AssumedNumber> LoadOnWall(HouseGeometry geometry, RoofResult roof) =>
-        (roof.Reciprocal.Value?.Stage("soilWet") ?? roof.Plain.Value?.Stage("soilWet"))?.Value is { } forces && double.IsFinite(forces.TotalLoad) && forces.TotalLoad > 0
-            ? [new AssumedNumber("drying-roof-load", forces.TotalLoad / geometry.Curve.Length)]
-            : [];
+            : FromWeather.Of(geometry, weather, KnownToDrying.Of(geometry, roof, mix));
 
     /// <summary>The house without what drying never looks at; the roof comes with what it does.</summary>
     private static House WhatDryingReads(House house) => WhatGeometryReads(house) with

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Text.Json;
 using System.Text.RegularExpressions;
 using Clomwright.Testing;
@@ -7,6 +8,11 @@ namespace Clomwright.Cli.Tests;
 /// <summary>The tree of figures is a contract: keys that others rely on are there, in SI units, with tag and source.</summary>
 public partial class FiguresTests
 {
+    /// <summary>Each example is run once, whoever asks first.</summary>
+    private static readonly ConcurrentDictionary<string, Lazy<Task<Run>>> Runs = new(StringComparer.Ordinal);
+
+    private static Task<Run> Figures(string example) => Runs.GetOrAdd(example, file => new Lazy<Task<Run>>(() => Run.Of("figures", file, "--json"))).Value;
+
     [Theory]
     [InlineData("geometry.wall.grossVolume", "m3")]
     [InlineData("geometry.wall.netVolume", "m3")]
@@ -33,7 +39,7 @@ public partial class FiguresTests
     [InlineData("quantities.lifts[0].risePerBatch", "m")]
     public async Task Figures_Example_HasTheKeysOthersRelyOn(string path, string unit)
     {
-        var run = await Run.Of("figures", Run.Examples().First(), "--json");
+        var run = await Figures(Run.Examples().First());
         Assert.Equal(0, run.Code);
         using var json = JsonDocument.Parse(run.Results);
         var figure = At(json.RootElement, path);
@@ -46,7 +52,7 @@ public partial class FiguresTests
     [Fact]
     public async Task Figures_Example_PiersSayWhatTheyStandBetween()
     {
-        var run = await Run.Of("figures", Run.Examples().First(), "--json");
+        var run = await Figures(Run.Examples().First());
         using var json = JsonDocument.Parse(run.Results);
         Assert.Equal(2, At(json.RootElement, "geometry.piers[0].between").GetArrayLength());
     }
@@ -58,7 +64,7 @@ public partial class FiguresTests
         var keys = new SortedSet<string>(StringComparer.Ordinal);
         foreach (var example in Run.Examples())
         {
-            var run = await Run.Of("figures", example, "--json");
+            var run = await Figures(example);
             using var json = JsonDocument.Parse(run.Results);
             Collect(json.RootElement, "", keys);
         }

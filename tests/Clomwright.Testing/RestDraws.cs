@@ -20,12 +20,25 @@ internal static class RestDraws
         from seismic in Gen.Int[0, 80].Select(n => n / 100.0).OrNull()
         from frost in tape.Between(0, 40).OrNull()
         from bearing in Gen.Int[50, 300].Select(n => new Stress(1000.0 * n)).OrNull()
+        from months in Month.Array[12].Select(m => m.ToSequence())
+        let own = climate is null && latitude is not null
         select new Site
         {
-            Latitude = latitude, Longitude = longitude, Elevation = elevation, Climate = climate, Grade = stemTop - below, Loads = loads,
+            Latitude = latitude, Longitude = longitude, Elevation = elevation, Climate = climate, Months = own ? months : [], Grade = stemTop - below, Loads = loads,
             GroundSnow = snow, WindSpeed = wind, Exposure = exposure, SeismicSds = seismic, SeismicSd1 = seismic / 2, SeismicS1 = seismic / 2,
             SiteClass = exposure is null ? null : "D", RiskCategory = loads is null ? null : "II", FrostDepth = frost, SoilBearing = bearing,
         };
+
+    private static Gen<SiteMonth> Month { get; } =
+        from low in Gen.Int[-30, 25]
+        from range in Gen.Int[0, 20]
+        from dew in Gen.Int[-10, 0]
+        from wind in Gen.Int[0, 120]
+        from sun in Gen.Int[0, 300]
+        from wet in Gen.Int[0, 28]
+        from rain in Gen.Int[0, 200]
+        select new SiteMonth(
+            new Temperature(low + range), new Temperature(low), new Temperature(low + dew), new Speed(wind / 10.0), sun / 10.0, Length.FromMillimetres(wet == 0 ? 0 : rain), wet);
 
     public static Gen<Roof> Roof(Tape tape, double leastRadius)
     {

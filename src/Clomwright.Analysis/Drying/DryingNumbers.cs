@@ -24,25 +24,32 @@ public sealed class DryingNumbers
 {
     private static readonly FrozenDictionary<string, Entry> Known = Load();
     private readonly FrozenDictionary<string, double> said;
+    private readonly FrozenDictionary<string, KnownNumber> tested;
     private readonly DryingCase way;
 
-    private DryingNumbers(FrozenDictionary<string, double> said, DryingCase way) => (this.said, this.way) = (said, way);
+    private DryingNumbers(FrozenDictionary<string, double> said, FrozenDictionary<string, KnownNumber> tested, DryingCase way) => (this.said, this.tested, this.way) = (said, tested, way);
 
     /// <summary>The numbers of a house in one case. What the house file says holds in every case.</summary>
     /// <param name="assumed">Numbers the author changed, by the key of the assumption.</param>
     /// <param name="way">Which case.</param>
-    public static DryingNumbers Of(Sequence<AssumedNumber> assumed, DryingCase way = DryingCase.Middle) =>
-        new(assumed.GroupBy(a => a.Key, StringComparer.Ordinal).ToFrozenDictionary(g => g.Key, g => g.Last().Value, StringComparer.Ordinal), way);
+    /// <param name="known">Numbers that tests and recipe of this house tell; what the author changed comes before them.</param>
+    public static DryingNumbers Of(Sequence<AssumedNumber> assumed, DryingCase way = DryingCase.Middle, Sequence<KnownNumber> known = default) => new(
+        assumed.GroupBy(a => a.Key, StringComparer.Ordinal).ToFrozenDictionary(g => g.Key, g => g.Last().Value, StringComparer.Ordinal),
+        known.ToFrozenDictionary(k => k.Key, StringComparer.Ordinal), way);
 
     /// <summary>The case.</summary>
     public DryingCase Case => way;
 
     /// <summary>The number of a key, SI.</summary>
-    public double this[string key] => said.TryGetValue(key, out var value) ? value : Known[key].In(way);
+    public double this[string key] => said.TryGetValue(key, out var value) ? value : tested.TryGetValue(key, out var told) ? told.In(way) : Known[key].In(way);
 
     /// <summary>Every number that nobody gave, as an assumption; with the range where it has one.</summary>
     public Sequence<Assumption> Assumptions => Known.Values.Where(e => !said.ContainsKey(e.Key)).OrderBy(e => e.Key, StringComparer.Ordinal)
-        .Select(e => new Assumption(e.Key, new Message($"analysis.assumed.{e.Key}"), new Amount(e.Middle, e.Dimension), e.Source)).ToSequence();
+        .Select(e => tested.TryGetValue(e.Key, out var told) ? told.Assumption : new Assumption(e.Key, new Message($"analysis.assumed.{e.Key}"), new Amount(e.Middle, e.Dimension), e.Source))
+        .OfType<Assumption>().ToSequence();
+
+    /// <summary>What a number of a key is measured in.</summary>
+    public static Dimension DimensionOf(string key) => Known[key].Dimension;
 
     /// <summary>Every key.</summary>
     public static Sequence<string> Keys => Known.Keys.Order(StringComparer.Ordinal).ToSequence();

@@ -39,6 +39,9 @@ public sealed record DryingResult
     /// <summary>Gaps to leave over frames.</summary>
     public required Sequence<FrameGap> Gaps { get; init; }
 
+    /// <summary>Numbers that tests, recipe and roof of this house told.</summary>
+    public required Sequence<KnownNumber> Known { get; init; }
+
     /// <summary>What nobody gave.</summary>
     public required Sequence<Assumption> Assumptions { get; init; }
 

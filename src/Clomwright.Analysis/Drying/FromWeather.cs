@@ -14,8 +14,8 @@ public static class FromWeather
     /// <summary>Three runs of the whole ring, from the first lift to plaster. Total: what is missing is said.</summary>
     /// <param name="geometry">The placed house.</param>
     /// <param name="weather">The site's mean days.</param>
-    /// <param name="known">Numbers that tests of the mix or the roof give, by the key of the assumption they take the place of; what the house file says comes first.</param>
-    public static Known<DryingResult> Of(HouseGeometry geometry, Known<WeatherResult> weather, Sequence<AssumedNumber> known = default)
+    /// <param name="known">Numbers that tests of the mix or the roof give; what the house file says comes first.</param>
+    public static Known<DryingResult> Of(HouseGeometry geometry, Known<WeatherResult> weather, Sequence<KnownNumber> known = default)
     {
         ArgumentNullException.ThrowIfNull(geometry);
         if (weather.NotChecked is { } why)
@@ -33,14 +33,15 @@ public static class FromWeather
             return new Message("analysis.drying.no-wall");
         }
 
-        Sequence<AssumedNumber> said = [.. known, .. geometry.House.Assumed];
+        known = known.Where(k => !geometry.House.Assumed.Any(a => a.Key == k.Key)).ToSequence();
+        DryingNumbers Numbers(DryingCase way) => DryingNumbers.Of(geometry.House.Assumed, way, known);
         var bays = Bays.Of(geometry);
         var method = geometry.House.Lifts.Method;
         double[] heights = [.. geometry.Lifts.Select(l => (l.Top - l.Bottom).Metres)];
         double[] thickness = [.. geometry.Lifts.Select(l => geometry.Wall.ThicknessAt((l.Bottom.Metres + l.Top.Metres) / 2))];
-        WallDrying Run(DryingCase way) => Simulate(DryingNumbers.Of(said, way), method, heights, thickness, bays, weather.Value!, start);
+        WallDrying Run(DryingCase way) => Simulate(Numbers(way), method, heights, thickness, bays, weather.Value!, start);
         var (middle, fast, slow) = (Run(DryingCase.Middle), Run(DryingCase.Fast), Run(DryingCase.Slow));
-        return Told(geometry, weather.Value!, said, bays, start, middle, fast, slow);
+        return Told(geometry, weather.Value!, Numbers, known, bays, start, middle, fast, slow);
     }
 
     /// <summary>One run of a ring.</summary>
@@ -77,19 +78,19 @@ public static class FromWeather
     }
 
     private static DryingResult Told(
-        HouseGeometry geometry, WeatherResult weather, Sequence<AssumedNumber> said, Sequence<DryingBay> bays, DateOnly start, WallDrying middle, WallDrying fast, WallDrying slow)
+        HouseGeometry geometry, WeatherResult weather, Func<DryingCase, DryingNumbers> numbers, Sequence<KnownNumber> known, Sequence<DryingBay> bays, DateOnly start, WallDrying middle, WallDrying fast, WallDrying slow)
     {
-        DryingNumbers Numbers(DryingCase way) => DryingNumbers.Of(said, way);
-        var settling = new Settling(geometry, Numbers);
-        var lifts = geometry.Lifts.Select(l => BandOf(l, fast, slow, settling, FrostAt(weather, start, middle, l.Index, Numbers(DryingCase.Middle)))).ToSequence();
-        var height = Ranges.HeightToday(Numbers, geometry.House.Lifts.Method);
+        var likely = numbers(DryingCase.Middle);
+        var settling = new Settling(geometry, numbers);
+        var lifts = geometry.Lifts.Select(l => BandOf(l, fast, slow, settling, FrostAt(weather, start, middle, l.Index, likely))).ToSequence();
+        var height = Ranges.HeightToday(numbers, geometry.House.Lifts.Method);
         return new()
         {
             Method = geometry.House.Lifts.Method, Start = start, Bays = bays, Middle = middle, Fast = fast, Slow = slow, Lifts = lifts, HeightToday = height,
             RoofAfter = new(fast.RoofDay, slow.RoofDay), PlasterAfter = new(fast.PlasterDay, slow.PlasterDay),
-            Gaps = settling.Gaps(fast, slow),
-            Assumptions = [.. weather.Assumptions, .. Numbers(DryingCase.Middle).Assumptions],
-            Warnings = Warnings(geometry, middle, lifts, height, Numbers(DryingCase.Middle)),
+            Gaps = settling.Gaps(fast, slow), Known = known,
+            Assumptions = [.. weather.Assumptions, .. likely.Assumptions],
+            Warnings = Warnings(geometry, middle, lifts, height, likely),
         };
     }
 
@@ -110,6 +111,12 @@ public static class FromWeather
     private static Sequence<Message> Warnings(HouseGeometry geometry, WallDrying wall, Sequence<LiftBand> lifts, Band height, DryingNumbers numbers)
     {
         var warnings = new List<Message>();
+        var index = numbers["drying-liquidity-" + WallRun.Word(geometry.House.Lifts.Method)];
+        if (index is < 0 or > 1)
+        {
+            warnings.Add(Message.Of("analysis.drying.mix-consistency", ("index", Amount.Number(index))));
+        }
+
         foreach (var lift in geometry.Lifts)
         {
             if ((lift.Top - lift.Bottom).Metres > height.Low)

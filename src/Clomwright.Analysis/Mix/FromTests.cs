@@ -31,6 +31,7 @@ public static class FromTests
             HandTests = HandTests.Of(mix.SoilTests),
             LiquidLimit = liquid,
             PlasticLimit = plastic,
+            Cob = CobOf(written?.Parts ?? blend.Value, jar.Value),
             DryDensity = density,
             MixingWater = water,
             AsLaid = Phases.Of(water.Value, density.Value, MixValues.Of("grain-density").Value),
@@ -75,6 +76,18 @@ public static class FromTests
 
         Settled<double> Estimated(double value, string key) =>
             new(value, new Assumption($"mix-{key}", Message.Of($"analysis.assumed.mix-{key}", ("clay", Amount.Fraction(jar.Clay))), Amount.Fraction(value), Sources.Get("casagrande-lines")));
+    }
+
+    /// <summary>Clay of the cob; its plasticity index is activity times clay (Skempton 1953).</summary>
+    private static Known<CobClay> CobOf(BatchParts? batch, JarReading? jar)
+    {
+        if (batch is not { ClayShare: > 0 and < 1 })
+        {
+            return new Message("analysis.mix.no-recipe");
+        }
+
+        var activity = MixValues.Or(null, "activity", Dimension.Number);
+        return new CobClay(batch.ClayShare, jar?.Clay ?? MixValues.Of("soil-clay").Value, new Settled<double>(activity.Value * batch.ClayShare, activity.Assumption));
     }
 
     /// <summary>Mean dry density of specimens of this mix that were weighed and whose water is known.</summary>

@@ -17,10 +17,13 @@ public sealed record MixResult
     /// <summary>PL of the soil, water by dry mass: measured, or estimated from its clay.</summary>
     public required Settled<double> PlasticLimit { get; init; }
 
+    /// <summary>Clay and plasticity of the cob, by its recipe, or by the target's blend; or why they are not known.</summary>
+    public required Known<CobClay> Cob { get; init; }
+
     /// <summary>Of cob as it dries out, kg/m3: from specimens weighed, or assumed.</summary>
     public required Settled<double> DryDensity { get; init; }
 
-    /// <summary>Water over dry minerals as mixed, before what the straw drinks: from the recipe, or the target.</summary>
+    /// <summary>Water over dry minerals as mixed, what the straw drinks not counted: from the recipe, or the target.</summary>
     public required Settled<double> MixingWater { get; init; }
 
     /// <summary>Grains, water and air as laid.</summary>
@@ -82,6 +85,12 @@ public sealed record MixResult
 /// <param name="ClayByVolume">Share of the settled height: what the jar shows before densities are allowed for.</param>
 /// <param name="How">How the layers became masses.</param>
 public sealed record JarReading(Known<SettlingTimes> Times, double Sand, double Silt, double Clay, string Texture, double ClayByVolume, Calculation How);
+
+/// <summary>Clay in the cob.</summary>
+/// <param name="Clay">Share of the dry minerals.</param>
+/// <param name="ClayOfSoil">Share of the dry soil: from a jar, or assumed.</param>
+/// <param name="Index">Plasticity index of the cob's minerals: the activity, assumed, times the clay.</param>
+public sealed record CobClay(double Clay, double ClayOfSoil, Settled<double> Index);
 
 /// <summary>When a jar is marked.</summary>
 /// <param name="Sizes">Grain by grain, the coarsest first.</param>

@@ -46,8 +46,8 @@ public static class ReferenceEvaporation
     /// <summary>Rs from hours of sun, equation 35.</summary>
     public static double SunOfHours(double hours, double daylight, double extraterrestrial) => (0.25 + 0.5 * hours / daylight) * extraterrestrial;
 
-    /// <summary>Rs from the day's range of temperature, equation 50 with 0.16 for inland places.</summary>
-    public static double SunOfRange(double max, double min, double extraterrestrial) => Math.Min(0.75, 0.16 * Math.Sqrt(Math.Max(0, max - min))) * extraterrestrial;
+    /// <summary>Rs from the day's range of temperature, equation 50, with k of 0.16 inland and 0.19 by the sea.</summary>
+    public static double SunOfRange(double max, double min, double extraterrestrial, double k = 0.16) => Math.Min(0.75, k * Math.Sqrt(Math.Max(0, max - min))) * extraterrestrial;
 
     /// <summary>Rso, equation 37.</summary>
     public static double ClearSky(double z, double extraterrestrial) => (0.75 + 2e-5 * z) * extraterrestrial;
@@ -58,6 +58,12 @@ public static class ReferenceEvaporation
         double Fourth(double t) => Math.Pow(t + Kelvin, 4);
         return Stefan * (Fourth(max) + Fourth(min)) / 2 * (0.34 - 0.14 * Math.Sqrt(vapour)) * (1.35 * sunShare - 0.35);
     }
+
+    /// <summary>ea from the highest and lowest relative humidity of the day, 0 to 1, which fall with its lowest and highest temperature, equation 17.</summary>
+    public static double VapourOfHumidities(double max, double min, double humidityMax, double humidityMin) => (Saturation(min) * humidityMax + Saturation(max) * humidityMin) / 2;
+
+    /// <summary>G of a month, equation 43: 0.07 of how much warmer the month after is than the month before.</summary>
+    public static double MonthGround(double before, double after) => 0.07 * (after - before);
 
     /// <summary>ET0, equation 6.</summary>
     /// <param name="net">Rn.</param>
@@ -73,17 +79,19 @@ public static class ReferenceEvaporation
         return (0.408 * slope * (net - ground) + gamma * 900 / (mean + 273) * wind * (saturation - vapour)) / (slope + gamma * (1 + 0.34 * wind));
     }
 
-    /// <summary>ET0 of the mean day of a month, mm/d; G is taken as nothing.</summary>
+    /// <summary>ET0 of the mean day of a month, mm/d.</summary>
     /// <param name="month">The month.</param>
     /// <param name="latitude">rad.</param>
     /// <param name="elevation">m.</param>
-    public static double Of(ClimateMonth month, double latitude, double elevation)
+    /// <param name="before">Mean temperature of the month before, C.</param>
+    /// <param name="after">Mean temperature of the month after, C.</param>
+    public static double Of(ClimateMonth month, double latitude, double elevation, double before, double after)
     {
         ArgumentNullException.ThrowIfNull(month);
         var outside = Extraterrestrial(latitude, month.MiddleDay);
         var vapour = Saturation(month.DewPoint);
         var share = Math.Min(1, month.Sun / ClearSky(elevation, outside));
         var net = 0.77 * month.Sun - NetLongWave(month.High, month.Low, vapour, share);
-        return PenmanMonteith(net, 0, month.Mean, WindAtTwoMetres(month.Wind, 10), (Saturation(month.High) + Saturation(month.Low)) / 2, vapour, Pressure(elevation));
+        return PenmanMonteith(net, MonthGround(before, after), month.Mean, WindAtTwoMetres(month.Wind, 10), (Saturation(month.High) + Saturation(month.Low)) / 2, vapour, Pressure(elevation));
     }
 }

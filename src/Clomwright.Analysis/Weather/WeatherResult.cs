@@ -36,6 +36,9 @@ public sealed record WeatherResult
     /// <summary>What it was made from.</summary>
     public required Climate Climate { get; init; }
 
+    /// <summary>Whether the author gave the months or they are those of a climate assumed to be like it.</summary>
+    public Tag Tag { get; init; } = Tag.Assumed;
+
     /// <summary>24 hours for each of 12 months, January first; the hour is of the sun's own time, the first from midnight.</summary>
     public required Sequence<WeatherHour> Hours { get; init; }
 

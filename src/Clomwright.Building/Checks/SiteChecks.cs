@@ -16,6 +16,7 @@ internal static class SiteChecks
         }
 
         checks.Word("site.climate", site.Climate);
+        Months(site, checks);
         checks.Height("site.grade", site.Grade);
         checks.Word("site.loads", site.Loads);
         checks.Within("site.groundSnow", site.GroundSnow, 0, 50_000);
@@ -69,6 +70,53 @@ internal static class SiteChecks
             {
                 checks.Size("trench.gradeBeam.width", beam.Width, 2 * Limits.Thick);
                 checks.Size("trench.gradeBeam.depth", beam.Depth, Limits.Height);
+            }
+        }
+    }
+
+    /// <summary>Twelve of them, none beyond what was ever measured, none that contradicts itself.</summary>
+    public static void Months(Site site, Checks checks)
+    {
+        if (site.Months.Count == 0)
+        {
+            return;
+        }
+
+        if (site.Climate is not null)
+        {
+            checks.Error("site.months", "building.climate-both");
+        }
+
+        if (site.Months.Count != 12)
+        {
+            checks.Error("site.months", "building.months-count", ("count", site.Months.Count));
+        }
+
+        if (site.Latitude is null)
+        {
+            checks.Error("site.months", "building.months-latitude");
+        }
+
+        for (var i = 0; i < site.Months.Count; i++)
+        {
+            var (month, path) = (site.Months[i], $"site.months[{i}]");
+            var warm = checks.Within($"{path}.high", month.High, -70, 60) & checks.Within($"{path}.low", month.Low, -80, 50) & checks.Within($"{path}.dewPoint", month.DewPoint, -90, 35);
+            checks.Within($"{path}.wind", month.Wind, 0, 40);
+            checks.Within($"{path}.sun", Amount.Number(month.Sun), 0, 45);
+            var wet = checks.NotNegative($"{path}.rain", month.Rain) && checks.NotAbove($"{path}.rain", month.Rain, Limits.Height);
+            var days = checks.Within($"{path}.wetDays", Amount.Number(month.WetDays), 0, i == 1 ? 29 : i is 3 or 5 or 8 or 10 ? 30 : 31);
+            if (warm && month.Low.Celsius > month.High.Celsius)
+            {
+                checks.Error($"{path}.low", "building.month-low", ("low", month.Low.Amount), ("high", month.High.Amount));
+            }
+            else if (warm && month.DewPoint.Celsius > month.High.Celsius)
+            {
+                checks.Error($"{path}.dewPoint", "building.month-dew", ("dew", month.DewPoint.Amount), ("high", month.High.Amount));
+            }
+
+            if (wet && days && month.WetDays == 0 && month.Rain > Length.Zero)
+            {
+                checks.Error($"{path}.wetDays", "building.month-rain", ("rain", new Argument.Exact(month.Rain)));
             }
         }
     }

@@ -21,6 +21,7 @@ internal static class SiteShape
         var longitude = Keys<Site>.Maybe("longitude", Number, s => s.Longitude, leavesOut: true);
         var elevation = Keys<Site>.Maybe("elevation", Lengths, s => s.Elevation, leavesOut: true);
         var climate = Keys<Site>.MaybeThing("climate", Text, s => s.Climate, leavesOut: true);
+        var months = Keys<Site>.List("months", MakeMonth(), s => s.Months, leavesOut: true);
         var grade = Keys<Site>.Maybe("grade", Lengths, s => s.Grade, leavesOut: true);
         var loads = Keys<Site>.MaybeThing("loads", Text, s => s.Loads, leavesOut: true);
         var groundSnow = Keys<Site>.Maybe("groundSnow", Stresses, s => s.GroundSnow, leavesOut: true);
@@ -38,14 +39,27 @@ internal static class SiteShape
         var groundFall = Keys<Site>.Maybe("groundFall", Slopes, s => s.GroundFall, leavesOut: true);
         return new Thing<Site>(
             "site",
-            [latitude, longitude, elevation, climate, grade, loads, groundSnow, windSpeed, exposure, sds, sd1, s1, siteClass, risk, frost, bearing, soil, freezing, groundFall],
+            [latitude, longitude, elevation, climate, months, grade, loads, groundSnow, windSpeed, exposure, sds, sd1, s1, siteClass, risk, frost, bearing, soil, freezing, groundFall],
             v => new Site
             {
-                Latitude = v.Of(latitude), Longitude = v.Of(longitude), Elevation = v.Of(elevation), Climate = v.Of(climate), Grade = v.Of(grade),
+                Latitude = v.Of(latitude), Longitude = v.Of(longitude), Elevation = v.Of(elevation), Climate = v.Of(climate), Months = v.Of(months), Grade = v.Of(grade),
                 Loads = v.Of(loads), GroundSnow = v.Of(groundSnow), WindSpeed = v.Of(windSpeed), Exposure = v.Of(exposure), SeismicSds = v.Of(sds),
                 SeismicSd1 = v.Of(sd1), SeismicS1 = v.Of(s1), SiteClass = v.Of(siteClass), RiskCategory = v.Of(risk), FrostDepth = v.Of(frost),
                 SoilBearing = v.Of(bearing), Soil = v.Of(soil), Freezing = v.Of(freezing), GroundFall = v.Of(groundFall),
             });
+    }
+
+    private static Thing<SiteMonth> MakeMonth()
+    {
+        var high = Keys<SiteMonth>.Needed("high", Temperatures, m => m.High);
+        var low = Keys<SiteMonth>.Needed("low", Temperatures, m => m.Low);
+        var dew = Keys<SiteMonth>.Needed("dewPoint", Temperatures, m => m.DewPoint);
+        var wind = Keys<SiteMonth>.Needed("wind", Speeds, m => m.Wind);
+        var sun = Keys<SiteMonth>.Needed("sun", Number, m => m.Sun);
+        var rain = Keys<SiteMonth>.Needed("rain", Lengths, m => m.Rain);
+        var wet = Keys<SiteMonth>.Needed("wetDays", Number, m => m.WetDays);
+        return new Thing<SiteMonth>(
+            "site-month", [high, low, dew, wind, sun, rain, wet], v => new SiteMonth(v.Of(high), v.Of(low), v.Of(dew), v.Of(wind), v.Of(sun), v.Of(rain), v.Of(wet)));
     }
 
     private static Thing<Soil> MakeSoil()

@@ -37,6 +37,14 @@ public sealed class PsychrometricsTests
         Near.Relative(89875, Psychrometrics.StandardPressure(1000), 1e-4);
     }
 
+    // Rank independent: psychrolib, saturated air of 25 C at sea level (0.5 %, its own tolerance); rank analytic: dew point of air of 20 C and 50 % by Magnus' formula (17.62, 243.12 C), 0.02 K between the two curves.
+    [Fact]
+    public void SaturatedAirAndDew_AreAsElsewhere()
+    {
+        Near.Relative(.020173, Psychrometrics.HumidityRatio(Psychrometrics.Saturation(25), 101_325), 5e-3);
+        Assert.Equal(9.26, Psychrometrics.DewPoint(.5 * Psychrometrics.Saturation(20)), .02);
+    }
+
     // Rank published: ASHRAE Fundamentals, example 1: 40 C dry, 20 C wet at sea level; read there off a chart, so two of its last digit.
     [Fact]
     public void WorkedExample_ComesBack()

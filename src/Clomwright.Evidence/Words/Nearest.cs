@@ -1,7 +1,7 @@
-namespace Clomwright.Files.Forms;
+namespace Clomwright.Evidence;
 
 /// <summary>The known word that a mistyped one most likely means.</summary>
-internal static class Nearest
+public static class Nearest
 {
     private const int LongestCompared = 64;
 
@@ -9,7 +9,7 @@ internal static class Nearest
     public static string To(string typed, IEnumerable<string> words) => words.MinBy(word => Distance(typed, word)) ?? "";
 
     /// <summary>Letters to insert, delete, replace or swap with a neighbour (optimal string alignment); a capital counts half a replacement.</summary>
-    internal static double Distance(string typed, string word)
+    public static double Distance(string typed, string word)
     {
         if (typed.Length > LongestCompared)
         {

@@ -3,6 +3,13 @@ namespace Clomwright.Geometry;
 /// <summary>A point or vector on the ground: metres east and north of the drawing origin.</summary>
 public readonly record struct PlanPoint(double East, double North)
 {
+    /// <summary>Points round a circle, clockwise from north, evenly apart.</summary>
+    /// <param name="centre">Its centre.</param>
+    /// <param name="radius">m.</param>
+    /// <param name="count">How many.</param>
+    public static IEnumerable<PlanPoint> Circle(PlanPoint centre, double radius, int count) =>
+        Enumerable.Range(0, count).Select(i => Math.SinCos(2 * Math.PI * i / count)).Select(a => centre + radius * new PlanPoint(a.Sin, a.Cos));
+
     /// <summary>Sum.</summary>
     public static PlanPoint operator +(PlanPoint a, PlanPoint b) => new(a.East + b.East, a.North + b.North);
 

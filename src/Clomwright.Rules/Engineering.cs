@@ -92,9 +92,9 @@ internal static class Engineering
     /// <summary>Why a rule has nothing to do with this roof; null when it has.</summary>
     private static string? DoesNotArise(string rule, HouseGeometry house) => (rule, house.House.Roof) switch
     {
-        ("rafter-bending" or "rafter-shear" or "rafter-sag", Roof.Reciprocal) => "no-rafters",
-        ("pole-bending-crossing" or "pole-bending-plate" or "pole-foot" or "pole-stub" or "pole-shear" or "pole-seat-bearing" or "pole-crossing-bearing" or "ring-sag"
-            or "crossing-opens" or "crossing-pinned" or "pin-strength" or "pole-loss" or "stage-actions" or "charlie-stick", not Roof.Reciprocal) => "not-reciprocal",
+        ("rafter-bending" or "rafter-shear" or "rafter-combined" or "rafter-sag", Roof.Reciprocal) => "no-rafters",
+        ("pole-bending-crossing" or "pole-bending-plate" or "pole-foot" or "pole-stub" or "pole-shear" or "pole-crossing-bearing" or "ring-sag"
+            or "crossing-opens" or "crossing-pinned" or "pin-strength" or "pole-loss" or "charlie-stick", not Roof.Reciprocal) => "not-reciprocal",
         ("drain-outlet", _) when house.House.Trench is null => "no-trench-described",
         ("header-bending" or "header-shear" or "header-sag" or HeaderPressure, _) when house.House.Openings.All(o => o.Header is null) => "no-headers",
         _ => null,

@@ -8,7 +8,7 @@ using Clomwright.Study.Demands;
 namespace Clomwright.Study;
 
 /// <summary>Bending of the poles of a roof in one state of load, held against their timber under a load of that duration.</summary>
-/// <param name="Stress">Largest bending stress of any pole, at the net section where it is notched, Pa.</param>
+/// <param name="Stress">Largest bending stress of any pole, at the net section where it is notched, Pa; against timber of EN 1995 with the partial factor of the state.</param>
 /// <param name="Strength">Least bending strength of any section that is checked, brought to the duration of the state, Pa.</param>
 public sealed record StageBending(double Stress, double Strength)
 {
@@ -36,6 +36,7 @@ public sealed record StageBending(double Stress, double Strength)
         forces.Value is not { } known ? forces.NotChecked!
         : Array.Find(held, c => !c.Check.Is) is { } unknown ? unknown.Check.NotChecked!
         : held.Length == 0 || combined.States.Count == 0 ? new Message("analysis.roof.no-timber")
-        : combined.States[0].Combination.Form == LoadForm.Strength ? new Message("study.demand.stages-en")
-        : new StageBending(known.BendingStress.Max(), held.Min(c => Stages.AtOnce(c.Check.Value!, combined)) * Stages.Factor(stage));
+        : new StageBending(
+            StageStates.Factor(stage, Stages.System(combined)) * known.BendingStress.Max(),
+            held.Min(c => Stages.AtOnce(c.Check.Value!, combined)) * Stages.Factor(stage, Stages.System(combined)));
 }

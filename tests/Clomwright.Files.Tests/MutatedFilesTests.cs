@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using System.Text;
 using System.Text.RegularExpressions;
 using Clomwright.Building;
@@ -7,11 +6,9 @@ using Clomwright.Testing;
 
 namespace Clomwright.Files.Tests;
 
-/// <summary>Whatever happens to a file, reading it gives a house or clear sentences, never an exception, never for long.</summary>
+/// <summary>Whatever happens to a file, reading it gives a house or clear sentences, never an exception. How long it takes is measured in benchmarks.</summary>
 public partial class MutatedFilesTests
 {
-    private static readonly TimeSpan LongestRead = TimeSpan.FromSeconds(1);
-
     private static readonly string[] Oddities =
     [
         "null", "true", "[]", "{}", "[[]]", "{ \"a\": {} }", "0", "-1", "1e400", "1e-400", "99999999999999999999", "\"\"", "\" \"", "\"-3 in\"", "\"1e9 m\"", "\"99999999999 ft\"",
@@ -31,7 +28,7 @@ public partial class MutatedFilesTests
         Gen.Select(Houses.Plausible, Gen.Int, Mutation.Array[1, 3]).Sample((house, seed, mutations) =>
         {
             var text = mutations.Aggregate(Handwriting.Of(house, seed), (t, mutate) => mutate(t));
-            var (document, read, diagnostics) = InTime(() => HouseDocument.Read(text));
+            var (document, read, diagnostics) = HouseDocument.Read(text);
             Assert.True(read is not null || diagnostics.Count > 0);
             Assert.All(diagnostics.Select(Sentence.Of), IsClear);
             Assert.All(diagnostics.Where(d => document is not null && d.Path.Length > 0), d => Assert.InRange(document!.PositionOf(d.Path).Line, 1, text.Count(c => c == '\n') + 1));
@@ -46,14 +43,14 @@ public partial class MutatedFilesTests
         Gen.Byte.Array[0, 200].Sample(bytes => Assert.All(HouseDocument.Read(bytes).Diagnostics.Select(Sentence.Of), IsClear), iter: Counts.Of(500, 20_000));
 
     [Fact]
-    public void Large_bad_files_are_refused_in_time()
+    public void Large_bad_files_are_refused_with_clear_sentences()
     {
         foreach (var piece in (string[])["[", "{\"a\":", "\"a\":1,", "{},", "\"", "1", "\\", " ", "{\"openings\":[", "\"0 deg\", ", "{ \"name\": \"door\" }, "])
         {
             var filling = new StringBuilder().Insert(0, piece, (1 << 19) / piece.Length - 100).ToString();
             foreach (var text in (string[])[filling, "{ " + filling + " \"b\": 1 }", "{ \"openings\": [" + filling + "{}] }", "{ \"rules\": { \"adopted\": [" + filling + "{}] } }", "{ \"id\": \"" + filling + "\" }"])
             {
-                Assert.All(InTime(() => HouseDocument.Read(text)).Diagnostics.Select(Sentence.Of), IsClear);
+                Assert.All(HouseDocument.Read(text).Diagnostics.Select(Sentence.Of), IsClear);
             }
         }
     }
@@ -64,22 +61,6 @@ public partial class MutatedFilesTests
         var edited = house with { Name = "Edited", Openings = house.Openings.Take(1).Concat(house.Openings.Skip(2)).Append(Houses.Door("new door", 12)).ToSequence() };
         var again = HouseDocument.Read(document.With(edited).Text);
         Assert.Equal(edited, again.House);
-    }
-
-    /// <summary>The shortest of some runs, because a loaded machine may stop any one of them.</summary>
-    private static HouseReading InTime(Func<HouseReading> read)
-    {
-        for (var run = 1; ; run++)
-        {
-            var watch = Stopwatch.StartNew();
-            var reading = read();
-            if (watch.Elapsed < LongestRead)
-            {
-                return reading;
-            }
-
-            Assert.True(run < 5, $"Reading took {watch.Elapsed}.");
-        }
     }
 
     private static void IsClear(string sentence)

@@ -26,15 +26,40 @@ internal static class Column
         return timber.System == TimberSystem.Nds ? Nds(sheet, timber, strength, area, d, l) : En(sheet, timber, strength, area, d, l);
     }
 
+    /// <summary>The same force without the steps, N.</summary>
+    public static double Force(Timber timber, Combination combination, double diameter, double length)
+    {
+        var squash = timber.Compression.Value * Strength.Factor(timber, combination);
+        return squash * Share(timber, squash, diameter, length) * Math.PI / 4 * diameter * diameter;
+    }
+
+    /// <summary>F_cE on the square of equal area (NDS 3.7.1), Pa.</summary>
+    public static double Euler(Timber timber, double diameter, double length)
+    {
+        var slender = Slenderness(length, diameter);
+        return 0.822 * timber.LeastModulus.Value / (slender * slender);
+    }
+
+    /// <summary>C_P or k_c.</summary>
+    private static double Share(Timber timber, double squash, double diameter, double length)
+    {
+        if (timber.System == TimberSystem.Nds)
+        {
+            return Members.Nds.ColumnStability(Euler(timber, diameter, length) / squash, 0.85);
+        }
+
+        var relative = 4 * length / diameter / Math.PI * Math.Sqrt(timber.Compression.Value / timber.LeastModulus.Value);
+        var half = 0.5 * (1 + 0.2 * (relative - 0.3) + relative * relative);
+        return Math.Min(1, 1 / (half + Math.Sqrt(half * half - relative * relative)));
+    }
+
     private static Symbol Nds(Worksheet sheet, Timber timber, Symbol strength, Symbol area, Symbol d, Symbol l)
     {
         var source = Sources.Get("nds-memory");
         var modulus = Worksheet.Cited("E_min", "least-modulus", timber.LeastModulus, Dimension.Stress);
-        var slender = Slenderness(l.Value.Si, d.Value.Si);
-        var euler = 0.822 * timber.LeastModulus.Value / (slender * slender);
+        var euler = Euler(timber, d.Value.Si, l.Value.Si);
         var fce = sheet.Step("column-euler", "F_cE", "0.822*E_min/(l/(sqrt(pi)/2*d))^2", euler, Dimension.Stress, source, modulus, l, d);
-        var ratio = euler / strength.Value.Si;
-        var share = Members.Nds.ColumnStability(ratio, 0.85);
+        var share = Share(timber, strength.Value.Si, d.Value.Si, l.Value.Si);
         var name = strength.Name;
         var cp = sheet.Step(
             "column-stability", "C_P", $"(1 + F_cE/{name})/1.7 - sqrt(((1 + F_cE/{name})/1.7)^2 - F_cE/{name}/0.85)", share, Dimension.Number, source, fce, strength);
@@ -50,7 +75,7 @@ internal static class Column
         var lambda = sheet.Step("column-relative", "lambda", "4*l/d/pi*sqrt(f_c0k/E_005)", relative, Dimension.Number, source, l, d, fc, modulus);
         var half = 0.5 * (1 + 0.2 * (relative - 0.3) + relative * relative);
         var k = sheet.Step("column-k", "k", "0.5*(1 + 0.2*(lambda - 0.3) + lambda^2)", half, Dimension.Number, source, lambda);
-        var share = Math.Min(1, 1 / (half + Math.Sqrt(half * half - relative * relative)));
+        var share = Share(timber, strength.Value.Si, d.Value.Si, l.Value.Si);
         var kc = sheet.Step("column-stability", "k_c", "min(1, 1/(k + sqrt(k^2 - lambda^2)))", share, Dimension.Number, source, k, lambda);
         return sheet.Step("column-capacity", "N_c", $"{strength.Name}*k_c*A", strength.Value.Si * share * area.Value.Si, Dimension.Force, source, strength, kc, area);
     }

@@ -43,6 +43,20 @@ internal static class Strength
             $"{word}-allowed", $"{symbol}d", $"k_mod*{symbol}k/gamma_M", Ec5.Design(strength.Value, Ec5.Duration(combination)), Dimension.Stress, Sources.Get("en-1995-examples"), mod, k, gamma);
     }
 
+    /// <summary>Allowable or design shear stress; in EN 1995 of the width that cracks leave.</summary>
+    public static Symbol Shear(Worksheet sheet, Timber timber, Combination combination)
+    {
+        var strength = Adjusted(sheet, timber, combination, timber.Shear, "shear-strength", "F_v");
+        if (timber.System == TimberSystem.Nds)
+        {
+            return strength;
+        }
+
+        var source = Sources.Get("en-1995-memory");
+        var cracks = Worksheet.Code("k_cr", "shear-cracks", Ec5.ShearCracks, Dimension.Number, source);
+        return sheet.Step("shear-cracked", "f_vcr", $"k_cr*{strength.Name}", Ec5.ShearCracks * strength.Value.Si, Dimension.Stress, source, cracks, strength);
+    }
+
     /// <summary>Across the grain: no duration factor in the NDS, k_mod/gamma_M in EN 1995.</summary>
     public static Symbol Across(Worksheet sheet, Timber timber, Combination combination) => timber.System == TimberSystem.Nds
         ? Worksheet.Cited("F_cp", "across-strength", timber.AcrossGrain, Dimension.Stress)

@@ -49,7 +49,7 @@ public static class FromGeometry
         var wind = WindOn(house, geometry, layout.Poles, slope, axis, eaveOffset);
         var stages = new RoofStages(layout.Shares, new PlainStatics(layout), new RoofCases(layout.Shares, weights, roof, Eye.Closed), weights, roof, snow);
         var combined = Combine(house, stages, weights, slope, snow, wind);
-        var result = PlainRoof.Of(layout, stages, weights, combined);
+        var result = PlainRoof.Of(layout, stages, weights, combined, house.BondBeam);
         var spans = roof switch
         {
             Building.Roof.Shed shed => DeckSpans.Strips(layout.Poles, shed.Spacing.Metres, roof),

@@ -41,16 +41,21 @@ internal static class LossChecks
             return [new("pole-loss", "poles", roof.Loss.NotChecked ?? timber.NotChecked!)];
         }
 
+        if (states.Count == 0)
+        {
+            return [new("pole-loss", "poles", roof.Combined.Missing is [var missing, ..] ? missing : new Message("analysis.roof.no-timber"))];
+        }
+
         return described.IfOneFails switch
         {
-            Building.IfOneFails.Strap strap => [Strap(roof.Geometry, described, strap, states, wood.System)],
+            Building.IfOneFails.Strap strap => [Strap(roof.Geometry, described, strap, states), Diaphragm(described)],
             Building.IfOneFails.Doubled => [Doubled(roof)],
             Building.IfOneFails.Post post => [Post(roof, loss, post, wood), Footing(loss, post, site)],
             _ => [],
         };
     }
 
-    private static CheckedMember Strap(ReciprocalGeometry frame, Building.Roof.Reciprocal described, Building.IfOneFails.Strap strap, Sequence<CombinedState> states, TimberSystem system)
+    private static CheckedMember Strap(ReciprocalGeometry frame, Building.Roof.Reciprocal described, Building.IfOneFails.Strap strap, Sequence<CombinedState> states)
     {
         if (described.Deck is null)
         {
@@ -82,6 +87,10 @@ internal static class LossChecks
         return new("pole-loss", "strap", new MemberCheck(hardest.Combination.Key, hardest.Sense, new Amount(tension, Dimension.Force), new Amount(capacity, Dimension.Force), sheet.Done,
             Amount.Metres(strap.Width.Metres * tension / capacity)));
     }
+
+    /// <summary>The strapped ring is kept round by the deck, whose shear and nails no house file describes yet.</summary>
+    private static CheckedMember Diaphragm(Building.Roof.Reciprocal described) =>
+        new("pole-loss", "deck as diaphragm", new Message(described.Deck is null ? "analysis.loss.no-deck" : "analysis.loss.diaphragm"));
 
     private static double Leaning(ReciprocalGeometry frame, CombinedState state) => Thrust.AgainstRing(frame, Moments(frame, state)).Max();
 

@@ -33,6 +33,9 @@ public sealed record PlainResult
     /// <summary>The rafters, each check at its hardest.</summary>
     public required Sequence<CheckedMember> Checks { get; init; }
 
+    /// <summary>The same checks in every stage of building and loading; the pattern of each names the stage (<see cref="StageStates"/>).</summary>
+    public Sequence<CheckedMember> StageChecks { get; init; }
+
     /// <summary>The state of a key.</summary>
     public Known<RoofForces> Stage(string key) => Stages.First(s => s.Key == key).Forces;
 }

@@ -47,7 +47,7 @@ internal sealed class PoleChecks
             checks.Foot(),
             checks.Stub(),
             checks.Shear(),
-            checks.Seat(beam),
+            SeatCheck.Of([.. roof.Geometry.Poles.Select(p => new SeatCheck.Place($"pole {p.Number}", p.Number - 1, p.DiameterAt(0)))], wood, combined.States, beam),
             checks.CrossingBearing(),
             combined.States.All(s => StageStates.Is(s.Sense)) ? RingSag.InStages(roof, wood) : checks.Sag(roof),
         ];
@@ -153,38 +153,6 @@ internal sealed class PoleChecks
             var strength = timber.Shear.Value * Strength.Factor(timber, s.Combination) * (timber.System == TimberSystem.En ? Ec5.ShearCracks : 1);
             return p.Notch > 0 ? Nds.NotchedShear(strength, area, 1 - p.Notch / round) : 0.75 * strength * area;
         }
-    }
-
-    /// <summary>The flat seat on the bond beam, an inch deep.</summary>
-    private CheckedMember Seat(Building.BondBeam? beam)
-    {
-        const double depth = 0.0254;
-        if (beam is null)
-        {
-            return new CheckedMember("pole-seat", "poles", new Message("analysis.members.no-beam"));
-        }
-
-        if (Timber.Piece(beam.Material, beam.Width.Metres, beam.Depth.Metres) is not { } plate || plate.System != timber.System)
-        {
-            return new CheckedMember("pole-seat", "poles", Message.Of("analysis.roof.species-unknown", ("species", beam.Material)));
-        }
-
-        var (state, pole) = Hardest((s, p) => Math.Max(0, s.Forces.PlateReaction[p.Number - 1]) / (Area(p) * Factor(s)));
-        var sheet = new Worksheet("pole-seat");
-        var mechanics = Sources.Get("mechanics");
-        var d = Worksheet.Computed("d", "pole-diameter-seat", pole.DiameterAt(0), Dimension.Length);
-        var c = Worksheet.Assumed("c", "seat-depth", depth, Dimension.Length, Sources.Get("common-practice"));
-        var w = Worksheet.Given("w", "beam-width", beam.Width.Metres, Dimension.Length);
-        var area = sheet.Step("seat-area", "A", "2*sqrt(d*c - c^2)*w", Area(pole), Dimension.Area, mechanics, d, c, w);
-        var weaker = plate.AcrossGrain.Value < timber.AcrossGrain.Value ? plate : timber;
-        var strength = Strength.Across(sheet, weaker, state.Combination);
-        var capacity = Area(pole) * strength.Value.Si;
-        sheet.Step("seat-capacity", "R", $"A*{strength.Name}", capacity, Dimension.Force, mechanics, area, strength);
-        return Checked("pole-seat", pole, state, new Amount(Math.Max(0, state.Forces.PlateReaction[pole.Number - 1]), Dimension.Force), new Amount(capacity, Dimension.Force), sheet);
-
-        double Area(PoleGeometry p) => 2 * Math.Sqrt(p.DiameterAt(0) * depth - depth * depth) * beam.Width.Metres;
-
-        double Factor(CombinedState s) => Math.Min(plate.AcrossGrain.Value, timber.AcrossGrain.Value) * (timber.System == TimberSystem.Nds ? 1 : Strength.Factor(timber, s.Combination));
     }
 
     /// <summary>Pole on pole across the grain: bare rounds touch in a point, so a saddle is needed.</summary>

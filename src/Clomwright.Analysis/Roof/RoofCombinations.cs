@@ -20,9 +20,9 @@ internal static class RoofCombinations
         }
 
         missing.AddRange(new[] { snow.NotChecked, wind.NotChecked }.OfType<Message>().Distinct());
-        if (edition is null || shaking is null)
+        if (edition == LoadEdition.En1990 ? shaking is not 0 : edition is null || shaking is null)
         {
-            missing.Add(new Message("analysis.loads.seismic-missing"));
+            missing.Add(new Message(edition == LoadEdition.En1990 ? "analysis.loads.seismic-en" : "analysis.loads.seismic-missing"));
         }
 
         var mechanics = Sources.Get("mechanics");

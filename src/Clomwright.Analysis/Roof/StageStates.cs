@@ -33,13 +33,22 @@ public static class StageStates
     private static IEnumerable<CombinedState> Bands(string order, Known<LoadingOrder> laid, TimberSystem system) =>
         (laid.Value?.Steps ?? []).Select((step, i) => One(FormattableString.Invariant($"{order}/{i + 1}/{laid.Value!.Steps.Count}"), step.Forces, system));
 
-    private static CombinedState One(string key, RoofForces forces, TimberSystem system)
+    /// <summary>What a stage is multiplied by: 1, or the partial factor of EN 1990.</summary>
+    public static double Factor(string key, TimberSystem system) => system != TimberSystem.En ? 1 : WithSnow.Contains(key) ? 1.5 : 1.35;
+
+    /// <summary>A stage as a combination, by which strengths are brought to its duration.</summary>
+    public static Combination Combination(string key, TimberSystem system)
     {
         var snow = WithSnow.Contains(key);
         var european = system == TimberSystem.En;
-        var factor = !european ? 1 : snow ? 1.5 : 1.35;
+        var factor = Factor(key, system);
         Sequence<CombinationTerm> terms = snow ? [new(LoadKind.Dead, factor), new(LoadKind.Snow, factor)] : [new(LoadKind.Dead, factor)];
-        var combination = new Combination(snow ? "D + S" : "D", european ? LoadForm.Strength : LoadForm.AllowableStress, false, terms, Sources.Get(european ? "en-1990-memory" : "mechanics"));
-        return new CombinedState(combination, Prefix + key, factor == 1 ? forces : forces.Times(factor));
+        return new Combination(snow ? "D + S" : "D", european ? LoadForm.Strength : LoadForm.AllowableStress, false, terms, Sources.Get(european ? "en-1990-memory" : "mechanics"));
+    }
+
+    private static CombinedState One(string key, RoofForces forces, TimberSystem system)
+    {
+        var factor = Factor(key, system);
+        return new CombinedState(Combination(key, system), Prefix + key, factor == 1 ? forces : forces.Times(factor));
     }
 }

@@ -168,7 +168,8 @@ internal sealed class LateralPath
         var tees = geometry.Tees;
         // All of it catches the wind; only what is cob in its upper half shakes.
         var stretches = tees.Select((t, i) => Own(t, tees[(i + tees.Count - 1) % tees.Count], tees[(i + 1) % tees.Count])).ToArray();
-        var states = roof.Combined.States.Where(s => s.Combination.DeadIsLeast).ToArray();
+        var european = LoadEditions.Parse(geometry.House.Site.Loads) == LoadEdition.En1990;
+        var states = roof.Combined.States.Where(s => s.Combination.DeadIsLeast && !(european && s.Combination.Factor(LoadKind.Earthquake) > 0)).ToArray();
         if (states.Length == 0)
         {
             return new("lateral-path", Subject, roof.Combined.Missing.Count > 0 ? roof.Combined.Missing[0] : new Message("analysis.roof.none"));

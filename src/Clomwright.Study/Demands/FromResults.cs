@@ -67,7 +67,7 @@ internal static class FromResults
     {
         string[] rules = roof is Roof.Reciprocal
             ? ["pole-bending-crossing", "pole-bending-plate", "pole-foot", "pole-stub", "pole-shear", "pole-seat-bearing", "pole-crossing-bearing", "ring-sag", "stage-bending", "stage-shear", "crossing-opens", "crossing-pinned", "pole-loss", "stage-actions", "pin-strength", "charlie-stick", "secondaries-and-deck"]
-            : ["rafter-bending", "rafter-shear", "rafter-sag", "stage-bending", "stage-shear", "secondaries-and-deck"];
+            : ["rafter-bending", "rafter-shear", "rafter-combined", "rafter-sag", "pole-seat-bearing", "stage-bending", "stage-shear", "stage-actions", "secondaries-and-deck"];
         return rules.Select(rule => CheckedDemand.Unknown(rule, "roof", why));
     }
 

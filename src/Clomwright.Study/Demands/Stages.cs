@@ -10,15 +10,11 @@ namespace Clomwright.Study.Demands;
 
 /// <summary>Stages of building and loading held against the timber: a frame that stands bare may fail under its soil, and the finding shows both numbers.</summary>
 /// <remarks>
-/// Strengths are those of the combinations, brought to the duration of the stage: snow that of snow, everything else as if it stayed for good (NDS table 2.3.2). Stages are
-/// loads as they are, so against timber of EN 1995, whose combinations are factored, they are not held yet.
+/// Strengths are those of the combinations, brought to the duration of the stage: snow that of snow, everything else as if it stayed for good (NDS table 2.3.2, or k_mod of EN 1995). Stages are
+/// loads as they are; against timber of EN 1995 both numbers are multiplied by the partial factor of EN 1990 (<see cref="StageStates"/>).
 /// </remarks>
 internal static class Stages
 {
-    private static readonly string[] WithSnow = ["soilWetSnow", "oneSided", "drift"];
-
-    private static readonly double ForGood = Duration(LoadKind.Dead), UnderSnow = Duration(LoadKind.Snow);
-
     /// <summary>A state of load with its name in words.</summary>
     public readonly record struct State(string Key, Message Stage, RoofForces Forces);
 
@@ -34,7 +30,7 @@ internal static class Stages
         [
             Worst("stage-bending", states, f => f.BendingStress.Max(), frame.Checks, ["pole-bending-crossing", "pole-bending-plate"], frame.Combined, missing),
             Worst("stage-shear", states, shear, frame.Checks, ["pole-shear"], frame.Combined, missing),
-            .. Actions(frame, missing),
+            .. Actions(frame.StageChecks, missing),
         ];
     }
 
@@ -46,6 +42,7 @@ internal static class Stages
         [
             Worst("stage-bending", states, f => f.BendingStress.Max(), plain.Checks, ["rafter-bending"], plain.Combined, missing),
             Worst("stage-shear", states, f => f.ShearStress.Max(), plain.Checks, ["rafter-shear"], plain.Combined, missing),
+            .. Actions(plain.StageChecks, missing),
         ];
     }
 
@@ -70,18 +67,25 @@ internal static class Stages
     }
 
     /// <summary>Every other action of the poles in every stage: what bends and shears them is a rule of its own with both numbers, bare and loaded.</summary>
-    public static IEnumerable<CheckedDemand> Actions(ReciprocalResult frame, Message? missing) => frame.StageChecks
-        .Where(c => c.Key is "pole-bending-plate" or "pole-foot" or "pole-stub" or "pole-seat" or "pole-crossing-bearing" or "ring-sag")
-        .Select(c => FromResults.Member(c, missing) with { Rule = "stage-actions", Subject = $"{c.Subject}, {Action(c.Key)}" });
+    /// <remarks>What is not checked in a stage is not checked in the combinations either and said there.</remarks>
+    public static IEnumerable<CheckedDemand> Actions(Sequence<CheckedMember> checks, Message? missing)
+    {
+        var held = checks.Where(c => c.Check.Is && Action(c.Key) is not null).ToList();
+        return held.Count == 0
+            ? [CheckedDemand.Unknown("stage-actions", "roof", checks.Select(c => c.Check.NotChecked).FirstOrDefault(why => why is not null) ?? missing ?? new Message("analysis.roof.no-timber"))]
+            : held.Select(c => FromResults.Member(c, missing) with { Rule = "stage-actions", Subject = $"{c.Subject}, {Action(c.Key)}" });
+    }
 
-    private static string Action(string key) => key switch
+    private static string? Action(string key) => key switch
     {
         "pole-bending-plate" => "over the bond beam",
         "pole-foot" => "bent and pressed over the bond beam",
         "pole-stub" => "between its crossings",
         "pole-seat" => "on its seat",
         "pole-crossing-bearing" => "at its crossing",
-        _ => "sag",
+        "rafter-combined" => "bent and pressed along its length",
+        "ring-sag" or "rafter-sag" => "sag",
+        _ => null,
     };
 
     /// <summary>A stage in words.</summary>
@@ -108,14 +112,10 @@ internal static class Stages
             return CheckedDemand.Unknown(rule, "roof", missing ?? new Message("analysis.roof.no-timber"));
         }
 
-        if (combined.States[0].Combination.Form == LoadForm.Strength)
-        {
-            return CheckedDemand.Unknown(rule, "roof", new Message("study.demand.stages-en"));
-        }
-
         var (dimension, strength) = (held[0].Check.Value!.Demand.Dimension, held.Min(c => AtOnce(c.Check.Value!, combined)));
-        var worst = states.MaxBy(s => demand(s.Forces) / Factor(s.Key));
-        Amount asked = new(demand(worst.Forces), dimension), capacity = new(strength * Factor(worst.Key), dimension);
+        var system = System(combined);
+        var worst = states.MaxBy(s => StageStates.Factor(s.Key, system) * demand(s.Forces) / Factor(s.Key, system));
+        Amount asked = Asked(worst), capacity = new(strength * Factor(worst.Key, system), dimension);
         var bare = states.Find(s => s.Key == "bare");
         return CheckedDemand.Held(rule, "roof", asked, capacity) with
         {
@@ -124,18 +124,23 @@ internal static class Stages
             [
                 bare.Forces is null
                     ? Message.Of("study.demand.stage", ("stage", worst.Stage), ("loaded", asked), ("capacity", capacity))
-                    : Message.Of("study.demand.bare-and-loaded", ("bare", new Amount(demand(bare.Forces), dimension)), ("stage", worst.Stage), ("loaded", asked), ("capacity", capacity)),
+                    : Message.Of("study.demand.bare-and-loaded", ("bare", Asked(bare)), ("stage", worst.Stage), ("loaded", asked), ("capacity", capacity)),
                 .. held.SelectMany(c => FromResults.Unsure(c.Check.Value!)).Distinct(),
             ],
         };
+
+        Amount Asked(State state) => new(StageStates.Factor(state.Key, system) * demand(state.Forces), dimension);
     }
+
+    /// <summary>Whose factors the combinations are summed for.</summary>
+    public static TimberSystem System(CombinedStates combined) => combined.States[0].Combination.Form == LoadForm.Strength ? TimberSystem.En : TimberSystem.Nds;
 
     /// <summary>Strength of a check without its factor for duration.</summary>
     public static double AtOnce(MemberCheck check, CombinedStates combined) =>
-        check.Capacity.Si / Nds.Duration(combined.States.First(s => s.Combination.Key == check.Combination).Combination);
+        check.Capacity.Si / Duration(combined.States.First(s => s.Combination.Key == check.Combination).Combination, System(combined));
 
     /// <summary>Factor for the duration of a stage.</summary>
-    public static double Factor(string stage) => WithSnow.Contains(stage) ? UnderSnow : ForGood;
+    public static double Factor(string stage, TimberSystem system) => Duration(StageStates.Combination(stage, system), system);
 
-    private static double Duration(LoadKind kind) => Nds.Duration(new Combination(kind.ToString(), LoadForm.AllowableStress, false, [new CombinationTerm(kind, 1)], Sources.Get("nds-duration")));
+    private static double Duration(Combination combination, TimberSystem system) => system == TimberSystem.En ? Ec5.Duration(combination) : Nds.Duration(combination);
 }

@@ -38,7 +38,7 @@ internal static partial class Candidates
             "tossed-lift-height" or "forked-lift-height" => [new Edit.ChangeLifts(new LiftPlan { Height = need.Limit, Method = need.House.Lifts.Method })],
             "bottle-cob" => BottleSpacing(need),
             "sealed-face" => SealedFace(need),
-            "pole-bending-crossing" or "pole-bending-plate" or "pole-foot" or "pole-stub" or "rafter-bending" or "stage-bending" => Stronger(need, Math.Cbrt),
+            "pole-bending-crossing" or "pole-bending-plate" or "pole-foot" or "pole-stub" or "rafter-bending" or "rafter-combined" or "stage-bending" => Stronger(need, Math.Cbrt),
             "pole-shear" or "rafter-shear" or "stage-shear" => Stronger(need, Math.Sqrt),
             "ring-sag" or "rafter-sag" => Stronger(need, ratio => Math.Pow(ratio, 0.25)),
             "pole-seat-bearing" => [.. WiderBeam(need), .. Stronger(need, ratio => ratio * ratio)],

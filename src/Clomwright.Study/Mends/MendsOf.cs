@@ -43,8 +43,8 @@ public static class MendsOf
     /// <summary>A change after which a rule that had an answer has none is no mend: a frame that cannot stand falls short of nothing.</summary>
     private static bool Silences(HouseStudy before, HouseStudy after)
     {
-        var still = Answered(after);
-        var unanswered = after.Findings.Where(f => f.Verdict is Verdict.NotChecked && !HasNumbers(f)).Select(RuleOf).Where(rule => !still.Contains(rule)).ToHashSet();
+        HashSet<(string, string)> still = [.. Answered(after), .. after.Findings.Where(HasNumbers).Select(RuleOf)];
+        var unanswered = after.Findings.Where(f => f.Verdict is Verdict.NotChecked).Select(RuleOf).Where(rule => !still.Contains(rule)).ToHashSet();
         return Answered(before).Overlaps(unanswered);
     }
 

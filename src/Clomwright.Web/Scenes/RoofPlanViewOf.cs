@@ -112,7 +112,7 @@ internal sealed class RoofPlanViewOf(HouseGeometry geometry, Sequence<PoleGeomet
             _ => (Amount?)null,
         };
         var label = geometry.Curve.At(geometry.Curve.Wrap(landing.Station + Aside(landing)), inside - LabelInside);
-        return new LandingShape(Point(landing.Point), landing.Secondary, away is { } amount ? pen.Short(amount) : null, Point(label), FindingLines.Standing(seat?.Verdict ?? new Verdict.NotApplicable(new Message("web.roof.pole"))));
+        return new LandingShape(Point(landing.Point), landing.Secondary, away is { } amount ? pen.Short(amount) : null, Point(label), FindingLines.Standing(seat?.Verdict ?? new Verdict.NotApplicable(new Message("web.roof.none"))));
     }
 
     /// <summary>Along the wall to the side that the pole does not lean to, so that its measure can be read, m.</summary>
@@ -130,7 +130,7 @@ internal sealed class RoofPlanViewOf(HouseGeometry geometry, Sequence<PoleGeomet
         [.. Enumerable.Range(0, Around).Select(i => Point(geometry.Curve.At(geometry.Curve.Length * i / Around, offset)))];
 
     private static double[][] Circle(PlanPoint centre, double radius) =>
-        [.. Enumerable.Range(0, Around / 2).Select(i => Math.SinCos(4 * Math.PI * i / Around)).Select(a => Point(centre + radius * new PlanPoint(a.Sin, a.Cos)))];
+        [.. PlanPoint.Circle(centre, radius, Around / 2).Select(Point)];
 
     private double[][] Gap(OpeningPlace opening) =>
     [

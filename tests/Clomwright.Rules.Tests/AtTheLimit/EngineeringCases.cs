@@ -20,6 +20,7 @@ internal static class EngineeringCases
         .. Pushed(Reciprocal, "pole 3", "pole-shear", "pole-seat-bearing", "pole-crossing-bearing"),
         Case("ring-sag", "pole 3", "a ring that sinks as far as is accepted", Reciprocal, Amount.Metres(0.0141), 1e-9),
         .. Stressed(Shed, "rafter-bending", "rafter-shear", "stage-bending", "stage-shear"),
+        Case("rafter-combined", "rafter 3", "a rafter used to 1", Shed, Amount.Number(1), 1),
         Case("rafter-sag", "pole 3", "a rafter that sags as far as is accepted", Shed, Amount.Metres(0.026), 1e-9),
         Case("crossing-opens", "pole 3", "a crossing that neither presses nor pulls", Reciprocal, new Amount(0, Dimension.Force), 1e-6),
         Case("crossing-pinned", "pole 3", "no crossing without a pin", Reciprocal, Amount.Count(0), 1),

@@ -32,6 +32,10 @@ public sealed class HouseStudy
     private readonly Lazy<FinishesResult> finishes;
     private readonly Lazy<Known<WeatherResult>> weather;
     private readonly Lazy<Known<DryingResult>> drying;
+    private readonly Func<DryingWatch?, Known<DryingResult>> dry;
+
+    /// <summary>What a run that somebody waited for came to.</summary>
+    private readonly TaskCompletionSource<Known<DryingResult>> dried = new();
     private readonly Lazy<Sequence<Finding>> findings;
     private readonly Lazy<Sequence<Diagnostic>> diagnostics;
 
@@ -49,7 +53,8 @@ public sealed class HouseStudy
         finishes = new(() => Analysis.Finishes.FromGeometry.Of(Geometry, FinishInputs.None));
         findings = new(() => RuleBook.Check(Geometry, [.. FromResults.Of(Geometry, Roof, WallTop, Mix), .. OfFoundation.Demands(House, Foundation), .. OfFinishes.Demands(House, Finishes)], Mix));
         weather = new(() => FromSite.Of(house.Site));
-        drying = new(() => DryingOf(house, Geometry, Roof, Mix, Weather, earlier));
+        dry = watch => DryingOf(house, Geometry, Roof, Mix, Weather, earlier, watch);
+        drying = new(() => dried.Task.IsCompletedSuccessfully ? dried.Task.Result : dry(null));
         diagnostics = new(() => [.. HouseDiagnostics.Of(House), .. Geometry.Diagnostics, .. FromWall.Remarks(Geometry), .. AssumedKeys.Remarks(House)]);
     }
 
@@ -88,6 +93,19 @@ public sealed class HouseStudy
 
     /// <summary>How the wall dries; or why that is not known. Computed when somebody asks: no finding waits for it.</summary>
     public Known<DryingResult> Drying => drying.Value;
+
+    /// <summary>How the wall dries, for one who waits and may give up; the same answer as <see cref="Drying"/>, and kept.</summary>
+    /// <param name="watch">Who waits.</param>
+    /// <exception cref="OperationCanceledException">The one who waited gave up; nothing is kept.</exception>
+    public Known<DryingResult> DryingFor(DryingWatch watch)
+    {
+        if (!drying.IsValueCreated)
+        {
+            dried.TrySetResult(dry(watch));
+        }
+
+        return drying.Value;
+    }
 
     /// <summary>What the adopted rules say.</summary>
     public Sequence<Finding> Findings => findings.Value;
@@ -129,10 +147,11 @@ public sealed class HouseStudy
             ? earlier.Roof
             : Analysis.Roof.FromGeometry.Of(geometry);
 
-    private static Known<DryingResult> DryingOf(House house, HouseGeometry geometry, RoofResult roof, MixResult mix, Known<WeatherResult> weather, HouseStudy? earlier) =>
+    private static Known<DryingResult> DryingOf(
+        House house, HouseGeometry geometry, RoofResult roof, MixResult mix, Known<WeatherResult> weather, HouseStudy? earlier, DryingWatch? watch) =>
         earlier is { drying.IsValueCreated: true } && ReferenceEquals(earlier.Roof, roof) && WhatDryingReads(earlier.House) == WhatDryingReads(house)
             ? earlier.Drying
-            : FromWeather.Of(geometry, weather, KnownToDrying.Of(geometry, roof, mix));
+            : FromWeather.Of(geometry, weather, KnownToDrying.Of(geometry, roof, mix), watch);
 
     /// <summary>The house without what drying never looks at; the roof comes with what it does.</summary>
     private static House WhatDryingReads(House house) => WhatGeometryReads(house) with

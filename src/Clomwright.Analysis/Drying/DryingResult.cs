@@ -86,7 +86,11 @@ public sealed record LiftDrying(int Number, double LaidDay, double LaidWater, Se
 /// <param name="SafetyWhenLaid">Strength over weight of the weakest band of the stack just after it is laid.</param>
 /// <param name="JointDried">Whether the next lift comes when the top no longer keys: wet, scratch, hole, slip and re-key.</param>
 /// <param name="Water">Mean water content at the end of each day from the day it is laid until the roof may land.</param>
-public sealed record BayLift(double? FirmAfter, double? KeysUntil, double SafetyWhenLaid, bool JointDried, Sequence<double> Water);
+public sealed record BayLift(double? FirmAfter, double? KeysUntil, double SafetyWhenLaid, bool JointDried, Sequence<double> Water)
+{
+    /// <summary>Days until its mean water is as near to rest as plaster asks; null if not reached before the roof may land.</summary>
+    public double? DryAfter { get; init; }
+}
 
 /// <summary>A lift's windows over the cases.</summary>
 /// <param name="Number">From 1 at the bottom.</param>

@@ -11,11 +11,16 @@ public static class FromWeather
 {
     private const int DaysLooked = 1100;
 
+    /// <summary>Middle, fast and slow.</summary>
+    private const int Runs = 3;
+
     /// <summary>Three runs of the whole ring, from the first lift to plaster. Total: what is missing is said.</summary>
     /// <param name="geometry">The placed house.</param>
     /// <param name="weather">The site's mean days.</param>
     /// <param name="known">Numbers that tests of the mix or the roof give; what the house file says comes first.</param>
-    public static Known<DryingResult> Of(HouseGeometry geometry, Known<WeatherResult> weather, Sequence<KnownNumber> known = default)
+    /// <param name="watch">Who waits; null where nobody does.</param>
+    /// <exception cref="OperationCanceledException">The one who waited gave up.</exception>
+    public static Known<DryingResult> Of(HouseGeometry geometry, Known<WeatherResult> weather, Sequence<KnownNumber> known = default, DryingWatch? watch = null)
     {
         ArgumentNullException.ThrowIfNull(geometry);
         if (weather.NotChecked is { } why)
@@ -39,7 +44,17 @@ public static class FromWeather
         var method = geometry.House.Lifts.Method;
         double[] heights = [.. geometry.Lifts.Select(l => (l.Top - l.Bottom).Metres)];
         double[] thickness = [.. geometry.Lifts.Select(l => geometry.Wall.ThicknessAt((l.Bottom.Metres + l.Top.Metres) / 2))];
-        WallDrying Run(DryingCase way) => Simulate(Numbers(way), method, heights, thickness, bays, weather.Value!, start);
+        var laid = 0;
+        void Step(bool isLift)
+        {
+            watch?.Cancelled.ThrowIfCancellationRequested();
+            if (isLift)
+            {
+                watch?.Tell(++laid / (Runs * (heights.Length + 1.0)));
+            }
+        }
+
+        WallDrying Run(DryingCase way) => Simulate(Numbers(way), method, heights, thickness, bays, weather.Value!, start, Step);
         var (middle, fast, slow) = (Run(DryingCase.Middle), Run(DryingCase.Fast), Run(DryingCase.Slow));
         return Told(geometry, weather.Value!, Numbers, known, bays, start, middle, fast, slow);
     }
@@ -52,15 +67,16 @@ public static class FromWeather
     /// <param name="bays">Which ways it faces.</param>
     /// <param name="weather">Mean days.</param>
     /// <param name="start">Day of the first lift.</param>
+    /// <param name="step">Called before each lift, true, and before each step of waiting, false.</param>
     internal static WallDrying Simulate(
-        DryingNumbers numbers, LiftMethod method, double[] heights, double[] thickness, Sequence<DryingBay> bays, WeatherResult weather, DateOnly start)
+        DryingNumbers numbers, LiftMethod method, double[] heights, double[] thickness, Sequence<DryingBay> bays, WeatherResult weather, DateOnly start, Action<bool>? step = null)
     {
         var earth = WallRun.EarthOf(numbers);
         int[] months = [.. Enumerable.Range(0, DaysLooked).Select(d => start.AddDays(d).Month - 1)];
         double[] rest = [.. Enumerable.Range(1, 12).Select(m => earth.AtRest(Mean(weather.Day(m))))];
         Days[] Around(Faces faces) =>
             [.. bays.Select(bay => new Days([.. Enumerable.Range(1, 12).Select(m => faces.Day(weather.Day(m), bay.Normal))], months, earth.Full * earth.DryDensity))];
-        return new WallRun(numbers, method, heights, thickness).Run(Around(new(numbers, earth)), [.. Around(new(numbers, earth, roofed: true)).Select(d => d.Smoothed())], day => rest[months[Math.Min(day, DaysLooked - 1)]]);
+        return new WallRun(numbers, method, heights, thickness).Run(Around(new(numbers, earth)), [.. Around(new(numbers, earth, roofed: true)).Select(d => d.Smoothed())], day => rest[months[Math.Min(day, DaysLooked - 1)]], step);
     }
 
     private static bool Laid(HouseGeometry geometry, LiftSlice lift) =>

@@ -47,7 +47,8 @@ internal sealed class WallRun
     /// <param name="days">What surrounds each bay until the roof lands.</param>
     /// <param name="roofed">What surrounds each bay from then on.</param>
     /// <param name="restWater">Water content at rest with the air of a day.</param>
-    public WallDrying Run(IReadOnlyList<Days> days, IReadOnlyList<Days> roofed, Func<int, double> restWater)
+    /// <param name="step">Called before each lift, true, and before each step of waiting, false.</param>
+    public WallDrying Run(IReadOnlyList<Days> days, IReadOnlyList<Days> roofed, Func<int, double> restWater, Action<bool>? step = null)
     {
         var medium = earth.Medium();
         BayRun New() => new(medium, earth, Strength, heights, thickness, numbers["drying-skin-depth"], numbers["drying-foot"]);
@@ -58,6 +59,7 @@ internal sealed class WallRun
         var time = 0.0;
         for (var lift = 0; lift < heights.Length; lift++)
         {
+            step?.Invoke(true);
             var (laidSafety, firm, keys) = (new double[bays.Length], new double?[bays.Length], new double?[bays.Length]);
             for (var b = 0; b < bays.Length; b++)
             {
@@ -74,7 +76,7 @@ internal sealed class WallRun
             windows.Add((time / BayRun.Day, laidSafety, firm, keys, next is { } n ? time / BayRun.Day + n : null));
             if (next is null)
             {
-                return Done(windows, bays, water, null, null);
+                return Done(windows, bays, water, null, null, restWater);
             }
 
             var to = time + next.Value * BayRun.Day;
@@ -89,7 +91,8 @@ internal sealed class WallRun
             }
         }
 
-        return Finish(bays, days, roofed, time, restWater, windows, water);
+        step?.Invoke(true);
+        return Finish(bays, days, roofed, time, restWater, windows, water, step);
     }
 
     /// <summary>Days until the topmost lift may take the next, and until its top no longer keys, if nothing is laid on it.</summary>
@@ -134,12 +137,14 @@ internal sealed class WallRun
     }
 
     private WallDrying Finish(
-        BayRun[] bays, IReadOnlyList<Days> days, IReadOnlyList<Days> roofed, double time, Func<int, double> restWater, List<(double, double[], double?[], double?[], double?)> windows, List<double>[][] water)
+        BayRun[] bays, IReadOnlyList<Days> days, IReadOnlyList<Days> roofed, double time, Func<int, double> restWater, List<(double, double[], double?[], double?[], double?)> windows, List<double>[][] water,
+        Action<bool>? step)
     {
         double? roof = null, plaster = null;
         var (load, roofSafety, above) = (numbers["drying-roof-load"], numbers["drying-roof-safety"], numbers["drying-plaster"]);
         for (var day = (int)(time / BayRun.Day); day < Most; day = (int)Math.Round(time / BayRun.Day))
         {
+            step?.Invoke(false);
             roof ??= bays.All(b => b.Safety(lineLoad: load) >= roofSafety) ? time / BayRun.Day : null;
             var rest = restWater(day) + above;
             plaster ??= bays.All(b => Enumerable.Range(0, b.Lifts).All(l => b.Water(l) <= rest)) ? time / BayRun.Day : null;
@@ -165,14 +170,26 @@ internal sealed class WallRun
             time = to;
         }
 
-        return Done(windows, bays, water, roof, plaster);
+        return Done(windows, bays, water, roof, plaster, restWater);
     }
 
     private WallDrying Done(
-        List<(double Laid, double[] Safety, double?[] Firm, double?[] Keys, double? Next)> windows, BayRun[] bays, List<double>[][] water, double? roof, double? plaster) =>
+        List<(double Laid, double[] Safety, double?[] Firm, double?[] Keys, double? Next)> windows, BayRun[] bays, List<double>[][] water, double? roof, double? plaster,
+        Func<int, double> restWater) =>
         new(windows.Select((w, lift) => new LiftDrying(
             lift + 1, w.Laid, laidWater,
             Enumerable.Range(0, bays.Length).Select(b => new BayLift(
-                w.Firm[b], w.Keys[b], w.Safety[b], w.Keys[b] is { } k && w.Next is { } n && lift + 1 < heights.Length && n - w.Laid > k, water[b][lift].ToSequence())).ToSequence(),
+                w.Firm[b], w.Keys[b], w.Safety[b], w.Keys[b] is { } k && w.Next is { } n && lift + 1 < heights.Length && n - w.Laid > k, water[b][lift].ToSequence())
+                {
+                    DryAfter = DryAfter(water[b][lift], w.Laid, restWater),
+                }).ToSequence(),
             w.Next)).ToSequence(), roof, plaster);
+
+    /// <summary>Days until the mean is as near to rest as plaster asks; null while it was not in the days kept. Water is of evenings.</summary>
+    private double? DryAfter(List<double> water, double laid, Func<int, double> restWater)
+    {
+        var first = (int)Math.Floor(laid + 1e-9) + 1;
+        var at = Enumerable.Range(0, water.Count).Where(i => water[i] <= restWater(first + i) + numbers["drying-plaster"]).Select(i => (int?)i).FirstOrDefault();
+        return at is { } i ? first + i - laid : null;
+    }
 }

@@ -10,6 +10,9 @@ namespace Clomwright.Web.Editing;
 [JsonDerivedType(typeof(Turn), "turn")]
 [JsonDerivedType(typeof(Step), "step")]
 [JsonDerivedType(typeof(Set), "set")]
+[JsonDerivedType(typeof(Enter), "enter")]
+[JsonDerivedType(typeof(AddTest), "add-test")]
+[JsonDerivedType(typeof(RemoveTest), "remove-test")]
 public abstract record Change
 {
     /// <summary>A change of one opening.</summary>
@@ -53,6 +56,40 @@ public abstract record Change
     /// <param name="Knob">Which.</param>
     /// <param name="Text">As it was written.</param>
     public sealed record Set(RoofKnob Knob, string Text) : OfRoof(Knob);
+
+    /// <summary>A change of the earth: jar, recipe, what the crew carries, bars and prisms.</summary>
+    /// <param name="Blank">Which blank is told if it cannot be.</param>
+    public abstract record OfEarth(string Blank) : Change;
+
+    /// <summary>A value written in a blank.</summary>
+    /// <param name="Blank">Its address.</param>
+    /// <param name="Text">As it was written; nothing empties a blank that may be empty.</param>
+    public sealed record Enter(string Blank, string Text) : OfEarth(Blank);
+
+    /// <summary>A bar or prism added.</summary>
+    /// <param name="Test">Which kind.</param>
+    /// <param name="Texts">What was written, by the name of the field.</param>
+    /// <param name="Blank">Which row of blanks it was written in.</param>
+    public sealed record AddTest(EarthTest Test, IReadOnlyDictionary<string, string> Texts, string Blank) : OfEarth(Blank);
+
+    /// <summary>A bar or prism taken out.</summary>
+    /// <param name="Test">Which kind.</param>
+    /// <param name="Index">Its place in the house file, from 0.</param>
+    /// <param name="Blank">Its row of blanks.</param>
+    public sealed record RemoveTest(EarthTest Test, int Index, string Blank) : OfEarth(Blank);
+}
+
+/// <summary>A test of the mix that the page adds and takes out.</summary>
+[JsonConverter(typeof(JsonStringEnumConverter<EarthTest>))]
+public enum EarthTest
+{
+    /// <summary>A shrinkage bar.</summary>
+    [JsonStringEnumMemberName("bar")]
+    Bar,
+
+    /// <summary>A compression specimen.</summary>
+    [JsonStringEnumMemberName("prism")]
+    Prism,
 }
 
 /// <summary>A blank of an opening's sentence.</summary>
@@ -136,4 +173,8 @@ public enum Sight
     /// <summary>The roof.</summary>
     [JsonStringEnumMemberName("roof")]
     Roof,
+
+    /// <summary>The earth: jar, recipe and tests.</summary>
+    [JsonStringEnumMemberName("earth")]
+    Earth,
 }

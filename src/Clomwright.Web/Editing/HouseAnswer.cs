@@ -43,15 +43,18 @@ public sealed record HouseState
 
     /// <summary>The roof; null when something else is looked at.</summary>
     public required RoofScene? Roof { get; init; }
+
+    /// <summary>The earth; null when something else is looked at.</summary>
+    public required EarthScene? Earth { get; init; }
 }
 
 /// <summary>Why a change was not made.</summary>
-public sealed record ChangeRefusal(string? Opening, OpeningField? Field, RoofKnob? Knob, string Sentence)
+public sealed record ChangeRefusal(string? Opening, OpeningField? Field, RoofKnob? Knob, string? Blank, string Sentence)
 {
     /// <summary>Why a change was not made; it belongs to the blank that asked for it.</summary>
     public static ChangeRefusal Of(Change change, string sentence) => new(
-        (change as Change.OfOpening)?.Opening, (change as Change.Write)?.Field, (change as Change.OfRoof)?.Knob, sentence);
+        (change as Change.OfOpening)?.Opening, (change as Change.Write)?.Field, (change as Change.OfRoof)?.Knob, (change as Change.OfEarth)?.Blank, sentence);
 
     /// <summary>Why something was not done that is no change of the house.</summary>
-    public static ChangeRefusal Of(string sentence) => new(null, null, null, sentence);
+    public static ChangeRefusal Of(string sentence) => new(null, null, null, null, sentence);
 }

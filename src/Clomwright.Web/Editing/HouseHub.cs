@@ -1,3 +1,7 @@
+using System.Runtime.CompilerServices;
+using Clomwright.Building;
+using Clomwright.Evidence;
+using Clomwright.Web.Scenes;
 using Microsoft.AspNetCore.SignalR;
 
 namespace Clomwright.Web.Editing;
@@ -5,6 +9,8 @@ namespace Clomwright.Web.Editing;
 /// <summary>What a page asks of an open house. Every other window on the same house is told that it changed.</summary>
 internal sealed class HouseHub(OpenHouses houses) : Hub
 {
+    private static readonly TimeSpan LookAgain = TimeSpan.FromMilliseconds(120);
+
     /// <summary>Opens a house, or looks again at one that is open.</summary>
     public async Task<HouseAnswer> Open(string key, Sight sight)
     {
@@ -26,6 +32,34 @@ internal sealed class HouseHub(OpenHouses houses) : Hub
 
     /// <summary>Takes the file as another program left it.</summary>
     public Task<HouseAnswer> Reload(string key, Sight sight) => Tell(key, house => house.Reload(sight));
+
+    /// <summary>How the wall dries: first how far that is worked out, then the picture. Ends without one when the house changes meanwhile.</summary>
+    public async IAsyncEnumerable<WaterAnswer> Water(string key, Sight sight, [EnumeratorCancellation] CancellationToken cancellation)
+    {
+        if (houses.Find(key, out var trouble) is not { } house)
+        {
+            yield return new WaterAnswer(0, null, trouble);
+            yield break;
+        }
+
+        var run = house.Drying;
+        while (!run.Done.IsCompleted)
+        {
+            yield return new WaterAnswer(run.Share, null, null);
+            await Task.WhenAny(run.Done, Task.Delay(LookAgain, cancellation));
+            cancellation.ThrowIfCancellationRequested();
+        }
+
+        if (run.Done.IsCompletedSuccessfully)
+        {
+            var scene = WaterSceneOf.Scene(run.Study, await run.Done, sight == Sight.Outside ? Face.Outside : Face.Inside, Phrasebook.English);
+            yield return new WaterAnswer(1, scene, null);
+        }
+        else if (run.Done.Exception?.InnerException is { } broken)
+        {
+            throw broken;
+        }
+    }
 
     private async Task<HouseAnswer> Tell(string key, Func<OpenHouse, HouseAnswer> act)
     {

@@ -22,6 +22,8 @@ internal sealed class OpenHouse
     private Scene? inside;
     private Scene? outside;
     private RoofScene? roof;
+    private EarthScene? earth;
+    private DryingRun? drying;
     private long revision;
     private HousePapers? papers;
     private (HouseStudy Study, bool Saved, PaperSize Paper, DateOnly Date) printed;
@@ -62,6 +64,19 @@ internal sealed class OpenHouse
             }
 
             return papers;
+        }
+    }
+
+    /// <summary>How the house as it is now dries, being worked out beside everything else; one run, given up when the house changes.</summary>
+    public DryingRun Drying
+    {
+        get
+        {
+            lock (gate)
+            {
+                TakeNewFile();
+                return drying ??= new DryingRun(study);
+            }
         }
     }
 
@@ -161,7 +176,7 @@ internal sealed class OpenHouse
 
         (file, saved, saidOfFile) = (read, house, OfFileAlone(reading));
         Become(history.With(house, $"reload-{revision}"));
-        (inside, outside, roof) = (null, null, null);
+        Forget();
         revision++;
         return null;
     }
@@ -171,11 +186,18 @@ internal sealed class OpenHouse
         if (next.Now != history.Now)
         {
             study = HouseStudy.Of(next.Now, StudyOptions.Quick, study);
-            (inside, outside, roof) = (null, null, null);
+            Forget();
             revision++;
         }
 
         history = next;
+    }
+
+    private void Forget()
+    {
+        (inside, outside, roof, earth) = (null, null, null, null);
+        drying?.Cancel();
+        drying = null;
     }
 
     private double? StationOf(string opening) => StandingOpening.All(study.Geometry).FirstOrDefault(o => o.Opening.Name == opening)?.Station;
@@ -195,6 +217,7 @@ internal sealed class OpenHouse
             Refusal = refusal,
             Scene = sight switch { Sight.Inside => inside ??= Wall(Face.Inside), Sight.Outside => outside ??= Wall(Face.Outside), _ => null },
             Roof = sight == Sight.Roof ? roof ??= RoofSceneOf.Scene(study, Phrasebook.English, Said) : null,
+            Earth = sight == Sight.Earth ? earth ??= EarthSceneOf.Scene(study, Phrasebook.English, Said) : null,
         },
         null);
 

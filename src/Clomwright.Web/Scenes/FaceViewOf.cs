@@ -109,6 +109,9 @@ internal sealed class FaceViewOf(HouseGeometry geometry, Face face, Pen pen)
         }),
     ];
 
+    /// <summary>Left and right of a stretch on the view, m; two where it stands across the zero mark.</summary>
+    public IReadOnlyList<double[]> Across(double from, double to) => [.. Boxes(new Span(from, to), 0, 0).Select(box => (double[])[box[0], box[1]])];
+
     private double[][] Wide(double bottom, double top) => [Pen.Point(0, bottom), Pen.Point(strip.FaceLength, bottom), Pen.Point(strip.FaceLength, top), Pen.Point(0, top)];
 
     private static double[][] Line(double from, double to, double height) => [Pen.Point(from, height), Pen.Point(to, height)];

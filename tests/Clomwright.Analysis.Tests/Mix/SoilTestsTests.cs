@@ -69,6 +69,47 @@ public class SoilTestsTests
         Assert.Equal(Texture.Classes.Order(StringComparer.Ordinal), seen.Order(StringComparer.Ordinal));
     }
 
+    // Property: what is drawn and what decides are two texts of one definition; every whole triple inside a field is of that class, and each lies in one field or on an edge.
+    [Fact]
+    public void Triangle_DrawnFields_AreThoseOfTheRules()
+    {
+        var inside = 0;
+        for (var sand = 0; sand <= 100; sand++)
+        {
+            for (var clay = 0; clay <= 100 - sand; clay++)
+            {
+                foreach (var field in TextureTriangle.Fields.Where(f => Inside(f, sand / 100.0, clay / 100.0)))
+                {
+                    inside++;
+                    Assert.Equal([field.Key], Texture.Holding(sand, 100 - sand - clay, clay));
+                }
+            }
+        }
+
+        // Of 5151 triples 300 lie on the rim and some hundreds on edges between fields; the rest have to be found.
+        Assert.InRange(inside, 4300, 4851);
+    }
+
+    /// <summary>Inside and no nearer than 0.001 to any side, by the number of sides that a line crosses.</summary>
+    private static bool Inside(TextureField field, double sand, double clay)
+    {
+        var (crossings, corners) = (0, field.Corners);
+        for (var i = 0; i < corners.Count; i++)
+        {
+            var (a, b) = (corners[i], corners[(i + 1) % corners.Count]);
+            var (dx, dy) = (b.Sand - a.Sand, b.Clay - a.Clay);
+            var t = Math.Clamp(((sand - a.Sand) * dx + (clay - a.Clay) * dy) / (dx * dx + dy * dy), 0, 1);
+            if (Math.Abs(sand - a.Sand - t * dx) + Math.Abs(clay - a.Clay - t * dy) < 1e-3)
+            {
+                return false;
+            }
+
+            crossings += a.Clay > clay != b.Clay > clay && sand < a.Sand + (clay - a.Clay) / dy * dx ? 1 : 0;
+        }
+
+        return crossings % 2 == 1;
+    }
+
     // Published: corners and centres that the manual's triangle shows (USDA Soil Survey Manual, figure 3-7, from memory).
     [Theory]
     [InlineData(92, 5, 3, "sand")]

@@ -11,10 +11,12 @@ public sealed class EveryPageTests(Chromium chromium)
 
     private const string Roof = $"/roof/{HouseFolderCopy.Key}";
 
+    private const string Earth = $"/earth/{HouseFolderCopy.Key}";
+
     public static TheoryData<string, int, int, ColorScheme> Pages()
     {
         var data = new TheoryData<string, int, int, ColorScheme>();
-        foreach (var path in (string[])["/", Wall, Roof, $"/papers/{HouseFolderCopy.Key}", $"/sheet/{HouseFolderCopy.Key}?of=lift-1", $"/print/{HouseFolderCopy.Key}?of=lifts", "/wall/no-such-house"])
+        foreach (var path in (string[])["/", Earth, Wall, Roof, $"/papers/{HouseFolderCopy.Key}", $"/sheet/{HouseFolderCopy.Key}?of=lift-1", $"/print/{HouseFolderCopy.Key}?of=lifts", "/wall/no-such-house"])
         {
             data.Add(path, 1366, 768, ColorScheme.Light);
             data.Add(path, 390, 844, ColorScheme.Light);
@@ -22,6 +24,8 @@ public sealed class EveryPageTests(Chromium chromium)
 
         data.Add(Wall, 1366, 768, ColorScheme.Dark);
         data.Add(Roof, 1366, 768, ColorScheme.Dark);
+        data.Add(Earth, 1366, 768, ColorScheme.Dark);
+        data.Add(Earth, 683, 384, ColorScheme.Light);
         data.Add(Roof, 683, 384, ColorScheme.Light);
         data.Add(Wall, 683, 384, ColorScheme.Light); // 1366 by 768 at 200 % zoom
         return data;
@@ -33,12 +37,28 @@ public sealed class EveryPageTests(Chromium chromium)
     {
         await using var open = await OpenPage.At(chromium, path, width, height, scheme);
         await open.Page.Locator("clom-workbench[data-ready]").WaitForAsync();
+        await Clean(open);
+    }
 
+    private static async Task Clean(OpenPage open)
+    {
         var axe = await open.Page.RunAxe();
         Assert.True(axe.Violations.Length == 0, string.Join("\n", axe.Violations.Select(v => $"{v.Id}: {v.Help}: {v.Nodes[0].Html}")));
 
         var outside = await open.Page.EvaluateAsync<int>("() => document.documentElement.scrollWidth - document.documentElement.clientWidth");
         Assert.Equal(0, outside);
+    }
+
+    [Theory]
+    [InlineData(1366, 768, ColorScheme.Light)]
+    [InlineData(390, 844, ColorScheme.Light)]
+    [InlineData(1366, 768, ColorScheme.Dark)]
+    public async Task SheetOfWater_InChromium_HasNoAxeViolationsAndNothingOutsideTheWindow(int width, int height, ColorScheme scheme)
+    {
+        await using var open = await WaterTests.AtWater(chromium, width, height, scheme);
+        await Clean(open);
+        await open.Page.Locator(".day .tape").PressAsync("End");
+        await Clean(open);
     }
 
     [Fact]

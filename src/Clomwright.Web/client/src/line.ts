@@ -1,5 +1,6 @@
-import { HubConnectionBuilder, HubConnectionState, LogLevel, type HubConnection } from '@microsoft/signalr';
+import { HubConnectionBuilder, HubConnectionState, LogLevel, type HubConnection, type ISubscription } from '@microsoft/signalr';
 import type { Change, HouseAnswer, Sight } from './scene';
+import type { WaterAnswer } from './water-scene';
 
 export type Act = 'Undo' | 'Redo' | 'Save' | 'Reload';
 
@@ -14,6 +15,7 @@ export class HouseLine {
   private readonly waiting: Asking[] = [];
   private running = false;
   private seen = 0;
+  private flow: ISubscription<WaterAnswer> | null = null;
 
   constructor(
     private readonly key: string,
@@ -67,6 +69,18 @@ export class HouseLine {
   look(sight: Sight): void {
     this.sight = sight;
     this.open();
+  }
+
+  /** How the wall dries, as far as it is worked out; what was asked before is given up. */
+  water(took: (answer: WaterAnswer) => void): void {
+    this.dry();
+    this.flow = this.hub.stream<WaterAnswer>('Water', this.key, this.sight).subscribe({ next: took, complete: () => {}, error: () => {} });
+  }
+
+  /** Nobody looks at the water any more. */
+  dry(): void {
+    this.flow?.dispose();
+    this.flow = null;
   }
 
   /** Undo, redo, save, or take the file as another program left it. */

@@ -1,5 +1,6 @@
 // What the server sends to be drawn. Lengths in metres; every word and every written number arrives as text.
 
+import type { EarthScene, EarthTest } from './earth-scene';
 import type { RoofScene } from './roof-scene';
 
 export type Face = 'inside' | 'outside';
@@ -17,7 +18,7 @@ export type KnobName = string;
 export type Standing = 'short' | 'unchecked' | 'judgement' | 'met' | 'none';
 
 /** What is looked at; only that is sent. */
-export type Sight = Face | 'roof';
+export type Sight = Face | 'roof' | 'earth';
 
 export interface HouseCard {
   key: string;
@@ -50,12 +51,16 @@ export interface HouseState {
   scene: Scene | null;
   /** The roof; null when something else is looked at. */
   roof: RoofScene | null;
+  /** The earth; null when something else is looked at. */
+  earth: EarthScene | null;
 }
 
 export interface Refusal {
   opening: string | null;
   field: FieldName | null;
   knob: KnobName | null;
+  /** A blank of the earth page. */
+  blank: string | null;
   sentence: string;
 }
 
@@ -241,4 +246,7 @@ export type Change =
   | { kind: 'write'; opening: string; field: FieldName; text: string }
   | { kind: 'turn'; knob: KnobName; at: number }
   | { kind: 'step'; knob: KnobName; steps: number }
-  | { kind: 'set'; knob: KnobName; text: string };
+  | { kind: 'set'; knob: KnobName; text: string }
+  | { kind: 'enter'; blank: string; text: string }
+  | { kind: 'add-test'; test: EarthTest; texts: Record<string, string>; blank: string }
+  | { kind: 'remove-test'; test: EarthTest; index: number; blank: string };

@@ -1,13 +1,15 @@
 import { LitElement, html } from 'lit';
 import type { Nearness } from './drawing/frame';
 import { HouseLine, type Act } from './line';
+import { earthPage, type EarthBench } from './pages/earth';
 import { papersPage } from './pages/papers';
 import { roofPage, type RoofBench } from './pages/roof';
 import { sheetsPage } from './pages/sheets';
 import { startPage } from './pages/start';
-import { wallPage, type WallBench } from './pages/wall';
+import { wallPage, type WallBench, type WallSheet } from './pages/wall';
 import { followLinks, papersAddress, placeOf, type Place } from './places';
 import type { Change, Face, HouseAnswer, HouseCard, HouseState, PapersState, Sight } from './scene';
+import type { WaterAnswer } from './water-scene';
 import { say } from './words';
 
 interface Houses {
@@ -16,7 +18,7 @@ interface Houses {
 }
 
 /** The whole page: where one is, the open house, and the line to the server. */
-export class Workbench extends LitElement implements WallBench, RoofBench {
+export class Workbench extends LitElement implements WallBench, RoofBench, EarthBench {
   static override properties = {
     place: { state: true },
     houses: { state: true },
@@ -30,6 +32,9 @@ export class Workbench extends LitElement implements WallBench, RoofBench {
     broken: { state: true },
     room: { state: true },
     told: { state: true },
+    sheet: { state: true },
+    water: { state: true },
+    day: { state: true },
   };
 
   declare place: Place;
@@ -45,9 +50,17 @@ export class Workbench extends LitElement implements WallBench, RoofBench {
   declare broken: boolean;
   declare room: number;
   declare told: string;
+  declare sheet: WallSheet;
+  declare water: WaterAnswer | null;
+  declare day: number;
 
   private line: HouseLine | null = null;
   private lineFor = '';
+
+  /** Which house, revision and face the water is of. */
+  private waterOf = '';
+  private asks = 0;
+  private readonly started = Date.now();
   private readonly watch = new ResizeObserver(() => this.measure());
 
   constructor() {
@@ -60,6 +73,9 @@ export class Workbench extends LitElement implements WallBench, RoofBench {
     this.broken = false;
     this.room = 0;
     this.told = '';
+    this.sheet = 'cutting';
+    this.water = null;
+    this.day = 0;
   }
 
   protected override createRenderRoot(): HTMLElement {
@@ -79,6 +95,7 @@ export class Workbench extends LitElement implements WallBench, RoofBench {
       this.pointed = id;
       if (show && id !== null) void this.showPlace();
     });
+    this.addEventListener('go-to-day', (event) => (this.day = (event as CustomEvent<number>).detail));
     addEventListener('keydown', (event) => this.keyed(event));
     addEventListener('beforeunload', (event) => {
       if (this.sight !== null && this.state?.saved === false && this.broken) event.preventDefault();
@@ -98,6 +115,8 @@ export class Workbench extends LitElement implements WallBench, RoofBench {
         return this.state?.scene ? wallPage(this, this.state, this.state.scene) : this.waitPage();
       case 'roof':
         return this.state?.roof ? roofPage(this, this.state, this.state.roof) : this.waitPage();
+      case 'earth':
+        return this.state?.earth ? earthPage(this, this.state, this.state.earth) : this.waitPage();
       case 'papers':
         return this.papers === null ? this.waitPage() : papersPage(this.place.house, this.papers);
       case 'sheet':
@@ -126,7 +145,7 @@ export class Workbench extends LitElement implements WallBench, RoofBench {
 
   /** What of the open house is looked at; null on pages that have no open house. */
   private get sight(): Sight | null {
-    return this.place.page === 'wall' ? this.face : this.place.page === 'roof' ? 'roof' : null;
+    return this.place.page === 'wall' ? this.face : this.place.page === 'roof' || this.place.page === 'earth' ? this.place.page : null;
   }
 
   turn = (face: Face): void => {
@@ -140,6 +159,16 @@ export class Workbench extends LitElement implements WallBench, RoofBench {
 
   choose = (opening: string): void => {
     this.chosen = opening;
+  };
+
+  lay = (sheet: WallSheet): void => {
+    this.sheet = sheet;
+    this.flow();
+  };
+
+  ask = (change: Change): void => {
+    this.settled = false;
+    this.line?.change(`ask-${++this.asks}-${this.started}`, change);
   };
 
   act = (act: Act): void => {
@@ -167,6 +196,7 @@ export class Workbench extends LitElement implements WallBench, RoofBench {
         break;
       case 'wall':
       case 'roof':
+      case 'earth':
         this.ring(house, this.sight ?? this.face);
         break;
       default:
@@ -177,10 +207,29 @@ export class Workbench extends LitElement implements WallBench, RoofBench {
     }
   }
 
+  /** Asks for the water of the wall looked at, where that is not what is here already. */
+  private flow(): void {
+    const { line, state } = this;
+    if (line === null || !state?.scene || this.sheet !== 'water') {
+      line?.dry();
+      if (this.water?.scene === null) this.waterOf = '';
+      return;
+    }
+    const of = `${state.key}/${state.revision}/${state.scene.face}`;
+    if (of === this.waterOf || !line.idle) return;
+    this.waterOf = of;
+    this.water = null;
+    line.water((answer) => {
+      if (this.waterOf === of) this.water = answer;
+    });
+  }
+
   private hangUp(): void {
     void this.line?.stop();
     this.line = null;
     this.lineFor = '';
+    this.waterOf = '';
+    this.water = null;
   }
 
   private ring(house: string, sight: Sight): void {
@@ -213,11 +262,13 @@ export class Workbench extends LitElement implements WallBench, RoofBench {
     }
     this.state = answer.state;
     if (this.settled) this.told = this.inShort(answer.state);
-    document.title = say(answer.state.roof === null ? 'web.title.wall' : 'web.title.roof', { name: answer.state.name });
+    document.title = say(answer.state.earth !== null ? 'web.title.earth' : answer.state.roof !== null ? 'web.title.roof' : 'web.title.wall', { name: answer.state.name });
+    this.flow();
   }
 
   /** What is read aloud when a change has settled. */
-  private inShort({ scene, roof }: HouseState): string {
+  private inShort({ scene, roof, earth }: HouseState): string {
+    if (earth !== null) return [earth.triangle.named, earth.next.what, earth.totals.line].join('. ');
     if (roof !== null) return [roof.trouble, roof.tightest[0]?.what, roof.tightest[0]?.used, roof.totals.line].filter(Boolean).join('. ');
     if (scene === null) return '';
     const chosen = scene.openings.find((opening) => opening.name === this.chosen);

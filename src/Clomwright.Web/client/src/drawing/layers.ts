@@ -30,7 +30,7 @@ export function wallLayer(frame: Frame, scene: Scene, view: FaceView): Drawn {
   `;
 }
 
-function rulers(frame: Frame, scene: Scene, view: FaceView): Drawn {
+export function rulers(frame: Frame, scene: Scene, view: FaceView): Drawn {
   const foot = frame.y(scene.bottom) + 8;
   return svg`
     <g class="rulers" aria-hidden="true">

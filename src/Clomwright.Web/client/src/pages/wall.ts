@@ -3,12 +3,17 @@ import { planKey } from '../drawing/plan';
 import type { Nearness } from '../drawing/frame';
 import { liftTable, poleWidth, storeyPole } from '../drawing/pole';
 import '../drawing/strip';
+import { waterBelow, waterSheet } from './water';
 import '../parts/margin-list';
 import '../parts/opening-line';
 import { acts, type Bench } from '../parts/acts';
 import { footer, masthead } from '../parts/masthead';
 import type { Face, HouseState, Scene } from '../scene';
+import type { WaterAnswer } from '../water-scene';
 import { say } from '../words';
+
+/** What the strip shows: what is where, or how wet it is. */
+export type WallSheet = 'cutting' | 'water';
 
 export interface WallBench extends Bench {
   readonly nearness: Nearness;
@@ -18,6 +23,11 @@ export interface WallBench extends Bench {
   readonly told: string;
   /** Room for the strip and its pole, px. */
   readonly room: number;
+  readonly sheet: WallSheet;
+  readonly water: WaterAnswer | null;
+  /** Days since the first lift was laid. */
+  readonly day: number;
+  lay(sheet: WallSheet): void;
   turn(face: Face): void;
   step(nearness: Nearness): void;
   choose(opening: string): void;
@@ -28,6 +38,7 @@ export function wallPage(bench: WallBench, state: HouseState, scene: Scene): Tem
   const { face } = scene;
   const card = scene.openings.find((opening) => opening.name === bench.chosen) ?? scene.openings[0];
   const besides = bench.room >= 900;
+  const cutting = bench.sheet === 'cutting';
   return html`
     ${masthead(
       { page: 'wall', house: state.key },
@@ -38,6 +49,12 @@ export function wallPage(bench: WallBench, state: HouseState, scene: Scene): Tem
     <main class="bench">
       <section class="board" aria-label=${say('web.drawing.heading')}>
         <div class="board-line">
+          <div class="choices sheets-of-wall" role="group" aria-label=${say('web.sheet.which')}>
+            ${(['cutting', 'water'] as const).map(
+              (one) =>
+                html`<button type="button" aria-pressed=${bench.sheet === one} @click=${() => bench.lay(one)}>${say(`web.sheet.${one}`)}</button>`,
+            )}
+          </div>
           <div class="choices" role="group" aria-label=${say('web.face.which')}>
             ${(['inside', 'outside'] as const).map(
               (one) =>
@@ -50,9 +67,10 @@ export function wallPage(bench: WallBench, state: HouseState, scene: Scene): Tem
                 html`<button type="button" aria-pressed=${bench.nearness === one} @click=${() => bench.step(one)}>${say(`web.near.${one}`)}</button>`,
             )}
           </div>
-          <p id="moving" class="hint">${say('web.drawing.moving')}</p>
+          ${cutting ? html`<p id="moving" class="hint">${say('web.drawing.moving')}</p>` : nothing}
         </div>
-        <div class="strip">
+        ${cutting ? nothing : waterSheet(scene, bench.water, bench.day, bench.room, bench.nearness)}
+        ${cutting ? html`<div class="strip">
           <div class="slide">
             <unrolled-wall
               .scene=${scene}
@@ -64,10 +82,12 @@ export function wallPage(bench: WallBench, state: HouseState, scene: Scene): Tem
             ></unrolled-wall>
           </div>
           ${besides ? html`<div class="pole-beside">${storeyPole(scene, scene.view, bench.room - poleWidth, bench.nearness)}</div>` : nothing}
-        </div>
-        ${card === undefined ? nothing : html`<opening-line .card=${card} .refusal=${state.refusal} .settled=${bench.settled}></opening-line>`}
+        </div>` : nothing}
+        ${card === undefined || !cutting ? nothing : html`<opening-line .card=${card} .refusal=${state.refusal} .settled=${bench.settled}></opening-line>`}
       </section>
-      <div class="below">
+      ${cutting ? nothing : html`<div class="below water-below">${bench.water?.scene && bench.water.scene.notChecked === null ? waterBelow(bench.water.scene, bench.day) : nothing}
+        <margin-list .scene=${scene} .heading=${say('web.findings.heading')} .pointed=${bench.pointed}></margin-list></div>`}
+      ${cutting ? html`<div class="below">
         <section class="key" aria-label=${say('web.drawing.plan')}>${planKey(scene.plan, 236, bench.chosen, bench.choose)}</section>
         <section class="amounts">
           <h2>${say('web.amounts.heading')}</h2>
@@ -77,7 +97,7 @@ export function wallPage(bench: WallBench, state: HouseState, scene: Scene): Tem
           <div class=${besides ? 'only-read-aloud' : ''}>${liftTable(scene)}</div>
         </section>
         <margin-list .scene=${scene} .heading=${say('web.findings.heading')} .pointed=${bench.pointed}></margin-list>
-      </div>
+      </div>` : nothing}
     </main>
     <p class="only-read-aloud" role="status">${bench.told}</p>
     ${footer()}

@@ -11,7 +11,7 @@ export interface Bench {
 
 /** Whether the house is saved, and taking back, putting again and saving. */
 export function acts(bench: Bench, { refusal, saved, savedLine, fileDiffers, canUndo, canRedo }: HouseState): TemplateResult {
-  const ofNoBlank = refusal !== null && refusal.field === null && refusal.knob === null;
+  const ofNoBlank = refusal !== null && refusal.field === null && refusal.knob === null && refusal.blank === null;
   const trouble = bench.broken ? say('web.line.lost') : ofNoBlank ? refusal.sentence : null;
   return html`
     <p class="saved ${saved ? '' : 'unsaved'} ${trouble === null ? '' : 'reason'}" role="status">${trouble ?? savedLine}</p>

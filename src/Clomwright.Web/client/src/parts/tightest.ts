@@ -1,9 +1,10 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import type { RoofScene } from '../roof-scene';
+import type { TightLine } from '../roof-scene';
+import type { Said } from '../scene';
 import { say } from '../words';
 
 /** What has least to spare, as bars against their limits, and beside them, as plain to see, what is not checked. */
-export function tightest(roof: RoofScene, pointed: string | null): TemplateResult {
+export function tightest(roof: Said & { tightest: TightLine[] }, pointed: string | null): TemplateResult {
   const unchecked = roof.findings.filter((finding) => finding.standing === 'unchecked');
   return html`
     <section class="tightest" aria-labelledby="tightest">

@@ -1,0 +1,101 @@
+using Microsoft.Playwright;
+using static Microsoft.Playwright.Assertions;
+
+namespace Clomwright.Web.Tests.Page;
+
+/// <summary>A jar, a bar and prisms written on the real page, in a real browser. Rank: by hand.</summary>
+[Collection(nameof(Chromium))]
+public sealed class EarthTests(Chromium chromium)
+{
+    [Fact]
+    public async Task JarWritten_ShowsItsClassAndAnotherRecipe_IsTakenBackPutAgainSavedAndReadBack()
+    {
+        await using var open = await AtEarth();
+        var page = open.Page;
+        var named = page.Locator(".named");
+        var target = page.Locator("[data-recipe=target]");
+        var before = await target.TextContentAsync();
+        await Write(page, "jar.jar-silt", "1/8 in");
+        await Write(page, "jar.jar-clay", "1/8 in");
+        await Write(page, "jar.jar-sand", "3 in");
+
+        // By hand: of 3 1/4 in, 1/8 in of silt and of clay are under 4 % each whatever their densities, so silt and one and a half clay are under 15 %: sand.
+        await Expect(named).ToHaveTextAsync("This soil: sand");
+        await Expect(named).ToHaveAttributeAsync("data-class", "sand");
+        await Expect(page.Locator(".soil-triangle .field.on")).ToHaveCountAsync(1);
+        await Expect(target).Not.ToHaveTextAsync(before!);
+
+        await page.GetByRole(AriaRole.Button, new() { Name = "Take back" }).ClickAsync();
+        await Expect(page.Locator("[name='jar.jar-sand']")).ToHaveValueAsync("1 1/2 in");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Put it back again" }).ClickAsync();
+        await Expect(named).ToHaveTextAsync("This soil: sand");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Save", Exact = true }).ClickAsync();
+        await Expect(page.Locator(".saved")).ToContainTextAsync("All is saved");
+        await page.ReloadAsync();
+        await Expect(page.Locator("[name='jar.jar-sand']")).ToHaveValueAsync("3 in");
+        await Expect(named).ToHaveTextAsync("This soil: sand");
+        Assert.Empty(open.Complaints);
+    }
+
+    [Fact]
+    public async Task FifthPrism_MakesTheStrengthMeasured_AndTakingOneOutMakesItAssumed()
+    {
+        await using var open = await AtEarth();
+        var page = open.Page;
+        var strength = page.Locator(".strength-part");
+        await Expect(strength).ToHaveAttributeAsync("data-strength", "measured");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Take out Prism 5" }).ClickAsync();
+        await Expect(strength).ToHaveAttributeAsync("data-strength", "assumed");
+        await Expect(strength.Locator(".missing")).ToBeVisibleAsync();
+
+        // Nothing measured is filled in, and nothing is added without it.
+        await page.GetByRole(AriaRole.Button, new() { Name = "Add this prism" }).ClickAsync();
+        await Expect(page.Locator("#reason-prism-new")).ToContainTextAsync("broke under");
+        await Expect(page.Locator("[data-tests=prism] li")).ToHaveCountAsync(4);
+
+        await page.Locator("[name='prism.new.load']").FillAsync("1700 lbf");
+        await page.Locator("[name='prism.new.days']").FillAsync("40");
+        await page.Locator("[name='prism.new.days']").PressAsync("Enter");
+        await Expect(page.Locator("[data-tests=prism] li")).ToHaveCountAsync(5);
+        await Expect(strength).ToHaveAttributeAsync("data-strength", "measured");
+        await Expect(page.Locator("[name='prism.new.load']")).ToHaveValueAsync("");
+
+        await page.GetByRole(AriaRole.Button, new() { Name = "Take back" }).ClickAsync();
+        await Expect(strength).ToHaveAttributeAsync("data-strength", "assumed");
+        Assert.Empty(open.Complaints);
+    }
+
+    [Fact]
+    public async Task NonsenseWritten_StaysWithItsReason_AndABarIsAdded()
+    {
+        await using var open = await AtEarth();
+        var page = open.Page;
+        await Write(page, "prism.0.load", "very heavy");
+        await Expect(page.Locator("#reason-prism-0-load")).ToContainTextAsync("very heavy");
+        await Expect(page.Locator("[name='prism.0.load']")).ToHaveValueAsync("very heavy");
+        await Write(page, "prism.0.load", "1620 lbf");
+        await Expect(page.Locator("#reason-prism-0-load")).ToHaveCountAsync(0);
+
+        await page.Locator("[name='bar.new.shrinkage']").FillAsync("1/8 in");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Add this bar" }).ClickAsync();
+        await Expect(page.Locator("[data-tests=bar] li")).ToHaveCountAsync(3);
+        // By hand: 1/8 in of 24 in is 0.52 %.
+        await Expect(page.Locator("[data-test='bar.2'] .reads")).ToHaveTextAsync("0.521 %");
+        Assert.Empty(open.Complaints);
+    }
+
+    private async Task<OpenPage> AtEarth()
+    {
+        var open = await OpenPage.At(chromium, $"/earth/{HouseFolderCopy.Key}");
+        await open.Page.Locator(".soil-triangle .field").First.WaitForAsync();
+        return open;
+    }
+
+    private static async Task Write(IPage page, string blank, string text)
+    {
+        var at = page.Locator($"[name='{blank}']");
+        await at.FillAsync(text);
+        await at.PressAsync("Enter");
+        await OpenPage.Until(page, "() => document.querySelector('clom-workbench').settled === true");
+    }
+}

@@ -57,7 +57,11 @@ public readonly record struct Band(double? Low, double? High);
 /// <param name="From">Station it begins at, m.</param>
 /// <param name="To">Station it ends at, m.</param>
 /// <param name="Normal">Azimuth it faces, rad clockwise from north.</param>
-public sealed record DryingBay(string Address, double From, double To, double Normal);
+public sealed record DryingBay(string Address, double From, double To, double Normal)
+{
+    /// <summary>The nearest of the eight winds that it faces: 0 north, then clockwise.</summary>
+    public int Wind => (int)Math.Round(Normal / (Math.PI / 4)) % 8;
+}
 
 /// <summary>The wall in one case.</summary>
 /// <param name="Lifts">Bottom up; as many as were laid in the time looked at.</param>

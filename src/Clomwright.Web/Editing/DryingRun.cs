@@ -7,14 +7,16 @@ namespace Clomwright.Web.Editing;
 /// <summary>The drying of one study, worked out beside everything else.</summary>
 internal sealed class DryingRun
 {
-    private readonly CancellationTokenSource cancel = new();
+    private readonly Action cancel;
     private double share;
 
     public DryingRun(HouseStudy study)
     {
-        Study = study;
-        var watch = new DryingWatch(done => Volatile.Write(ref share, done), cancel.Token);
-        Done = Task.Run(() => study.DryingFor(watch), cancel.Token);
+        // Without a timer there is nothing in it to give back.
+        var giveUp = new CancellationTokenSource();
+        (Study, cancel) = (study, giveUp.Cancel);
+        var watch = new DryingWatch(done => Volatile.Write(ref share, done), giveUp.Token);
+        Done = Task.Run(() => study.DryingFor(watch), giveUp.Token);
     }
 
     /// <summary>Of which house.</summary>
@@ -27,5 +29,5 @@ internal sealed class DryingRun
     public double Share => Volatile.Read(ref share);
 
     /// <summary>Gives up.</summary>
-    public void Cancel() => cancel.Cancel();
+    public void Cancel() => cancel();
 }

@@ -102,6 +102,14 @@ internal sealed class EarthBlanks(House house)
     private EarthBlank[] Fresh<T>(string of, IReadOnlyList<EarthField<T>> fields, string name, Length usual) =>
         [.. Fresh(of, fields).Select(blank => blank.Name == name ? blank with { Text = Tape(usual) } : blank)];
 
+    private static EarthField<T> Word<T>(string name, IReadOnlyList<string> choices, Func<T, string> of, Func<T, string, T> with) => new(
+        name, of,
+        (part, text) => choices.Contains(text) ? (with(part, text), null) : (part, Message.Of("web.earth.not-choice", ("text", text.Length <= 40 ? text : text[..40] + "…"))))
+    {
+        Choices = choices,
+        Fresh = choices[0],
+    };
+
     private string Tape(Length length) => LengthText.Written(length, house.Units);
 
     private Length Inches(long inches, long millimetres) => house.Units == UnitSystem.Imperial ? Length.FromInches(inches) : Length.FromMillimetres(millimetres);
@@ -162,8 +170,8 @@ internal sealed class EarthBlanks(House house)
         [
             of.Length("length", b => b.Length, (b, v) => b with { Length = v!.Value }, needed: true),
             of.Length("shrinkage", b => b.Shrinkage, (b, v) => b with { Shrinkage = v!.Value }, needed: true),
-            of.Word("cracked", [No, Yes], b => b.Cracked ? Yes : No, (b, v) => b with { Cracked = v == Yes }),
-            .. mix.Trials.Count == 0 ? (EarthField<TestBar>[])[] : [of.Word("trial", Trials, b => b.Trial ?? "", (b, v) => b with { Trial = v.Length == 0 ? null : v })],
+            Word<TestBar>("cracked", [No, Yes], b => b.Cracked ? Yes : No, (b, v) => b with { Cracked = v == Yes }),
+            .. mix.Trials.Count == 0 ? (EarthField<TestBar>[])[] : [Word<TestBar>("trial", Trials, b => b.Trial ?? "", (b, v) => b with { Trial = v.Length == 0 ? null : v })],
         ];
     }
 
@@ -177,9 +185,9 @@ internal sealed class EarthBlanks(House house)
             of.Length("height", p => p.Height, (p, v) => p with { Height = v!.Value }, needed: true),
             of.Quantity("load", Dimension.Force, p => p.FailureLoad.Newtons, (p, v) => p with { FailureLoad = new Force(v!.Value) }, needed: true),
             of.Quantity("days", Dimension.Count, p => p.CuredDays, (p, v) => p with { CuredDays = (int)v!.Value }, needed: true),
-            of.Word("oven", [No, Yes], p => p.Oven ? Yes : No, (p, v) => p with { Oven = v == Yes }),
-            of.Word("from", ["batch", "wall"], p => p.From == SpecimenOrigin.Wall ? "wall" : "batch", (p, v) => p with { From = v == "wall" ? SpecimenOrigin.Wall : SpecimenOrigin.Batch }),
-            .. mix.Trials.Count == 0 ? (EarthField<Prism>[])[] : [of.Word("trial", Trials, p => p.Trial ?? "", (p, v) => p with { Trial = v.Length == 0 ? null : v })],
+            Word<Prism>("oven", [No, Yes], p => p.Oven ? Yes : No, (p, v) => p with { Oven = v == Yes }),
+            Word<Prism>("from", ["batch", "wall"], p => p.From == SpecimenOrigin.Wall ? "wall" : "batch", (p, v) => p with { From = v == "wall" ? SpecimenOrigin.Wall : SpecimenOrigin.Batch }),
+            .. mix.Trials.Count == 0 ? (EarthField<Prism>[])[] : [Word<Prism>("trial", Trials, p => p.Trial ?? "", (p, v) => p with { Trial = v.Length == 0 ? null : v })],
         ];
     }
 

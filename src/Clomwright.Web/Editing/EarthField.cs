@@ -35,17 +35,7 @@ internal sealed class EarthFields<T>(UnitSystem units)
         (part, text) => Empty(text) ? Emptied(part, needed, p => with(p, null))
             : QuantityText.TryParse(text.Trim(), dimension, out var amount, out var problem) ? (with(part, amount.Si), null) : (part, problem));
 
-    public EarthField<T> Word(string name, IReadOnlyList<string> choices, Func<T, string> of, Func<T, string, T> with) => new(
-        name, of,
-        (part, text) => choices.Contains(text) ? (with(part, text), null) : (part, Message.Of("web.earth.not-choice", ("text", Shown(text)))))
-    {
-        Choices = choices,
-        Fresh = choices[0],
-    };
-
     private static bool Empty(string text) => string.IsNullOrWhiteSpace(text);
-
-    private static string Shown(string text) => text.Length <= 40 ? text : text[..40] + "…";
 
     private static (T Part, Message? Problem) Emptied(T part, bool needed, Func<T, T> empty) => needed ? (part, new Message("web.earth.needed")) : (empty(part), null);
 

@@ -88,7 +88,7 @@ public static class WaterSceneOf
 
     private static WaterBay Bay(DryingBay bay, FaceViewOf view, Pen pen)
     {
-        var faces = pen.Say($"web.water.wind.{Winds[(int)Math.Round(bay.Normal * Winds.Length / Math.Tau) % Winds.Length]}");
+        var faces = pen.Say($"web.water.wind.{Winds[bay.Wind]}");
         return new WaterBay(pen.Say("web.water.bay", ("bay", bay.Address), ("faces", faces)), faces, view.Across(bay.From, bay.To));
     }
 

@@ -26,6 +26,9 @@ public sealed partial class WriterTests
     [InlineData("opening-door")]
     [InlineData("mix-card")]
     [InlineData("pocket-card")]
+    [InlineData("roof-plan")]
+    [InlineData("raising")]
+    [InlineData("roof-loading")]
     public void Svg_OfASheet_IsTheKeptText(string key)
     {
         var path = Path.Combine(Counts.Root, "tests", "Clomwright.Papers.Tests", "Kept", key + ".svg");

@@ -3,6 +3,7 @@ using Clomwright.Analysis.Roof;
 using Clomwright.Evidence;
 using Clomwright.Papers.Drawing;
 using Clomwright.Papers.Layout;
+using Clomwright.Papers.Views;
 using Clomwright.Study;
 
 namespace Clomwright.Papers.Sheets;
@@ -28,6 +29,7 @@ internal static class RaisingSheet
             .. frame is null ? [] : Stick(scene, frame),
             .. frame is null ? NoOrder(scene, roof) : Order(scene, roof, frame),
             .. StopList(scene, frame is not null),
+            .. frame is null ? [] : IfOneFails(scene, frame),
         ];
         return Draft.Flow(new SheetHead("raising", say.Say(frame is null ? "raising.title-plain" : "raising.title")), scene.Portrait, blocks, say);
     }
@@ -44,10 +46,19 @@ internal static class RaisingSheet
                     new(say.Say("raising.state")) { Grows = 1 }, new(say.Say("raising.load"), Anchor.End), new(say.Say("raising.stress"), Anchor.End),
                     new(say.Say("raising.strength"), Anchor.End), new(say.Say("raising.use"), Anchor.End), new(""),
                 ],
-                [.. Shown.Select(key => stages.FirstOrDefault(s => s.Key == key)).OfType<RoofStage>().Select(s => State(scene, roof, s))]) { Above = 2 };
+                [.. Listed(roof, stages).Select(s => State(scene, roof, s))]) { Above = 2 };
         }
 
         yield return new Paragraph(say.Say("raising.states-note"), Styles.Small) { Above = 1.5 };
+    }
+
+    /// <summary>The usual states, and those in which bending and the forces at crossings are largest, where they are others.</summary>
+    private static IEnumerable<RoofStage> Listed(RoofResult roof, IReadOnlyList<RoofStage> stages)
+    {
+        var known = stages.Where(s => s.Forces.Is).ToList();
+        var bent = known.Where(s => RoofPoles.Bending(roof, s.Key).Is).MaxBy(s => RoofPoles.Bending(roof, s.Key).Value!.Use);
+        var pressed = roof.Reciprocal.Is ? known.MaxBy(s => s.Forces.Value!.Governing.Max(Math.Abs)) : null;
+        return stages.Where(s => Shown.Contains(s.Key) || s.Key == bent?.Key || s.Key == pressed?.Key || (roof.Reciprocal.Is && s.Key == "insideOnly"));
     }
 
     private static Fact Use(Scene scene, RoofResult roof, string stage, string key)
@@ -128,6 +139,37 @@ internal static class RaisingSheet
     {
         yield return new Heading(scene.Say.Say("raising.order"));
         yield return RoofPoles.NotChecked(scene, roof.Plain.Is ? new Message("papers.raising.no-order") : RoofPoles.Why(roof)) with { Above = 1.5 };
+    }
+
+    /// <summary>Losing one pole: what then has to be held, what is described to hold it, and what to do meanwhile.</summary>
+    private static IEnumerable<Block> IfOneFails(Scene scene, ReciprocalResult frame)
+    {
+        var say = scene.Say;
+        yield return new Heading(say.Say("raising.lost"));
+        if (frame.Loss.Value is not { } loss)
+        {
+            yield return RoofPoles.NotChecked(scene, frame.Loss.NotChecked!) with { Above = 1.5 };
+            yield break;
+        }
+
+        var way = ((Building.Roof.Reciprocal)scene.Geometry.House.Roof!).IfOneFails;
+        var (marks, view) = RoofPlan.WithoutOne(scene.Geometry, frame.Geometry, loss, way, 5.5);
+        yield return new Picture(marks, view) { Above = 1.5 };
+        yield return new Facts(
+        [
+            new Fact(say.Say("raising.lost-pole"), say.One(Amount.Count(loss.WorstPole)), say.Say("raising.lost-orphan", ("pole", loss.Orphan))),
+            scene.Fact("raising.lost-prop", new Amount(loss.PropForce, Dimension.Force), Tag.Computed),
+            scene.Fact("raising.lost-sudden", new Amount(loss.SuddenForce, Dimension.Force), Tag.Computed),
+            RoofPlanSheet.WayOut(scene, way),
+            .. frame.WaysOut.Select(w => w.Check.Value is { } made
+                ? new Fact(say.Say("raising.lost-use", ("what", w.Subject)), say.Say("raising.share", ("share", Amount.Fraction(made.Use)), ("word", Word(scene, made.Use))), say.Say(Tag.Computed))
+                : new Fact(say.Say("raising.lost-use", ("what", w.Subject)), say.Say("not-checked"), say.Say(w.Check.NotChecked!))),
+        ], Styles.Body) { Above = 2, Across = 3 };
+        yield return new Paragraph(say.Say("raising.lost-note"), Styles.Small) { Above = 1.5 };
+        foreach (var item in (string[])["out", "stand", "unload", "all"])
+        {
+            yield return new Paragraph("– " + say.Say("raising.lost-" + item), Styles.Body) { Above = 0.8 };
+        }
     }
 
     private static IEnumerable<Block> StopList(Scene scene, bool ring)

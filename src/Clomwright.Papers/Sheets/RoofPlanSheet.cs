@@ -23,7 +23,7 @@ internal static class RoofPlanSheet
         var scale = DrawingScale.Fitting(say.First, s =>
         {
             var view = RoofPlan.Of(scene.Geometry, roof, s.PaperPerMetre).View;
-            return view.Width <= content.Width && view.Height <= content.Height * 0.5;
+            return view.Width <= content.Width && view.Height <= content.Height * 0.42;
         });
         var (marks, box) = RoofPlan.Of(scene.Geometry, roof, scale.PaperPerMetre);
         var poles = RoofPoles.Of(roof);
@@ -57,7 +57,8 @@ internal static class RoofPlanSheet
             }
         }
 
-        foreach (var check in roof.Deck.GroupBy(c => c.Key).Select(g => g.FirstOrDefault(c => !c.Check.Is) ?? g.MaxBy(c => c.Check.Value!.Use)!))
+        // What is used most, and beside it everything that nobody could check.
+        foreach (var check in roof.Deck.Where(c => c.Check.Is).GroupBy(c => c.Key).Select(g => g.MaxBy(c => c.Check.Value!.Use)!).Concat(roof.Deck.Where(c => !c.Check.Is)))
         {
             var used = check.Check.Value is { } made ? Amount.Fraction(made.Use) : (Amount?)null;
             yield return new Fact($"{say.Say("roof-plan.use")}: {check.Subject}", used is { } share ? say.One(share) : say.Say("not-checked"), used is null ? say.Say(check.Check.NotChecked!) : say.Say(Tag.Computed));
@@ -69,13 +70,19 @@ internal static class RoofPlanSheet
         }
 
         yield return reciprocal.Pin is { } pin ? scene.Fact("roof-plan.pin", Amount.Metres(pin.Diameter.Metres), Tag.Given) : new Fact(say.Say("roof-plan.pin"), say.Say("not-checked"), say.Say(new Message("analysis.pin.none")));
-        yield return new Fact(say.Say("roof-plan.way-out"), reciprocal.IfOneFails switch
+    }
+
+    /// <summary>What is described to hold the frame when one pole fails.</summary>
+    public static Fact WayOut(Scene scene, IfOneFails? way)
+    {
+        var say = scene.Say;
+        return new Fact(say.Say("roof-plan.way-out"), way switch
         {
             IfOneFails.Strap strap => say.Say("roof-plan.way-strap", ("width", strap.Width), ("thickness", strap.Thickness)),
             IfOneFails.Doubled => say.Say("roof-plan.way-doubled"),
             IfOneFails.Post post => say.Say("roof-plan.way-post", ("diameter", post.Diameter)),
             _ => say.Say("roof-plan.way-none"),
-        }, reciprocal.IfOneFails is null ? "" : say.Say(Tag.Given));
+        }, way is null ? "" : say.Say(Tag.Given));
     }
 
     private static IEnumerable<Fact> Large(Scene scene, RoofResult roof, IReadOnlyList<RoofPole> poles)

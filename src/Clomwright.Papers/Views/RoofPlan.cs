@@ -1,5 +1,6 @@
 using System.Globalization;
 using Clomwright.Analysis.Roof;
+using Clomwright.Building;
 using Clomwright.Evidence;
 using Clomwright.Geometry;
 using Clomwright.Papers.Drawing;
@@ -31,6 +32,51 @@ internal static class RoofPlan
         Landings(board, pen);
         PlanMarks.North(board, board.Marks.Bounds().Inset(-8));
         return (board.Marks, board.Marks.Bounds().Inset(-2));
+    }
+
+    /// <summary>The frame without one pole: that pole broken, the one that rested on it hatched, a ring where it has to be held up, and what is described to hold it.</summary>
+    public static (Sequence<Mark> Marks, PaperBox View) WithoutOne(HouseGeometry geometry, ReciprocalGeometry frame, PoleLoss loss, IfOneFails? way, double paperPerMetre)
+    {
+        var pen = new PlanPen(geometry, paperPerMetre);
+        var board = new Board();
+        foreach (var pole in frame.Poles.Reverse())
+        {
+            Mark[] body = pole.Number == loss.WorstPole
+                ? [new Stroke(Outline.Polygon(Corners(pen, pole, -pole.EaveReach)), new Pen(Weight.Thin, Dash.Dashed))]
+                :
+                [
+                    new Fill(Outline.Polygon(Corners(pen, pole, -pole.EaveReach)), Tone.Paper),
+                    .. pole.Number == loss.Orphan ? (Mark[])[new Hatch(Outline.Polygon(Corners(pen, pole, -pole.EaveReach)), 45, 0.9, new Pen(Weight.Hair))] : [],
+                    new Stroke(Outline.Polygon(Corners(pen, pole, -pole.EaveReach)), new Pen(Weight.Thin)),
+                ];
+            board.Add(new Group($"lost-{Id(pole)}", [.. body]));
+        }
+
+        PaperPoint[] crossings = [.. frame.Poles.Select(p => pen.At(p.Foot + p.Far * p.Along))];
+        var orphan = frame.Poles.First(p => p.Number == loss.Orphan);
+        board.Add(new Group("way-out", way switch
+        {
+            IfOneFails.Strap => [new Stroke(Outline.Polygon(crossings), new Pen(Weight.Heavy))],
+            IfOneFails.Post => [.. crossings.Select(c => new Fill(Outline.Circle(c, 1.1)))],
+            IfOneFails.Doubled => [.. frame.Poles.Where(p => p.Number != loss.WorstPole).Select(p => new Stroke(Outline.Through([pen.At(p.Foot - p.EaveReach * p.Along), pen.At(p.Foot + (p.Far + p.Tail) * p.Along)]), new Pen(Weight.Thin)))],
+            _ => [],
+        }));
+        board.Add(new Group("way-prop", [new Stroke(Outline.Circle(pen.At(orphan.Foot + orphan.Far * orphan.Along), 2.2), new Pen(Weight.Medium))]));
+        foreach (var pole in frame.Poles)
+        {
+            Number(board, pen, pole);
+        }
+
+        return (board.Marks, board.Marks.Bounds().Inset(-1));
+    }
+
+    private static PaperPoint[] Corners(PlanPen pen, PoleGeometry pole, double from)
+    {
+        var to = pole.Far + pole.Tail;
+        var aside = new PlanPoint(-pole.Along.North, pole.Along.East);
+        return [At(from, 1), At(to, 1), At(to, -1), At(from, -1)];
+
+        PaperPoint At(double along, double side) => pen.At(pole.Foot + along * pole.Along + side * pole.DiameterAt(along) / 2 * aside);
     }
 
     private static void Wall(Board board, PlanPen pen)
@@ -82,10 +128,7 @@ internal static class RoofPlan
     /// <summary>A pole from a distance inward to its inner end, in its own thickness and taper.</summary>
     private static Mark[] Body(PlanPen pen, PoleGeometry pole, double from, bool open)
     {
-        var to = pole.Far + pole.Tail;
-        var aside = new PlanPoint(-pole.Along.North, pole.Along.East);
-        PaperPoint At(double along, double side) => pen.At(pole.Foot + along * pole.Along + side * pole.DiameterAt(along) / 2 * aside);
-        PaperPoint[] corners = [At(from, 1), At(to, 1), At(to, -1), At(from, -1)];
+        var corners = Corners(pen, pole, from);
         return
         [
             new Fill(Outline.Polygon(corners), Tone.Paper),

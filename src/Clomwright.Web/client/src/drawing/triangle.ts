@@ -41,6 +41,8 @@ export function soilTriangle(view: TriangleView, width: number): TemplateResult 
           return svg`<path class="field-leader" d="M${round(x(at) - 12)} ${y(at)}L${x(edge)} ${y(edge)}" />
             <text class=${field.key === view.class ? 'field-name on' : 'field-name'} x=${round(x(at) - 15)} y=${y(at) + 4} text-anchor="end">${field.name}</text>`;
         }
+        // Under the spot itself a name cannot be read; it stands in the line below the drawing.
+        if (view.soil !== null && field.key === view.class && Math.abs(x(view.soil) - x(field.middle)) < 42 && Math.abs(y(view.soil) - y(field.middle)) < 18) return nothing;
         const lines = broken(field.name);
         const top = y(field.middle) - ((lines.length - 1) * lineHeight) / 2 + 4;
         return svg`<text class=${field.key === view.class ? 'field-name on' : 'field-name'} text-anchor="middle">${lines.map(

@@ -6,6 +6,7 @@ return args switch
 {
     ["solid", .. var sizes] => SolidComparison.Run(sizes),
     ["drying"] => DryingComparison.Run(),
+    ["bay"] => BayComparison.Run(),
     ["solid-child", var size, var matrix] => SolidChild.Serve(SolidSize.Of(size), matrix),
     ["roof"] => RoofKnob.Run(),
     _ => Usage(),
@@ -22,6 +23,7 @@ static int Usage()
         solid   Renewal while an opening moves and factorisation from nothing, beside CHOLMOD (and SciPy) on the same matrices, in separate
                 processes that take turns. Needs cc, libsuitesparse-dev and libopenblas0 (Debian), and python3-scipy for --scipy.
         drying  A wall of 7 lifts and 24 bays through 120 days of hourly weather, beside SciPy's stiff integrators on the same equations. Needs python3-scipy.
+        bay     120 days of one bay by the small model that seasons use, beside the full one.
         """);
     return 2;
 }

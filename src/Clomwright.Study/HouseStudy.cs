@@ -119,7 +119,7 @@ public sealed class HouseStudy
     /// <summary>Values nobody gave that something leaned on.</summary>
     public Sequence<Assumption> Assumptions => Quantities.Assumptions.Concat(Mix.Assumptions).Concat(Roof.Assumptions).Concat(WallTop.Assumptions).Concat(Foundation.Assumptions).Concat(Finishes.Assumptions).Distinct().ToSequence();
 
-    /// <summary>The calculations behind the numbers, for papers to print.</summary>
+    /// <summary>The calculations behind the numbers, for papers to print; those of drying stand in its own result, so that nobody runs it for a list.</summary>
     public Sequence<Calculation> Calculations => [.. Quantities.Calculations, .. Mix.Calculations, .. Roof.Calculations, .. WallTop.Calculations, .. Foundation.Calculations, .. Finishes.Calculations];
 
     /// <summary>At most three tried changes that mend a finding; none for one that does not fall short.</summary>

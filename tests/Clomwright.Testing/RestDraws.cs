@@ -21,7 +21,8 @@ internal static class RestDraws
         from frost in tape.Between(0, 40).OrNull()
         from bearing in Gen.Int[50, 300].Select(n => new Stress(1000.0 * n)).OrNull()
         from months in Month.Array[12].Select(m => m.ToSequence())
-        let own = climate is null && latitude is not null
+        from rarely in Gen.Int[0, 9] // A house of its own months is a house whose drying is run.
+        let own = rarely == 0 && climate is null && latitude is not null
         select new Site
         {
             Latitude = latitude, Longitude = longitude, Elevation = elevation, Climate = climate, Months = own ? months : [], Grade = stemTop - below, Loads = loads,

@@ -25,11 +25,14 @@ internal sealed class BayRun
     {
         (this.earth, this.strength, this.thickness, this.foot) = (earth, strength, thickness, foot);
         laid = new double[heights.Length];
-        var shares = StripGrid.Graded(Intervals, Grading);
+        var shares = Nodes;
         double[] rows = [.. heights.SelectMany(h => new[] { h / 2, h / 2 - Math.Min(Crust, h / 4), Math.Min(Crust, h / 4) })];
         strip = new(medium, new(shares, rows, [.. thickness.SelectMany(t => Enumerable.Repeat(t, RowsInLift))])) { Tolerance = StepTolerance };
         skinNode = Math.Max(1, Array.FindIndex(shares, s => s * thickness[0] > skinDepth));
     }
+
+    /// <summary>Where nodes lie through the wall, as shares of its thickness.</summary>
+    public static double[] Nodes => StripGrid.Graded(Intervals, Grading);
 
     public int Lifts => strip.Rows / RowsInLift;
 

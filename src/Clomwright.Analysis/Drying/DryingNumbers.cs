@@ -48,6 +48,15 @@ public sealed class DryingNumbers
         .Select(e => tested.TryGetValue(e.Key, out var told) ? told.Assumption : new Assumption(e.Key, new Message($"analysis.assumed.{e.Key}"), new Amount(e.Middle, e.Dimension), e.Source))
         .OfType<Assumption>().ToSequence();
 
+    /// <summary>A number as calculations print it, with what told it.</summary>
+    internal Symbol Symbol(string name, string key)
+    {
+        var (amount, what) = (new Amount(this[key], Known[key].Dimension), new Message($"analysis.assumed.{key}"));
+        return said.ContainsKey(key) ? new(name, what, amount, Tag.Given)
+            : tested.TryGetValue(key, out var told) ? new(name, what, amount, told.Tag, told.Assumption?.Source)
+            : new(name, what, amount, Tag.Assumed, Known[key].Source);
+    }
+
     /// <summary>What a number of a key is measured in.</summary>
     public static Dimension DimensionOf(string key) => Known[key].Dimension;
 

@@ -45,6 +45,9 @@ public sealed record DryingResult
     /// <summary>What nobody gave.</summary>
     public required Sequence<Assumption> Assumptions { get; init; }
 
+    /// <summary>How the height of a lift today and the gaps over frames were made; days come from the runs.</summary>
+    public required Sequence<Calculation> Calculations { get; init; }
+
     /// <summary>What a builder is warned of: bulging, frost, joints that dry.</summary>
     public required Sequence<Message> Warnings { get; init; }
 }

@@ -26,17 +26,21 @@ internal sealed class Faces(DryingNumbers numbers, Earth earth, bool roofed = fa
         var conditions = new Condition[day.Length];
         for (var h = 0; h < day.Length; h++)
         {
-            conditions[h] = Hour(day[h], normal, mean);
+            conditions[h] = Of(day[h], day[h].Upright(normal), mean);
         }
 
         return conditions;
     }
 
-    private Condition Hour(in WeatherHour hour, double normal, double mean)
+    /// <summary>One hour.</summary>
+    /// <param name="hour">Its weather.</param>
+    /// <param name="upright">Sun on the outside face, W/m2.</param>
+    /// <param name="mean">Temperature of the wall, C.</param>
+    public Condition Of(in WeatherHour hour, double upright, double mean)
     {
         // A wet day is a day under tarps, until there is a roof.
         var open = 1 - hour.WetShare * (1 - tarp);
-        var outside = Open(hour, wind, taken * hour.Upright(normal) - hour.LongWaveLoss / 2, open);
+        var outside = Open(hour, wind, taken * upright - hour.LongWaveLoss / 2, open);
         var uptake = rain * Driven(hour) / 3600 / full;
         var inside = Open(hour, windInside, skyInside * (taken * hour.DiffuseLevel / 2 - hour.LongWaveLoss / 2), open);
         var above = Open(hour, wind, 0, top);

@@ -23,27 +23,17 @@ public static class FromWeather
     public static Known<DryingResult> Of(HouseGeometry geometry, Known<WeatherResult> weather, Sequence<KnownNumber> known = default, DryingWatch? watch = null)
     {
         ArgumentNullException.ThrowIfNull(geometry);
-        if (weather.NotChecked is { } why)
+        if (Missing(geometry, weather) is { } why)
         {
             return why;
         }
 
-        if (geometry.House.Crew?.Start is not { } start)
-        {
-            return new Message("analysis.drying.no-start");
-        }
-
-        if (geometry.Lifts.Count == 0 || geometry.Lifts.Any(l => !Laid(geometry, l)))
-        {
-            return new Message("analysis.drying.no-wall");
-        }
-
+        var start = geometry.House.Crew!.Start;
         known = known.Where(k => !geometry.House.Assumed.Any(a => a.Key == k.Key)).ToSequence();
         DryingNumbers Numbers(DryingCase way) => DryingNumbers.Of(geometry.House.Assumed, way, known);
         var bays = Bays.Of(geometry);
         var method = geometry.House.Lifts.Method;
-        double[] heights = [.. geometry.Lifts.Select(l => (l.Top - l.Bottom).Metres)];
-        double[] thickness = [.. geometry.Lifts.Select(l => geometry.Wall.ThicknessAt((l.Bottom.Metres + l.Top.Metres) / 2))];
+        var (heights, thickness) = LiftsOf(geometry);
         var laid = 0;
         void Step(bool isLift)
         {
@@ -58,6 +48,34 @@ public static class FromWeather
         var (middle, fast, slow) = (Run(DryingCase.Middle), Run(DryingCase.Fast), Run(DryingCase.Slow));
         return Told(geometry, weather.Value!, Numbers, known, bays, start, middle, fast, slow);
     }
+
+    /// <summary>Each bay made small enough for a thousand seasons, as likely as not; or why it is not known.</summary>
+    /// <param name="geometry">The placed house.</param>
+    /// <param name="weather">The site's mean days.</param>
+    /// <param name="known">Numbers that tests of the mix or the roof give.</param>
+    public static Known<BayModels> Reduced(HouseGeometry geometry, Known<WeatherResult> weather, Sequence<KnownNumber> known = default)
+    {
+        ArgumentNullException.ThrowIfNull(geometry);
+        if (Missing(geometry, weather) is { } why)
+        {
+            return why;
+        }
+
+        var numbers = DryingNumbers.Of(geometry.House.Assumed, DryingCase.Middle, known);
+        var (heights, thickness) = LiftsOf(geometry);
+        return new BayModels(Bays.Of(geometry).Select(bay =>
+            BayModel.Of(numbers, geometry.House.Lifts.Method, heights, thickness, bay, weather.Value!, geometry.House.Crew!.Start.Month)).ToSequence());
+    }
+
+    private static Message? Missing(HouseGeometry geometry, Known<WeatherResult> weather) =>
+        weather.NotChecked is { } why ? why
+        : geometry.House.Crew?.Start is null ? new Message("analysis.drying.no-start")
+        : geometry.Lifts.Count == 0 || geometry.Lifts.Any(l => !Laid(geometry, l)) ? new Message("analysis.drying.no-wall")
+        : null;
+
+    private static (double[] Heights, double[] Thickness) LiftsOf(HouseGeometry geometry) => (
+        [.. geometry.Lifts.Select(l => (l.Top - l.Bottom).Metres)],
+        [.. geometry.Lifts.Select(l => geometry.Wall.ThicknessAt((l.Bottom.Metres + l.Top.Metres) / 2))]);
 
     /// <summary>One run of a ring.</summary>
     /// <param name="numbers">What is assumed.</param>
@@ -99,12 +117,13 @@ public static class FromWeather
         var likely = numbers(DryingCase.Middle);
         var settling = new Settling(geometry, numbers);
         var lifts = geometry.Lifts.Select(l => BandOf(l, fast, slow, settling, FrostAt(weather, start, middle, l.Index, likely))).ToSequence();
-        var height = Ranges.HeightToday(numbers, geometry.House.Lifts.Method);
+        var height = Ranges.HeightToday(numbers, geometry.House.Lifts.Method, out var heights);
+        var gaps = settling.Gaps(fast, slow);
         return new()
         {
             Method = geometry.House.Lifts.Method, Start = start, Bays = bays, Middle = middle, Fast = fast, Slow = slow, Lifts = lifts, HeightToday = height,
             RoofAfter = new(fast.RoofDay, slow.RoofDay), PlasterAfter = new(fast.PlasterDay, slow.PlasterDay),
-            Gaps = settling.Gaps(fast, slow), Known = known,
+            Gaps = gaps, Known = known, Calculations = [.. heights, .. settling.Calculations],
             Assumptions = [.. weather.Assumptions, .. likely.Assumptions],
             Warnings = Warnings(geometry, middle, lifts, height, likely),
         };

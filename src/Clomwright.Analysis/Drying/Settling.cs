@@ -1,3 +1,4 @@
+using Clomwright.Analysis.Steps;
 using Clomwright.Evidence;
 using Clomwright.Geometry;
 
@@ -7,6 +8,11 @@ namespace Clomwright.Analysis.Drying;
 internal sealed class Settling(HouseGeometry geometry, Func<DryingCase, DryingNumbers> numbers)
 {
     private const double Gravity = 9.80665;
+    private const double Grains = 2.65;
+    private readonly List<Calculation> calculations = [];
+
+    /// <summary>How each gap that was asked for came about, the slow way.</summary>
+    public Sequence<Calculation> Calculations => calculations.ToSequence();
 
     /// <summary>What a lift comes down from laid to dry, its own weight and shrinkage, m.</summary>
     public Band Of(LiftSlice lift)
@@ -41,6 +47,7 @@ internal sealed class Settling(HouseGeometry geometry, Func<DryingCase, DryingNu
 
     private double? Gap(OpeningPlace opening, WallDrying wall, DryingCase way)
     {
+        var sheet = new Worksheet("frame-gap");
         if (Bridged(opening, wall) is not { } day)
         {
             return null;
@@ -48,6 +55,7 @@ internal sealed class Settling(HouseGeometry geometry, Func<DryingCase, DryingNu
 
         var n = numbers(way);
         var sum = n["drying-gap-margin"];
+        var parts = new List<Symbol> { n.Symbol("m", "drying-gap-margin") };
         foreach (var lift in geometry.Lifts)
         {
             var beside = Math.Max(0, Math.Min(lift.Top.Metres, opening.Head) - Math.Max(lift.Bottom.Metres, opening.Sill));
@@ -56,14 +64,26 @@ internal sealed class Settling(HouseGeometry geometry, Func<DryingCase, DryingNu
                 var laid = wall.Lifts[lift.Index];
                 var age = Math.Max(0, (int)(day - laid.LaidDay));
                 var water = laid.Bays.Max(b => b.Water.Count == 0 ? laid.LaidWater : b.Water[Math.Min(age, b.Water.Count - 1)]);
-                sum += beside * Linear(n, water);
+                var down = beside * Linear(n, water);
+                sum += down;
+                var i = lift.Number;
+                parts.Add(sheet.Step(
+                    "lift-shrinks", $"d_{i}", $"b_{i}*(1-(1-c*max(0,w_{i}-w_s)*G/(1+w_{i}*G))^(1/3))", down, Dimension.Length, Sources.Get("soil-phases"),
+                    Worksheet.Computed($"b_{i}", "beside", beside, Dimension.Length), n.Symbol("c", "drying-shrink-share"), Worksheet.Computed($"w_{i}", "water-then", water, Dimension.Fraction),
+                    n.Symbol("w_s", "drying-shrink-limit"), new Symbol("G", new Message("analysis.symbol.earth-grains"), Amount.Number(Grains), Tag.Assumed, Sources.Get("soil-memory"))));
             }
+        }
+
+        sheet.Step("frame-gap", "g", string.Join('+', parts.Select(p => p.Name)), sum, Dimension.Length, Sources.Get("drying-judgement"), [.. parts]);
+        if (way == DryingCase.Slow)
+        {
+            calculations.Add(sheet.Done with { Place = opening.Opening.Name });
         }
 
         return sum;
     }
 
-    private static double Linear(DryingNumbers n, double water) => new Shrinkage(2.65, n["drying-shrink-limit"], n["drying-shrink-share"]).Linear(water);
+    private static double Linear(DryingNumbers n, double water) => new Shrinkage(Grains, n["drying-shrink-limit"], n["drying-shrink-share"]).Linear(water);
 
     private static double Creep(DryingNumbers n, double water, double height)
     {

@@ -13,7 +13,7 @@ public readonly record struct Exchange(double P, double Q, double R = 0, double 
     public static Exchange None { get; }
 
     /// <summary>Outflow and its slope with u.</summary>
-    internal void Evaluate(double u, double b, double slopeB, out double flow, out double slope)
+    public void Evaluate(double u, double b, double slopeB, out double flow, out double slope)
     {
         // B below its range can only be met while a step is tried.
         var below = 1 / (1 + R * Math.Max(b, 0));

@@ -57,8 +57,8 @@ public sealed class Medium
     /// <summary>A linear medium: A = D u, B = u.</summary>
     public static Medium Linear(double diffusivity) => new(_ => diffusivity, _ => 1, 0, 1, 1);
 
-    /// <summary>The potential b-scaled sum and its slope, and B with its slope.</summary>
-    internal void Evaluate(double u, double scaleA, double scaleB, out double potential, out double slope, out double b, out double slopeB)
+    /// <summary>At a state: the potential aA + bB and its slope, and B with its slope.</summary>
+    public void Evaluate(double u, double scaleA, double scaleB, out double potential, out double slope, out double b, out double slopeB)
     {
         var place = (u - from) * perSpacing;
         var i = place <= 0 ? 0 : place >= intervals ? intervals : (int)place;

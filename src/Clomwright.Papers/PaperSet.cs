@@ -1,8 +1,11 @@
+using Clomwright.Analysis;
+using Clomwright.Analysis.Drying;
 using Clomwright.Analysis.Finishes;
 using Clomwright.Analysis.Foundation;
 using Clomwright.Analysis.Mix;
 using Clomwright.Analysis.Roof;
 using Clomwright.Analysis.WallTop;
+using Clomwright.Analysis.Weather;
 using Clomwright.Building;
 using Clomwright.Evidence;
 using Clomwright.Geometry;
@@ -35,6 +38,18 @@ public sealed record PaperSet
 
     /// <summary>Plasters, lath and floor; null where nothing was computed of them.</summary>
     public FinishesResult? Finishes { get; init; }
+
+    /// <summary>How the wall dries; or why that is not known. Null where nobody asked.</summary>
+    public Known<DryingResult>? Drying { get; init; }
+
+    /// <summary>The same wall begun in each month. Null where nobody asked.</summary>
+    public Known<StartYear>? StartMonths { get; init; }
+
+    /// <summary>What it takes to cover the wall. Null where nobody asked.</summary>
+    public Known<WallCover>? Cover { get; init; }
+
+    /// <summary>The mean days of the site. Null where nobody asked.</summary>
+    public Known<WeatherResult>? Weather { get; init; }
 
     /// <summary>What the adopted rules say.</summary>
     public Sequence<Finding> Findings { get; init; }

@@ -10,8 +10,32 @@ internal static class DryingFigures
 {
     public static Figure Of(Known<DryingResult> drying) => drying.Value is { } d ? Of(d) : new Figure.NotChecked(drying.NotChecked!);
 
+    public static Figure Of(Known<StartYear> year) => year.Value is { } y ? Of(y) : new Figure.NotChecked(year.NotChecked!);
+
+    public static Figure Of(Known<WallCover> cover) => cover.Value is { } c ? Of(c) : new Figure.NotChecked(cover.NotChecked!);
+
+    private static Figure Of(StartYear y) => Tree(
+        ("sunny", Name(y.Sunny.Address)),
+        ("shaded", Name(y.Shaded.Address)),
+        ("months", Row(y.Months, m => Tree(
+            ("nextSunny", Cases(m.NextSunny)), ("nextShaded", Cases(m.NextShaded)), ("walls", Cases(m.Walls)), ("roof", Cases(m.Roof)), ("plaster", Cases(m.Plaster)), ("frost", new Figure.Flag(m.Frost))))));
+
+    private static Figure Of(WallCover c) => Tree(
+        ("run", Computed(c.Run, Dimension.Length)),
+        ("ridge", Computed(c.Ridge, Dimension.Length)),
+        ("outerEdge", Computed(c.OuterEdge, Dimension.Length)),
+        ("tieSpacing", Computed(c.TieSpacing, Dimension.Length)),
+        ("tiesEachEdge", Computed(c.TiesEachEdge, Dimension.Count)),
+        ("pull", Computed(c.Pull, Dimension.Force)),
+        ("lifts", Row(c.Lifts, l => Tree(("width", Computed(l.Width, Dimension.Length)), ("area", Computed(l.Area, Dimension.Area))))));
+
+    private static Figure Cases(Forecast f) => Tree(("fast", Number(f.Fast, Dimension.Days)), ("middle", Number(f.Middle, Dimension.Days)), ("slow", Number(f.Slow, Dimension.Days)));
+
     private static Figure Of(DryingResult d) => Tree(
         ("heightToday", Range(d.HeightToday, Dimension.Length)),
+        ("practiceCap", Computed(d.PracticeCap, Dimension.Length)),
+        ("diffusivity", Tree(
+            ("measured", new Figure.Flag(d.Known.Any(k => k is { Key: "drying-diffusivity", Tag: Tag.Measured }))), ("fast", Number(d.Diffusivity.Fast, Dimension.Number)), ("middle", Number(d.Diffusivity.Middle, Dimension.Number)), ("slow", Number(d.Diffusivity.Slow, Dimension.Number)))),
         ("roofAfter", Range(d.RoofAfter, Dimension.Days)),
         ("plasterAfter", Range(d.PlasterAfter, Dimension.Days)),
         ("known", Row(d.Known, known => Tree(
@@ -32,7 +56,10 @@ internal static class DryingFigures
                 ("firmAfter", Number(lift.Bays[b.index].FirmAfter, Dimension.Days)),
                 ("keysUntil", Number(lift.Bays[b.index].KeysUntil, Dimension.Days)),
                 ("jointDried", new Figure.Flag(lift.Bays[b.index].JointDried)))))))),
-        ("gaps", Row(d.Gaps, gap => Tree(("opening", Name(gap.Opening)), ("gap", Range(gap.Gap, Dimension.Length)), ("bridgeAfter", Range(gap.BridgeAfter, Dimension.Days))))));
+        ("gaps", Row(d.Gaps, gap => Tree(("opening", Name(gap.Opening)), ("gap", Range(gap.Gap, Dimension.Length)), ("bridgeAfter", Range(gap.BridgeAfter, Dimension.Days))))),
+        ("joints", Row(d.Joints, j => Tree(
+            ("lift", Computed(j.Lift, Dimension.Count)), ("height", Computed(j.Height, Dimension.Length)), ("bay", Name(j.Bay.Address)),
+            ("fast", new Figure.Flag(j.Fast)), ("middle", new Figure.Flag(j.Middle)), ("slow", new Figure.Flag(j.Slow))))));
 
     /// <summary>What this house's own tests, recipe and roof told, with its own tag.</summary>
     private static Figure.Number Known(KnownNumber known, double value) =>

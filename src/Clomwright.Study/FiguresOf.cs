@@ -17,8 +17,10 @@ public static class FiguresOf
         ("roof", RoofFigures.Of(study.Roof)),
         ("wallTop", RoofFigures.Of(study.WallTop)),
         ("foundation", FoundationFigures.Of(study.Foundation)),
-        ("finishes", FinishesFigures.Of(study.Finishes)),
+        ("finishes", FinishesFigures.Of(study.FinishesDried)),
         ("drying", DryingFigures.Of(study.Drying)),
+        ("startMonths", DryingFigures.Of(study.StartMonths)),
+        ("cover", DryingFigures.Of(study.Cover)),
         ("findings", Findings(study)));
 
     private static Figure Geometry(HouseGeometry g) => Tree(

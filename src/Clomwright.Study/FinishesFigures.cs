@@ -29,6 +29,7 @@ internal static class FinishesFigures
         ("niches", Computed(face.Niches, Dimension.Area)),
         ("area", Computed(face.Area, Dimension.Area)),
         ("daysToPlaster", Of(face.Ready, r => Computed(r.Low, Dimension.Days))),
+        ("daysToPlasterSlow", Of(face.Ready, r => Computed(r.High, Dimension.Days, new Message("study.drying-not-reached")))),
         ("season", Of(face.Season, s => Row(s.Months, m => Computed(m, Dimension.Count)))),
         ("coats", Row(face.Coats, c => Tree(
             ("role", Name(Word(c.Role))),

@@ -36,6 +36,9 @@ public sealed class HouseStudy
 
     /// <summary>What a run that somebody waited for came to.</summary>
     private readonly TaskCompletionSource<Known<DryingResult>> dried = new();
+    private readonly Lazy<Known<StartYear>> startMonths;
+    private readonly Lazy<Known<WallCover>> cover;
+    private readonly Lazy<FinishesResult> plastered;
     private readonly Lazy<Sequence<Finding>> findings;
     private readonly Lazy<Sequence<Diagnostic>> diagnostics;
 
@@ -50,11 +53,14 @@ public sealed class HouseStudy
         roof = new(() => RoofOf(house, Geometry, earlier));
         wallTop = new(() => FromRoof.Of(Geometry, Roof, Mix.Strength.Settled));
         foundation = new(() => FoundationOf(house, Geometry, Roof, earlier));
-        finishes = new(() => Analysis.Finishes.FromGeometry.Of(Geometry, FinishInputs.None));
+        finishes = new(() => Analysis.Finishes.FromGeometry.Of(Geometry, FinishInputs.None with { Months = MonthsOf(Weather) }));
         findings = new(() => RuleBook.Check(Geometry, [.. FromResults.Of(Geometry, Roof, WallTop, Mix), .. OfFoundation.Demands(House, Foundation), .. OfFinishes.Demands(House, Finishes)], Mix));
         weather = new(() => FromSite.Of(house.Site));
         dry = watch => DryingOf(house, Geometry, Roof, Mix, Weather, earlier, watch);
         drying = new(() => dried.Task.IsCompletedSuccessfully ? dried.Task.Result : dry(null));
+        startMonths = new(() => StartMonthsOf(house, Geometry, Roof, Mix, Weather, earlier));
+        cover = new(() => Analysis.Drying.Cover.Of(Geometry));
+        plastered = new(() => Finishes.WithReady(PlasterOf(Drying)));
         diagnostics = new(() => [.. HouseDiagnostics.Of(House), .. Geometry.Diagnostics, .. FromWall.Remarks(Geometry), .. AssumedKeys.Remarks(House)]);
     }
 
@@ -107,6 +113,15 @@ public sealed class HouseStudy
         return drying.Value;
     }
 
+    /// <summary>The same wall begun in each month of the year. Computed when somebody asks.</summary>
+    public Known<StartYear> StartMonths => startMonths.Value;
+
+    /// <summary>What it takes to cover the wall until it has a roof.</summary>
+    public Known<WallCover> Cover => cover.Value;
+
+    /// <summary>Plasters, lath and floor, with the forecast of when plaster may go on. Computed when somebody asks.</summary>
+    public FinishesResult FinishesDried => plastered.Value;
+
     /// <summary>What the adopted rules say.</summary>
     public Sequence<Finding> Findings => findings.Value;
 
@@ -152,6 +167,27 @@ public sealed class HouseStudy
         earlier is { drying.IsValueCreated: true } && ReferenceEquals(earlier.Roof, roof) && WhatDryingReads(earlier.House) == WhatDryingReads(house)
             ? earlier.Drying
             : FromWeather.Of(geometry, weather, KnownToDrying.Of(geometry, roof, mix), watch);
+
+    private static Known<StartYear> StartMonthsOf(House house, HouseGeometry geometry, RoofResult roof, MixResult mix, Known<WeatherResult> weather, HouseStudy? earlier) =>
+        earlier is { startMonths.IsValueCreated: true } && ReferenceEquals(earlier.Roof, roof) && WhatDryingReads(earlier.House) == WhatDryingReads(house)
+            ? earlier.StartMonths
+            : FromWeather.ByMonth(geometry, weather, KnownToDrying.Of(geometry, roof, mix));
+
+    /// <summary>Days from the last cob, not from the first lift.</summary>
+    private static Known<PlasterReady> PlasterOf(Known<DryingResult> drying)
+    {
+        if (drying.Value is not { } d)
+        {
+            return drying.NotChecked!;
+        }
+
+        double? After(WallDrying wall) => wall.PlasterDay is { } day ? day - wall.Lifts[^1].LaidDay : null;
+        return After(d.Fast) is { } low ? new PlasterReady(low, After(d.Slow)) : new Message("study.drying-not-reached");
+    }
+
+    private static Known<Months> MonthsOf(Known<WeatherResult> weather) => weather.Value is { } w
+        ? new Months(w.Climate.Months.Select(m => new MonthRange(m.Number, m.High, m.Low)).ToSequence())
+        : weather.NotChecked!;
 
     /// <summary>The house without what drying never looks at; the roof comes with what it does.</summary>
     private static House WhatDryingReads(House house) => WhatGeometryReads(house) with

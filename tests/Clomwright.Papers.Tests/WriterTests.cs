@@ -24,6 +24,8 @@ public sealed partial class WriterTests
     [InlineData("drain")]
     [InlineData("lift-1")]
     [InlineData("opening-door")]
+    [InlineData("drying")]
+    [InlineData("weather-day")]
     [InlineData("mix-card")]
     [InlineData("pocket-card")]
     [InlineData("roof-plan")]

@@ -60,6 +60,13 @@ public sealed class DryingNumbers
     /// <summary>What a number of a key is measured in.</summary>
     public static Dimension DimensionOf(string key) => Known[key].Dimension;
 
+    /// <summary>The same of the keys that begin with a word, in the middle case.</summary>
+    /// <param name="start">How the keys begin.</param>
+    public Sequence<Assumption> AssumptionsOf(string start) => Assumptions.Where(a => a.Key.StartsWith(start, StringComparison.Ordinal)).ToSequence();
+
+    /// <summary>Whose number a key's is, and where nobody gave it.</summary>
+    internal static Source SourceOf(string key) => Known[key].Source;
+
     /// <summary>Every key.</summary>
     public static Sequence<string> Keys => Known.Keys.Order(StringComparer.Ordinal).ToSequence();
 

@@ -48,9 +48,53 @@ public sealed record DryingResult
     /// <summary>How the height of a lift today and the gaps over frames were made; days come from the runs.</summary>
     public required Sequence<Calculation> Calculations { get; init; }
 
-    /// <summary>What a builder is warned of: bulging, frost, joints that dry.</summary>
-    public required Sequence<Message> Warnings { get; init; }
+    /// <summary>What a builder is warned of at each lift: bulging, frost, joints that dry.</summary>
+    public required Sequence<LiftWarning> LiftWarnings { get; init; }
+
+    /// <summary>Their words.</summary>
+    public Sequence<Message> Warnings => LiftWarnings.Select(w => w.Words).ToSequence();
+
+    /// <summary>The highest lift that is practice for the method, m.</summary>
+    public required double PracticeCap { get; init; }
+
+    /// <summary>Joints between lifts that have dried when the next lift comes, in any case; the others keyed in all of them.</summary>
+    public required Sequence<DriedJoint> Joints { get; init; }
+
+    /// <summary>Blocks that the crew weighed, read.</summary>
+    public required Sequence<BlockReading> Blocks { get; init; }
+
+    /// <summary>Liquid diffusivity of the full cob in each case, m2/s: given, measured or assumed.</summary>
+    public required Forecast Diffusivity { get; init; }
+
+    /// <summary>The window of the next lift on one bay of a lift: bands over the cases, days after that lift was laid; null ends where not reached.</summary>
+    /// <param name="lift">Its number, from 1.</param>
+    /// <param name="bay">Its place in <see cref="Bays"/>.</param>
+    public BayWindow WindowOf(int lift, int bay)
+    {
+        BayLift? In(WallDrying wall) => lift <= wall.Lifts.Count ? wall.Lifts[lift - 1].Bays[bay] : null;
+        var (fast, middle, slow) = (In(Fast), In(Middle), In(Slow));
+        return new(new(fast?.FirmAfter, middle?.FirmAfter, slow?.FirmAfter), new(fast?.KeysUntil, middle?.KeysUntil, slow?.KeysUntil));
+    }
 }
+
+/// <summary>When the next lift may go on a bay.</summary>
+/// <param name="Firm">Days until it carries the next lift.</param>
+/// <param name="Keys">Days until its top no longer keys.</param>
+public readonly record struct BayWindow(Forecast Firm, Forecast Keys);
+
+/// <summary>A warning at one lift.</summary>
+/// <param name="Lift">From 1 at the bottom; 0 for the whole wall.</param>
+/// <param name="Words">What is said.</param>
+public sealed record LiftWarning(int Lift, Message Words);
+
+/// <summary>A joint that has dried when the next lift comes: as strong as what is done to it before.</summary>
+/// <param name="Lift">The lift under it, from 1.</param>
+/// <param name="Height">Of the joint, m from the finished floor.</param>
+/// <param name="Bay">Where.</param>
+/// <param name="Fast">Dried in the fast case.</param>
+/// <param name="Middle">Dried in the middle case.</param>
+/// <param name="Slow">Dried in the slow case.</param>
+public sealed record DriedJoint(int Lift, double Height, DryingBay Bay, bool Fast, bool Middle, bool Slow);
 
 /// <summary>A low and a high; null where an end was not reached in the time looked at.</summary>
 public readonly record struct Band(double? Low, double? High);

@@ -29,24 +29,60 @@ public static class FromWeather
         }
 
         var start = geometry.House.Crew!.Start;
-        known = known.Where(k => !geometry.House.Assumed.Any(a => a.Key == k.Key)).ToSequence();
-        DryingNumbers Numbers(DryingCase way) => DryingNumbers.Of(geometry.House.Assumed, way, known);
+        var inputs = Inputs.Of(geometry, known);
         var bays = Bays.Of(geometry);
-        var method = geometry.House.Lifts.Method;
-        var (heights, thickness) = LiftsOf(geometry);
         var laid = 0;
         void Step(bool isLift)
         {
             watch?.Cancelled.ThrowIfCancellationRequested();
             if (isLift)
             {
-                watch?.Tell(++laid / (Runs * (heights.Length + 1.0)));
+                watch?.Tell(++laid / (Runs * (inputs.Heights.Length + 1.0)));
             }
         }
 
-        WallDrying Run(DryingCase way) => Simulate(Numbers(way), method, heights, thickness, bays, weather.Value!, start, Step);
+        WallDrying Run(DryingCase way) => Simulate(inputs.Numbers(way), geometry.House.Lifts.Method, inputs.Heights, inputs.Thickness, bays, weather.Value!, start, step: Step);
         var (middle, fast, slow) = (Run(DryingCase.Middle), Run(DryingCase.Fast), Run(DryingCase.Slow));
-        return Told(geometry, weather.Value!, Numbers, known, bays, start, middle, fast, slow);
+        return Told(geometry, weather.Value!, inputs, bays, start, middle, fast, slow);
+    }
+
+    /// <summary>The same wall begun in each month of the year; when work starts is not asked.</summary>
+    /// <param name="geometry">The placed house.</param>
+    /// <param name="weather">The site's mean days.</param>
+    /// <param name="known">As for the forecast.</param>
+    public static Known<StartYear> ByMonth(HouseGeometry geometry, Known<WeatherResult> weather, Sequence<KnownNumber> known = default)
+    {
+        ArgumentNullException.ThrowIfNull(geometry);
+        if (weather.NotChecked is { } why)
+        {
+            return why;
+        }
+
+        if (!IsLaid(geometry))
+        {
+            return new Message("analysis.drying.no-wall");
+        }
+
+        var inputs = Inputs.Of(geometry, known);
+        return StartMonths.Of(geometry, weather.Value!, inputs.Numbers, inputs.Heights, inputs.Thickness);
+    }
+
+    /// <summary>What every run of a house takes.</summary>
+    private sealed record Inputs(HouseGeometry Geometry, Sequence<KnownNumber> Known, Sequence<BlockReading> Blocks, double[] Heights, double[] Thickness)
+    {
+        public DryingNumbers Numbers(DryingCase way) => DryingNumbers.Of(Geometry.House.Assumed, way, Known);
+
+        /// <summary>What the author says comes first, then what blocks tell, then what the rest of the house does.</summary>
+        public static Inputs Of(HouseGeometry geometry, Sequence<KnownNumber> known)
+        {
+            var said = geometry.House.Assumed;
+            var usual = DryingNumbers.Of(said, DryingCase.Middle, known);
+            var blocks = BlockReadings.Of(geometry.House.Mix, usual);
+            var all = BlockReadings.Diffusivity(blocks, usual) is { } measured ? known.Where(k => k.Key != measured.Key).Append(measured) : known;
+            return new(
+                geometry, all.Where(k => !said.Any(a => a.Key == k.Key)).ToSequence(), blocks,
+                [.. geometry.Lifts.Select(l => (l.Top - l.Bottom).Metres)], [.. geometry.Lifts.Select(l => geometry.Wall.ThicknessAt((l.Bottom.Metres + l.Top.Metres) / 2))]);
+        }
     }
 
     /// <summary>Each bay made small enough for a thousand seasons, as likely as not; or why it is not known.</summary>
@@ -61,21 +97,16 @@ public static class FromWeather
             return why;
         }
 
-        var numbers = DryingNumbers.Of(geometry.House.Assumed, DryingCase.Middle, known);
-        var (heights, thickness) = LiftsOf(geometry);
+        var inputs = Inputs.Of(geometry, known);
         return new BayModels(Bays.Of(geometry).Select(bay =>
-            BayModel.Of(numbers, geometry.House.Lifts.Method, heights, thickness, bay, weather.Value!, geometry.House.Crew!.Start.Month)).ToSequence());
+            BayModel.Of(inputs.Numbers(DryingCase.Middle), geometry.House.Lifts.Method, inputs.Heights, inputs.Thickness, bay, weather.Value!, geometry.House.Crew!.Start.Month)).ToSequence());
     }
 
     private static Message? Missing(HouseGeometry geometry, Known<WeatherResult> weather) =>
         weather.NotChecked is { } why ? why
         : geometry.House.Crew?.Start is null ? new Message("analysis.drying.no-start")
-        : geometry.Lifts.Count == 0 || geometry.Lifts.Any(l => !Laid(geometry, l)) ? new Message("analysis.drying.no-wall")
+        : !IsLaid(geometry) ? new Message("analysis.drying.no-wall")
         : null;
-
-    private static (double[] Heights, double[] Thickness) LiftsOf(HouseGeometry geometry) => (
-        [.. geometry.Lifts.Select(l => (l.Top - l.Bottom).Metres)],
-        [.. geometry.Lifts.Select(l => geometry.Wall.ThicknessAt((l.Bottom.Metres + l.Top.Metres) / 2))]);
 
     /// <summary>One run of a ring.</summary>
     /// <param name="numbers">What is assumed.</param>
@@ -85,19 +116,22 @@ public static class FromWeather
     /// <param name="bays">Which ways it faces.</param>
     /// <param name="weather">Mean days.</param>
     /// <param name="start">Day of the first lift.</param>
+    /// <param name="most">Days looked at.</param>
     /// <param name="step">Called before each lift, true, and before each step of waiting, false.</param>
     internal static WallDrying Simulate(
-        DryingNumbers numbers, LiftMethod method, double[] heights, double[] thickness, Sequence<DryingBay> bays, WeatherResult weather, DateOnly start, Action<bool>? step = null)
+        DryingNumbers numbers, LiftMethod method, double[] heights, double[] thickness, Sequence<DryingBay> bays, WeatherResult weather, DateOnly start, int most = 1000, Action<bool>? step = null)
     {
         var earth = WallRun.EarthOf(numbers);
         int[] months = [.. Enumerable.Range(0, DaysLooked).Select(d => start.AddDays(d).Month - 1)];
         double[] rest = [.. Enumerable.Range(1, 12).Select(m => earth.AtRest(Mean(weather.Day(m))))];
         Days[] Around(Faces faces) =>
             [.. bays.Select(bay => new Days([.. Enumerable.Range(1, 12).Select(m => faces.Day(weather.Day(m), bay.Normal))], months, earth.Full * earth.DryDensity))];
-        return new WallRun(numbers, method, heights, thickness).Run(Around(new(numbers, earth)), [.. Around(new(numbers, earth, roofed: true)).Select(d => d.Smoothed())], day => rest[months[Math.Min(day, DaysLooked - 1)]], step);
+        return new WallRun(numbers, method, heights, thickness) { Most = most }.Run(Around(new(numbers, earth)), [.. Around(new(numbers, earth, roofed: true)).Select(d => d.Smoothed())], day => rest[months[Math.Min(day, DaysLooked - 1)]], step);
     }
 
-    private static bool Laid(HouseGeometry geometry, LiftSlice lift) =>
+    private static bool IsLaid(HouseGeometry geometry) => geometry.Lifts.Count > 0 && geometry.Lifts.All(l => IsLaid(geometry, l));
+
+    private static bool IsLaid(HouseGeometry geometry, LiftSlice lift) =>
         lift.Top > lift.Bottom && geometry.Wall.ThicknessAt(lift.Top.Metres) is > 0.02 and < 3 && geometry.Wall.ThicknessAt(lift.Bottom.Metres) is > 0.02 and < 3;
 
     private static double Mean(ReadOnlySpan<WeatherHour> day)
@@ -112,22 +146,40 @@ public static class FromWeather
     }
 
     private static DryingResult Told(
-        HouseGeometry geometry, WeatherResult weather, Func<DryingCase, DryingNumbers> numbers, Sequence<KnownNumber> known, Sequence<DryingBay> bays, DateOnly start, WallDrying middle, WallDrying fast, WallDrying slow)
+        HouseGeometry geometry, WeatherResult weather, Inputs inputs, Sequence<DryingBay> bays, DateOnly start, WallDrying middle, WallDrying fast, WallDrying slow)
     {
-        var likely = numbers(DryingCase.Middle);
-        var settling = new Settling(geometry, numbers);
-        var lifts = geometry.Lifts.Select(l => BandOf(l, fast, slow, settling, FrostAt(weather, start, middle, l.Index, likely))).ToSequence();
-        var height = Ranges.HeightToday(numbers, geometry.House.Lifts.Method, out var heights);
+        var usual = inputs.Numbers(DryingCase.Middle);
+        var settling = new Settling(geometry, inputs.Numbers);
+        var lifts = geometry.Lifts.Select(l => BandOf(l, fast, slow, settling, FrostAt(weather, start, middle, l.Index, usual))).ToSequence();
+        var height = Ranges.HeightToday(inputs.Numbers, geometry.House.Lifts.Method, out var heights);
         var gaps = settling.Gaps(fast, slow);
         return new()
         {
             Method = geometry.House.Lifts.Method, Start = start, Bays = bays, Middle = middle, Fast = fast, Slow = slow, Lifts = lifts, HeightToday = height,
             RoofAfter = new(fast.RoofDay, slow.RoofDay), PlasterAfter = new(fast.PlasterDay, slow.PlasterDay),
-            Gaps = gaps, Known = known, Calculations = [.. heights, .. settling.Calculations],
-            Assumptions = [.. weather.Assumptions, .. likely.Assumptions],
-            Warnings = Warnings(geometry, middle, lifts, height, likely),
+            Gaps = gaps, Calculations = [.. heights, .. settling.Calculations],
+            PracticeCap = usual["drying-cap-" + WallRun.Word(geometry.House.Lifts.Method)],
+            Joints = Joints(bays, geometry, fast, middle, slow),
+            Blocks = inputs.Blocks, Known = inputs.Known,
+            Diffusivity = new(inputs.Numbers(DryingCase.Fast)["drying-diffusivity"], usual["drying-diffusivity"], inputs.Numbers(DryingCase.Slow)["drying-diffusivity"]),
+            Assumptions = [.. weather.Assumptions, .. usual.Assumptions.Where(a => IsUsed(a.Key, geometry.House.Lifts.Method, inputs.Blocks.Count > 0))],
+            LiftWarnings = Warnings(geometry, middle, lifts, height, usual),
         };
     }
+
+    /// <summary>Whether the forecast of a house read it: nothing of covers, of other methods, or of blocks where none is weighed.</summary>
+    private static bool IsUsed(string key, LiftMethod method, bool blocks) =>
+        !key.StartsWith("drying-cover-", StringComparison.Ordinal) && (blocks || !key.StartsWith("drying-block-", StringComparison.Ordinal))
+        && (key != "drying-forms" || method == LiftMethod.Formed)
+        && Enum.GetValues<LiftMethod>().All(other => other == method || !key.EndsWith("-" + WallRun.Word(other), StringComparison.Ordinal));
+
+    /// <summary>Tops that no longer key when the next lift comes, in any of the cases.</summary>
+    private static Sequence<DriedJoint> Joints(Sequence<DryingBay> bays, HouseGeometry geometry, WallDrying fast, WallDrying middle, WallDrying slow) =>
+        geometry.Lifts.SkipLast(1).SelectMany(lift => bays.Select((bay, b) =>
+        {
+            bool Dries(WallDrying wall) => At(wall, lift.Index) is { } laid && laid.Bays[b].JointDried;
+            return new DriedJoint(lift.Number, lift.Top.Metres, bay, Dries(fast), Dries(middle), Dries(slow));
+        })).Where(j => j.Fast || j.Middle || j.Slow).ToSequence();
 
     private static LiftBand BandOf(LiftSlice lift, WallDrying fast, WallDrying slow, Settling settling, bool frost)
     {
@@ -143,38 +195,38 @@ public static class FromWeather
     private static bool FrostAt(WeatherResult weather, DateOnly start, WallDrying wall, int lift, DryingNumbers numbers) =>
         At(wall, lift) is { } laid && Enumerable.Range(0, (int)numbers["drying-frost-days"]).Any(d => weather.Climate.Months[start.AddDays((int)laid.LaidDay + d).Month - 1].Low < 0);
 
-    private static Sequence<Message> Warnings(HouseGeometry geometry, WallDrying wall, Sequence<LiftBand> lifts, Band height, DryingNumbers numbers)
+    private static Sequence<LiftWarning> Warnings(HouseGeometry geometry, WallDrying wall, Sequence<LiftBand> lifts, Band height, DryingNumbers numbers)
     {
-        var warnings = new List<Message>();
+        var warnings = new List<LiftWarning>();
         var index = numbers["drying-liquidity-" + WallRun.Word(geometry.House.Lifts.Method)];
         if (index is < 0 or > 1)
         {
-            warnings.Add(Message.Of("analysis.drying.mix-consistency", ("index", Amount.Number(index))));
+            warnings.Add(new(0, Message.Of("analysis.drying.mix-consistency", ("index", Amount.Number(index)))));
         }
 
         foreach (var lift in geometry.Lifts)
         {
             if ((lift.Top - lift.Bottom).Metres > height.Low)
             {
-                warnings.Add(Message.Of("analysis.drying.lift-high", ("lift", lift.Number), ("height", lift.Top - lift.Bottom), ("low", Amount.Metres(height.Low!.Value))));
+                warnings.Add(new(lift.Number, Message.Of("analysis.drying.lift-high", ("lift", lift.Number), ("height", lift.Top - lift.Bottom), ("low", Amount.Metres(height.Low!.Value)))));
             }
 
             if (At(wall, lift.Index) is { } laid)
             {
                 if (laid.Bays.Min(b => b.SafetyWhenLaid) < numbers["drying-bulge"])
                 {
-                    warnings.Add(Message.Of("analysis.drying.bulge", ("lift", lift.Number)));
+                    warnings.Add(new(lift.Number, Message.Of("analysis.drying.bulge", ("lift", lift.Number))));
                 }
 
                 if (laid.Bays.Count(b => b.JointDried) is > 0 and var dried)
                 {
-                    warnings.Add(Message.Of("analysis.drying.joint-dries", ("lift", lift.Number), ("bays", dried), ("of", laid.Bays.Count)));
+                    warnings.Add(new(lift.Number, Message.Of("analysis.drying.joint-dries", ("lift", lift.Number), ("bays", dried), ("of", laid.Bays.Count))));
                 }
             }
 
             if (lifts[lift.Index].FrostFrom)
             {
-                warnings.Add(Message.Of("analysis.drying.frost", ("lift", lift.Number)));
+                warnings.Add(new(lift.Number, Message.Of("analysis.drying.frost", ("lift", lift.Number))));
             }
         }
 

@@ -7,7 +7,6 @@ namespace Clomwright.Analysis.Drying;
 internal sealed class WallRun
 {
     private const int LookAhead = 150;
-    private const int Most = 1000;
     private const int Week = 7;
     private const double Quarter = BayRun.Day / 4;
     private readonly DryingNumbers numbers;
@@ -28,6 +27,9 @@ internal sealed class WallRun
     }
 
     public Strength Strength { get; }
+
+    /// <summary>Days looked at, from the first lift.</summary>
+    public int Most { get; init; } = 1000;
 
     public static string Word(LiftMethod method) => method switch { LiftMethod.Forked => "forked", LiftMethod.Formed => "formed", _ => "tossed" };
 

@@ -28,6 +28,10 @@ public sealed record FinishesResult
     /// <summary>How the numbers were made.</summary>
     public required Sequence<Calculation> Calculations { get; init; }
 
+    /// <summary>The same with what the forecast of drying says of when plaster may go on; nothing else depends on it.</summary>
+    /// <param name="ready">Of both faces: the forecast is of the mean of each lift.</param>
+    public FinishesResult WithReady(Known<PlasterReady> ready) => this with { Faces = Faces.Select(f => f with { Ready = ready }).ToSequence() };
+
     /// <summary>One face.</summary>
     public FacePlaster Of(Face face) => Faces.First(f => f.Face == face);
 }
@@ -119,7 +123,9 @@ public sealed record CoatResult
 public sealed record Ingredient(string Key, double PerBatch, double Volume);
 
 /// <summary>Days after the last cob until plaster may go on.</summary>
-public sealed record PlasterReady(double Low, double High);
+/// <param name="Low">With everything uncertain taken so that it dries faster.</param>
+/// <param name="High">The slow way; null where it was not reached in the time looked at.</param>
+public sealed record PlasterReady(double Low, double? High);
 
 /// <summary>One month of a climate: mean daily high and low, °C.</summary>
 public readonly record struct MonthRange(int Number, double High, double Low);

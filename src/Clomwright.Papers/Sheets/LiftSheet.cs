@@ -22,7 +22,7 @@ internal static class LiftSheet
             .. FacesAndOpenings(scene, lift),
             Cautions(scene, lift),
             .. SetIn(scene, lift),
-            .. Ready(scene, lift),
+            LiftWindow.Of(scene, lift),
         ];
         return Draft.Flow(head, scene.Portrait, blocks, say);
     }
@@ -211,14 +211,6 @@ internal static class LiftSheet
         new Cell(name, note) { Lettering = Styles.BodyStrong },
     ]);
 
-    private static IEnumerable<Block> Ready(Scene scene, LiftSlice lift)
-    {
-        var say = scene.Say;
-        yield return new Heading(say.Say("lift.ready")) { Above = 4 };
-        yield return new Paragraph(say.Say(lift.Number == scene.Geometry.Lifts.Count ? "lift.ready-last" : "lift.ready-test"), Styles.Body) { Above = 1.5 };
-        yield return new Facts([.. ((string[])["lift.laid-on", "lift.firm-from", "lift.keys-until", "lift.checked-by"]).Select(k => new Fact(say.Say(k), ""))], Styles.Body) { Above = 3 };
-    }
-
     private static Cautions Cautions(Scene scene, LiftSlice lift)
     {
         var say = scene.Say;
@@ -238,6 +230,7 @@ internal static class LiftSheet
             items.Add(say.Say("caution.free-wall"));
         }
 
+        items.AddRange(LiftWindow.Warnings(scene, lift.Number));
         return new Cautions(say.Say("caution.title"), items) { Above = 4 };
     }
 }

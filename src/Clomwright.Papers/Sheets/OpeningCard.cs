@@ -1,3 +1,4 @@
+using Clomwright.Analysis.Drying;
 using Clomwright.Building;
 using Clomwright.Evidence;
 using Clomwright.Geometry;
@@ -28,7 +29,7 @@ internal static class OpeningCard
         List<Block> blocks =
         [
             new Beside(
-                new Stack([new Picture(marks, marks.Bounds().Inset(-0.5))]),
+                new Stack([new Picture(marks, marks.Bounds().Inset(-0.5)), .. Settling(scene, place)]),
                 new Stack([Sizes(scene, place), .. Where(scene, place), .. Pieces(scene, place)]),
                 DrawingWidth / (SheetFrame.Content(scene.Portrait.Width, scene.Portrait.Height).Width - 6)),
             Cautions(scene, place),
@@ -60,7 +61,9 @@ internal static class OpeningCard
             var gap = SettlementGap.Over(frame, scene.House.Mix);
             rows.Add(gap.Value is { } g
                 ? Size(scene, "opening.gap", Amount.Metres(g), gap.Tag)
-                : new Row(say.Say("opening.gap"), new Cell(say.Say("not-checked")) { Lettering = Styles.BodyStrong }, new Cell(say.Say("opening.gap-unknown")) { Lettering = Styles.Small }));
+                : Forecast(scene, place)?.Gap.High is { } most
+                    ? Size(scene, "opening.gap", say.One(Amount.Metres(most)), Wording.Dotted(say.Other(Amount.Metres(most)), say.Say("opening.gap-forecast-most")))
+                    : new Row(say.Say("opening.gap"), new Cell(say.Say("not-checked")) { Lettering = Styles.BodyStrong }, new Cell(say.Say("opening.gap-unknown")) { Lettering = Styles.Small }));
         }
 
         if (place.Header is { } header)
@@ -73,6 +76,29 @@ internal static class OpeningCard
         rows.Add(Size(scene, "opening.bow-outside", Amount.Metres(place.BowOutside), Tag.Computed));
         return new Table([new(say.Say("kind." + o.Kind.ToString().ToLowerInvariant())) { Grows = 1 }, new("", Anchor.End), new("")], rows);
     }
+
+    private static FrameGap? Forecast(Scene scene, OpeningPlace place) =>
+        scene.Set.Drying is { Value: { } drying } ? drying.Gaps.FirstOrDefault(g => g.Opening == place.Opening.Name) : null;
+
+    /// <summary>What the forecast of drying says: how far the cob beside the frame still comes down once it is bridged, and when that may be.</summary>
+    private static IEnumerable<Block> Settling(Scene scene, OpeningPlace place)
+    {
+        var say = scene.Say;
+        if (Forecast(scene, place) is not { } gap)
+        {
+            yield break;
+        }
+
+        string Band(Func<Amount, string> text) => gap.Gap is { Low: { } low, High: { } high } ? $"{text(Amount.Metres(low))} – {text(Amount.Metres(high))}" : say.Say("not-known");
+        yield return new Facts(
+        [
+            new Fact(say.Say("opening.gap-forecast"), Band(say.One), Wording.Dotted(gap.Gap.High is null ? "" : Band(say.Other), say.Say("drying.forecast"))),
+            new Fact(say.Say("opening.bridge"), say.Say("drying.days", ("days", Forecasts.Days(gap.BridgeAfter.Low, gap.BridgeAfter.High))), say.Say("opening.bridge-note")),
+        ], Styles.BodyStrong) { Above = 4, Across = 2 };
+    }
+
+    private static Row Size(Scene scene, string key, string first, string note) =>
+        new(scene.Say.Say(key), new Cell(first) { Lettering = Styles.BodyStrong }, new Cell(note) { Lettering = Styles.Small });
 
     private static Row Size(Scene scene, string key, Amount amount, Tag tag) => Size(scene, key, scene.Say.One(amount), scene.Say.Other(amount), tag);
 

@@ -61,7 +61,9 @@ internal static class PlasterCard
         List<Row> rows =
         [
             Step(say, "plaster.before-reading", Wording.Dotted(say.Say("plaster.reading-lines"), plaster.Ready.Value is { } ready
-                ? say.Say("plaster.ready", ("low", new Amount(ready.Low, Dimension.Days)), ("high", new Amount(ready.High, Dimension.Days)))
+                ? ready.High is { } high
+                    ? say.Say("plaster.ready", ("low", new Amount(ready.Low, Dimension.Days)), ("high", new Amount(high, Dimension.Days)))
+                    : say.Say("plaster.ready-open", ("low", new Amount(ready.Low, Dimension.Days)))
                 : say.Say("plaster.ready-unknown", ("because", say.Say(plaster.Ready.NotChecked!))))),
             Step(say, "plaster.before-weather", Wording.Dotted(plaster.SeasonRule is { } rule ? say.Say(rule) : "", plaster.Season.Value is { } season
                 ? season.Months.Count == 0 ? say.Say("plaster.no-month") : say.Say("plaster.months", ("months", string.Join(", ", season.Months.Select(m => say.Say("month." + m)))))

@@ -135,7 +135,7 @@ public sealed class HouseStudy
     public Sequence<Assumption> Assumptions => Quantities.Assumptions.Concat(Mix.Assumptions).Concat(Roof.Assumptions).Concat(WallTop.Assumptions).Concat(Foundation.Assumptions).Concat(Finishes.Assumptions).Distinct().ToSequence();
 
     /// <summary>The calculations behind the numbers, for papers to print; those of drying stand in its own result, so that nobody runs it for a list.</summary>
-    public Sequence<Calculation> Calculations => [.. Quantities.Calculations, .. Mix.Calculations, .. Roof.Calculations, .. WallTop.Calculations, .. Foundation.Calculations, .. Finishes.Calculations];
+    public Sequence<Calculation> Calculations => [.. Quantities.Calculations, .. Mix.Calculations, .. Roof.Calculations, .. WallTop.Calculations, .. Foundation.Calculations, .. Finishes.Calculations, .. Cover.Value is { } cover ? [cover.How] : (Sequence<Calculation>)[]];
 
     /// <summary>At most three tried changes that mend a finding; none for one that does not fall short.</summary>
     public Sequence<Mend> MendsOf(Finding finding) => Mends.MendsOf.Finding(this, finding);

@@ -93,6 +93,12 @@ internal static class RoofFigures
         ("tees", Checks(top.Tees)),
         ("beam", Checks(top.Beam)),
         ("lateral", Checks(top.Lateral)),
+        ("bearing", Checks(top.Bearing)),
+        ("seats", Row(top.Seats, s => Tree(
+            ("pole", Name(s.Pole)),
+            ("piece", Computed(s.Piece, Dimension.Count)),
+            ("rise", Computed(s.Rise, Dimension.Length)),
+            ("offCentre", Computed(s.OffCentre, Dimension.Length))))),
         ("seatEccentricity", Computed(top.SeatEccentricity, Dimension.Fraction)),
         ("beamPieces", Row(top.BeamPieces, p => Tree(
             ("number", Computed(p.Number, Dimension.Count)),

@@ -13,4 +13,14 @@ public sealed class DowelEnTests
         Near.Relative(15.162e6, DowelEn.Bearing(350, 0.016), 1e-4);
         Near.Relative(1.15 * Math.Sqrt(2 * 162.14 * 15.162e6 * 0.016), DowelEn.SingleShear(0.016, 1, 15.162e6, 400e6), 1e-3);
     }
+
+    // Rank analytic: thin outer timbers crush first, t_1 f d a plane; and n_ef of 4 bolts at 5 d: 4^0.9 (5/13)^0.25 = 3.4822*0.7875 = 2.7422.
+    [Fact]
+    public void BoltsOfARow_AndThinSides_AreAsWorkedByHand()
+    {
+        Near.Relative(0.005 * 15e6 * 0.016, DowelEn.DoubleShear(0.016, 0.005, 1, 15e6, 400e6), 1e-9);
+        Near.Relative(0.5 * 0.005 * 15e6 * 0.016, DowelEn.DoubleShear(0.016, 1, 0.005, 15e6, 400e6), 1e-9);
+        Near.Relative(2.7422, DowelEn.Effective(4, 5), 1e-3);
+        Assert.Equal(1, DowelEn.Effective(1, 13));
+    }
 }

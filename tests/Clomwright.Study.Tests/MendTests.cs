@@ -50,6 +50,8 @@ public class MendTests
             { "crossing-pinned", new Edit.ChangeRoof(((Roof.Reciprocal)Houses.HeronPoint.Roof!) with { Joint = PoleJoint.Lashed }).Apply(Houses.HeronPoint) },
             { "seat-centre", new Edit.ChangeBondBeam(Houses.HeronPoint.BondBeam! with { Offset = Length.FromInches(3) }).Apply(Houses.HeronPoint) },
             { "header-pressure", new Edit.ChangeOpening("door", Houses.HeronPoint.Openings[0] with { Header = Houses.HeronPoint.Openings[0].Header! with { Bearing = Length.FromInches(3), CrossPad = true } }).Apply(Houses.HeronPoint with { Mix = new Mix() }) },
+            { "header-sag", new Edit.ChangeOpening("door", Houses.HeronPoint.Openings[0] with { Header = Houses.HeronPoint.Openings[0].Header! with { Depth = Length.FromInches(2) } }).Apply(Houses.HeronPoint) },
+            { "tee-bar", new Edit.ChangeTees(Houses.HeronPoint.Tees! with { Timber = Length.FromInches(2), Bolt = new Length(Length.PerInch / 4), Bar = Length.FromInches(24) }).Apply(Houses.HeronPoint with { Site = Houses.HeronPoint.Site with { WindSpeed = new Speed(85), Exposure = "D" } }) },
             { "ground-bearing", Houses.HeronPoint with { Site = Houses.HeronPoint.Site with { SoilBearing = new Stress(85_000) } } },
             { "middle-third", Houses.HeronPoint with { Stem = Houses.HeronPoint.Stem with { InsideOffset = Length.FromInches(8) }, Trench = Houses.HeronPoint.Trench! with { Width = Length.FromInches(20) } } },
             { "drain-outlet", Houses.HeronPoint with { Trench = Houses.HeronPoint.Trench! with { Outlet = Length.FromInches(-38) } } },

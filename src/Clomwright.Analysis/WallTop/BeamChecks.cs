@@ -14,7 +14,7 @@ namespace Clomwright.Analysis.WallTop;
 /// </remarks>
 internal static class BeamChecks
 {
-    private const string Subject = "bond beam";
+    public const string Subject = "bond beam";
 
     /// <summary>A pole's seat along the beam, m.</summary>
     private const double Seat = 0.2;
@@ -40,7 +40,7 @@ internal static class BeamChecks
     {
         var (pull, sense, why) = Pull(kind, roof);
         why ??= Why(beam, pieces);
-        return why is null ? Laps(beam, pieces, pull, sense) : ((string[])["bond-beam-tension", "bond-beam-bolts", "bond-beam-lap"]).Select(k => new CheckedMember(k, Subject, why));
+        return why is null ? (Timber.Piece(beam.Material, beam.Width.Metres, beam.Depth.Metres)!.System == TimberSystem.En ? LapsEn.Of(beam, pull, sense) : Laps(beam, pieces, pull, sense)) : ((string[])["bond-beam-tension", "bond-beam-bolts", "bond-beam-lap"]).Select(k => new CheckedMember(k, Subject, why));
     }
 
     private static (double Force, string Sense, Message? Why) Pull(Building.Roof kind, RoofResult roof)
@@ -68,7 +68,6 @@ internal static class BeamChecks
 
     private static Message? Why(BondBeam beam, Sequence<BeamPiece> pieces) =>
         Timber.Piece(beam.Material, beam.Width.Metres, beam.Depth.Metres) is not { Tension: not null } timber ? Message.Of("analysis.roof.species-unknown", ("species", beam.Material))
-        : timber.System == TimberSystem.En ? new Message("analysis.walltop.bolts-en")
         : pieces.Count == 0 ? new Message("analysis.walltop.no-pieces")
         : beam.Lap is null || beam.Bolt is null ? new Message("analysis.walltop.laps-not-described")
         : beam.Bolt.Value.Metres < Dowel.DiameterMin ? new Message("analysis.walltop.bolt-thin")

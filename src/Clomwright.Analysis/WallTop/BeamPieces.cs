@@ -157,7 +157,7 @@ internal static class BeamPieces
             var turn = -Math.Atan2(along.Cross(next), along.Dot(next));
             return new BeamPiece(k + 1, curve.OffsetArc(0, Station(k), offset), curve.OffsetArc(0, Station(k + 1), offset), along.Norm, turn / 2, rise)
             {
-                Reach = Reach(geometry, Station(k + 1)),
+                Reach = Reach(geometry, Station(k + 1)), Corner = a,
             };
         })];
     }

@@ -27,6 +27,8 @@ public static class FromRoof
         var settled = cobBearing ?? Settle.Or((double?)null, new Amount(AssumedBearing, Dimension.Stress), "cob-bearing", new Message("analysis.assumed.cob-bearing"), Sources.Get("cob-strength-memory"));
         var bearing = settled.Assumption is { } assumed ? new Cited<double>(settled.Value, assumed.Source, Tag.Assumed) : new Cited<double>(settled.Value, Sources.Get("en-1990-d"), Tag.Measured);
         var pieces = BeamPieces.Of(geometry);
+        var seating = new SeatChecks(geometry, combined, pieces, bearing);
+        var seats = seating.Seats;
         var lateral = LateralPath.Of(geometry, roof, DryCob, bearing);
         var headers = new HeaderChecks(geometry, combined, WetCob, bearing);
         var top = geometry.Wall.Top.Metres;
@@ -35,7 +37,9 @@ public static class FromRoof
         {
             Headers = geometry.Openings.Where(o => o.Header is not null && o.Opening.Header is not null).SelectMany(headers.Of).ToSequence(),
             Tees = TeeChecks.Of(geometry, combined, DryCob),
-            SeatEccentricity = Math.Abs(offset) / geometry.Wall.ThicknessAt(top),
+            Seats = seats,
+            Bearing = seating.Of(seats).ToSequence(),
+            SeatEccentricity = seats.Count > 0 ? seats.Max(s => s.Share) : Math.Abs(offset) / geometry.Wall.ThicknessAt(top),
             BeamPieces = pieces,
             Beam = BeamChecks.Of(geometry, roof, pieces).ToSequence(),
             Lateral = lateral.Checks,

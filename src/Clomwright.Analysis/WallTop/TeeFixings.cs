@@ -48,6 +48,13 @@ internal static class TeeFixings
         var bending = sheet.Step("bending-stress", "f_b", "M/S", moment.Value.Si / modulus.Value.Si, Dimension.Stress, mechanics, moment, modulus);
         yield return Made("tee-bar", bending.Value, fb.Value, sheet);
 
+        if (timber.System == TimberSystem.En)
+        {
+            sheet = new Worksheet("tee-bolt");
+            yield return Made("tee-bolt", pull.Value, BoltEn(sheet, beam, timber, side, bolt, state).Value, sheet);
+            yield break;
+        }
+
         // Across the grain of beam and bar, along that of the leg.
         var g = timber.SpecificGravity!.Value;
         var along = Dowel.BearingAlong(g);
@@ -62,6 +69,20 @@ internal static class TeeFixings
         yield return Made("tee-bolt", pull.Value, held.Value, sheet);
 
         CheckedMember Made(string key, Amount demand, Amount capacity, Worksheet steps) => new(key, subject, new MemberCheck(state.Combination.Key, state.Sense, demand, capacity, steps.Done));
+    }
+
+    /// <summary>The weaker of both bolts by EN 1995: through beam and leg in two planes, through leg and bar in one.</summary>
+    private static Symbol BoltEn(Worksheet sheet, BondBeam beam, Timber timber, double side, double bolt, CombinedState state)
+    {
+        var density = Math.Min(DowelEn.Density(timber), DowelEn.Density(Timber.Piece(beam.Material, beam.Width.Metres, beam.Depth.Metres)!));
+        var bearing = DowelEn.Bearing(density, bolt);
+        var outer = (beam.Width.Metres - side) / 2;
+        var foot = DowelEn.SingleShear(bolt, side, bearing, DowelEn.Ultimate) <= 2 * DowelEn.DoubleShear(bolt, outer, side, bearing, DowelEn.Ultimate);
+        var memory = Sources.Get("en-1995-memory");
+        var f = DowelEn.Steps(sheet, bolt, foot ? side : outer, foot ? null : side, density);
+        var mod = Worksheet.Code("k_mod", "duration-en", Ec5.Duration(state.Combination), Dimension.Number, memory);
+        var gamma = Worksheet.Code("gamma_M", "partial-factor", Ec5.PartialFactor, Dimension.Number, Sources.Get("en-1995-examples"));
+        return sheet.Step("bolt-held", "F_d", "k_mod*F_v/gamma_M", Ec5.Design(f.Value.Si, mod.Value.Si), Dimension.Force, memory, mod, f, gamma);
     }
 
     private static double BeamBearing(BondBeam beam, double bolt) =>
@@ -89,12 +110,8 @@ internal static class TeeFixings
             return Message.Of("analysis.roof.species-unknown", ("species", beam.Material));
         }
 
-        if (timber.System == TimberSystem.En || under.System == TimberSystem.En)
-        {
-            return new Message("analysis.walltop.bolts-en");
-        }
-
-        if (state.Combination.Form == Loads.LoadForm.Strength)
+        var european = state.Combination.Form == Loads.LoadForm.Strength;
+        if ((timber.System == TimberSystem.En) != european || (under.System == TimberSystem.En) != european)
         {
             return new Message("analysis.members.systems");
         }

@@ -1,5 +1,6 @@
 using Clomwright.Analysis.Members;
 using Clomwright.Evidence;
+using Clomwright.Geometry;
 
 namespace Clomwright.Analysis.WallTop;
 
@@ -12,7 +13,13 @@ public sealed record WallTopResult
     /// <summary>Each tee against the uplift that comes to it.</summary>
     public required Sequence<CheckedMember> Tees { get; init; }
 
-    /// <summary>Off-centre of the bond-beam line from the middle of the wall top, as a share of the thickness there; a sixth is the edge of the middle third.</summary>
+    /// <summary>Where each pole sits on its straight piece of bond beam; none without poles or bond beam.</summary>
+    public required Sequence<PoleSeat> Seats { get; init; }
+
+    /// <summary>Pressure on the cob under each pole.</summary>
+    public required Sequence<CheckedMember> Bearing { get; init; }
+
+    /// <summary>The farthest that a seat lies from the middle of the wall top, as a share of the thickness there; a sixth is the edge of the middle third. Without poles that of the bond-beam line.</summary>
     public required double SeatEccentricity { get; init; }
 
     /// <summary>Pieces of the bond beam on the curve; none without a bond beam.</summary>
@@ -29,7 +36,7 @@ public sealed record WallTopResult
 
     /// <summary>How.</summary>
     public Sequence<Calculation> Calculations =>
-        [.. Headers.Concat(Tees).Concat(Beam).Concat(Lateral).Select(m => m.How).OfType<Calculation>()];
+        [.. Headers.Concat(Tees).Concat(Bearing).Concat(Beam).Concat(Lateral).Select(m => m.How).OfType<Calculation>()];
 }
 
 /// <summary>One straight piece of the bond beam. Its line keeps within a fifth of the beam's width of the curve.</summary>
@@ -43,4 +50,19 @@ public sealed record BeamPiece(int Number, double From, double To, double Chord,
 {
     /// <summary>From the joint at its far end to the nearest edge of an opening or side of a tee's leg, m; 0 over one.</summary>
     public double Reach { get; init; }
+
+    /// <summary>Where its centreline begins, in plan.</summary>
+    public PlanPoint Corner { get; init; }
+}
+
+/// <summary>Where a pole presses on the wall top.</summary>
+/// <param name="Pole">Its name.</param>
+/// <param name="Piece">Number of the piece of bond beam under it.</param>
+/// <param name="Rise">How far the curve of the bond beam bulges past the straight piece there, m.</param>
+/// <param name="OffCentre">From the middle of the wall top to the middle of the piece, m; positive outward.</param>
+/// <param name="Thickness">Of the wall top, m.</param>
+public sealed record PoleSeat(string Pole, int Piece, double Rise, double OffCentre, double Thickness)
+{
+    /// <summary>Off-centre over thickness.</summary>
+    public double Share => Math.Abs(OffCentre) / Thickness;
 }

@@ -28,9 +28,10 @@ internal static class FromResults
             .. roof.Reciprocal.Value is { } frame ? OfReciprocal.Frame(house, frame, missing)
                 : roof.Plain.Value is { } plain ? OfPlain(plain, missing)
                 : Nothing(house.Roof, Why(roof)),
-            .. top.Headers.Select(header => header.Key == "header-bearing" ? OnCob(Leaning(Member(header, missing), top, ["cob-wet", "cob-bearing"]), mix) : Leaning(Member(header, missing), top, ["cob-wet"])),
+            .. top.Headers.Select(header => header.Key == "header-bearing" ? Length(house, OnCob(Leaning(Member(header, missing), top, ["cob-wet", "cob-bearing"]), mix), header) : Leaning(Member(header, missing), top, ["cob-wet"])),
             .. OfWallTop.Demands(geometry, top, missing),
-            Seats(house, top),
+            .. Seats(house, top),
+            .. top.Bearing.Select(seat => Spread(OnCob(Leaning(Member(seat, missing), top, ["cob-bearing"]), mix), seat)),
             .. Deck(roof, missing),
         ];
     }
@@ -39,7 +40,7 @@ internal static class FromResults
     /// <param name="member">The member.</param>
     /// <param name="missing">A load that belongs in its combinations and is not known; null when all are.</param>
     public static CheckedDemand Member(CheckedMember member, Message? missing) => member.Check.Value is { } check
-        ? CheckedDemand.Held(RuleOf(member.Key), member.Subject, check.Demand, check.Capacity) with { Missing = missing, Notes = [Governs(check), .. Wanting(check), .. Unsure(check)] }
+        ? CheckedDemand.Held(RuleOf(member.Key), member.Subject, check.Demand, check.Capacity) with { Missing = missing, Notes = [Governs(check), .. Wanting(member.Key, check), .. Unsure(check)] }
         : CheckedDemand.Unknown(RuleOf(member.Key), member.Subject, member.Check.NotChecked!);
 
     /// <summary>The demand with the assumptions that it leans on; one that was not made leans on none.</summary>
@@ -55,6 +56,12 @@ internal static class FromResults
     /// <summary>What the pressure on cob is held against: measured, by whom and when.</summary>
     private static CheckedDemand OnCob(CheckedDemand demand, MixResult mix) => demand.NotChecked is not null || mix.Strength.Tag != Tag.Measured ? demand
         : demand with { Notes = demand.Notes.Plus(Message.Of("study.demand.cob-measured", ("why", mix.Strength.Why), ("allowed", new Amount(mix.Strength.Allowable, Dimension.Stress)))) };
+
+    /// <summary>The bearing that is described beside the one that the pressure asks.</summary>
+    private static CheckedDemand Length(House house, CheckedDemand demand, CheckedMember header) =>
+        header.Check.Value is { Needed: { } needed } && house.Openings.FirstOrDefault(o => $"{o.Name}/header" == header.Subject)?.Header is { } made
+            ? demand with { Notes = demand.Notes.Plus(Message.Of("study.demand.header-length", ("given", made.Bearing), ("needed", needed))) }
+            : demand;
 
     private static IEnumerable<CheckedDemand> OfPlain(PlainResult plain, Message? missing) =>
     [
@@ -77,9 +84,19 @@ internal static class FromResults
     /// <summary>Deck boards and secondary poles; what they sag is held under weight and snow alone.</summary>
     private static IEnumerable<CheckedDemand> Deck(RoofResult roof, Message? missing) => roof.Deck.Select(check => Member(check, missing));
 
-    private static CheckedDemand Seats(House house, WallTopResult top) => house.BondBeam is null
-        ? CheckedDemand.Unknown("seat-centre", "bond beam", new Message("analysis.members.no-beam"))
-        : CheckedDemand.Held("seat-centre", "bond beam", Amount.Fraction(top.SeatEccentricity), Amount.Fraction(1));
+    private static IEnumerable<CheckedDemand> Seats(House house, WallTopResult top) =>
+        house.BondBeam is null ? [CheckedDemand.Unknown("seat-centre", "bond beam", new Message("analysis.members.no-beam"))]
+        : top.Seats.Count == 0 ? [CheckedDemand.Unknown("seat-centre", "bond beam", new Message("analysis.walltop.no-pieces"))]
+        : top.Seats.Select(seat => CheckedDemand.Held("seat-centre", seat.Pole, Amount.Fraction(seat.Share), Amount.Fraction(1)) with
+        {
+            Notes = [Message.Of("study.demand.seat-rise", ("piece", seat.Piece), ("rise", Amount.Metres(seat.Rise)), ("off", Amount.Metres(Math.Abs(seat.OffCentre))))],
+        });
+
+    /// <summary>A spread of 45 degrees is the least: too much pressure by it is not yet too much, and a person says what a stiff beam does.</summary>
+    private static CheckedDemand Spread(CheckedDemand demand, CheckedMember seat) => demand is not { Demand: { } pressure, Capacity: { } allowed } ? demand : demand with
+    {
+        Question = Message.Of("study.ask.seat-pressure", ("pole", seat.Subject), ("pressure", pressure), ("allowed", allowed), ("needed", seat.Check.Value!.Needed!.Value)),
+    };
 
     /// <summary>Sag is held under weight and snow alone.</summary>
     public static bool IsSag(CheckedMember member) => member.Key is "ring-sag" or "rafter-sag";
@@ -99,7 +116,7 @@ internal static class FromResults
         : check.Combination.Length == 0 ? Message.Of("study.demand.governs-hardest", ("sense", new Message($"study.sense.{check.Sense}")))
         : Message.Of("study.demand.governs", ("combination", check.Combination), ("sense", new Message($"study.sense.{check.Sense}")));
 
-    private static IEnumerable<Message> Wanting(MemberCheck check) => check.Needed is { } needed && check.Use > 0 ? [Message.Of("study.demand.needed", ("needed", needed))] : [];
+    private static IEnumerable<Message> Wanting(string key, MemberCheck check) => key != "header-bearing" && check.Needed is { } needed && check.Use > 0 ? [Message.Of("study.demand.needed", ("needed", needed))] : [];
 
     /// <summary>Whose numbers behind a check nobody could read again.</summary>
     public static IEnumerable<Message> Unsure(MemberCheck check)

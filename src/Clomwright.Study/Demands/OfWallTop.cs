@@ -31,7 +31,16 @@ internal static class OfWallTop
     private static CheckedDemand Tee(CheckedDemand demand, CheckedMember tee, WallTopResult top)
     {
         var leaning = FromResults.Leaning(demand, top, tee.Key == "tee-uplift" ? ["cob-dry"] : []);
-        return tee.Key == "tee-uplift" && leaning.NotChecked is null ? leaning with { Notes = [.. leaning.Notes, new Message("study.demand.dry-governs")] } : leaning;
+        return tee.Key == "tee-uplift" && leaning.NotChecked is null ? leaning with { Notes = [.. leaning.Notes, DryGoverns(leaning, top)] } : leaning;
+    }
+
+    /// <summary>What the same cob holds dry and still damp: only its weight counts, so that dry governs.</summary>
+    private static Message DryGoverns(CheckedDemand demand, WallTopResult top)
+    {
+        var damp = demand.Capacity!.Value.Si * Density("cob-wet") / Density("cob-dry");
+        return Message.Of("study.demand.dry-governs", ("dry", demand.Capacity.Value), ("damp", new Amount(damp, Dimension.Force)));
+
+        double Density(string key) => ((Argument.Quantity)top.Assumptions.First(a => a.Key == key).Value).Value.Si;
     }
 
     /// <summary>The widest stretch of bond beam without a tee, as the wall lets them stand.</summary>

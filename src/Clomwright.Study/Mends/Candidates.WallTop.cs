@@ -81,4 +81,14 @@ internal static partial class Candidates
             ? [new Edit.ChangeTees(tees with { Spacing = Share(tees.Spacing, 0.75) }), new Edit.ChangeTees(tees with { Depth = Length.FromInches(24) }), new Edit.ChangeTees(tees with { Spacing = Share(tees.Spacing, 0.5) })]
             : [];
     }
+
+    /// <summary>One more piece side by side, where the wall is thick enough for it.</summary>
+    private static IEnumerable<Edit> OneMorePiece(Need need) => need.Opening is { Header: { } header } opening && Sensible(need)
+        ? [new Edit.ChangeOpening(opening.Name, opening with { Header = header with { Pieces = header.Pieces + 1 } })]
+        : [];
+
+    /// <summary>The beam back on the middle; then outward by as much as its pieces lie inside the curve under the poles.</summary>
+    private static IEnumerable<Edit> CentredBeam(Need need) => need.House.BondBeam is { } beam
+        ? [new Edit.ChangeBondBeam(beam with { Offset = Length.Zero }), .. need.Study.WallTop.Seats is { Count: > 0 } seats ? [new Edit.ChangeBondBeam(beam with { Offset = Length.Nearest((seats.Min(s => s.Rise) + seats.Max(s => s.Rise)) / 2) })] : Array.Empty<Edit>()]
+        : [];
 }

@@ -58,8 +58,8 @@ internal static partial class Candidates
             "bond-beam-bending" => DeeperBeam(need),
             "lap-places" => ShorterLap(need),
             "lateral-path" => Sideways(need),
-            "header-sag" => DeeperHeader(need, Math.Cbrt),
-            "header-bending" => DeeperHeader(need, Math.Sqrt),
+            "header-sag" => [.. DeeperHeader(need, Math.Cbrt), .. OneMorePiece(need)],
+            "header-bending" => [.. DeeperHeader(need, Math.Sqrt), .. OneMorePiece(need)],
             "header-shear" => DeeperHeader(need, ratio => ratio),
             "header-pressure" => LongerBearing(need),
             "stem-bearing" => WiderStem(need),
@@ -78,7 +78,7 @@ internal static partial class Candidates
             "lime-coat" => ThinnerCoats(need with { IsLime = true }),
             "earth-coat" => ThinnerCoats(need),
             "lath-lap" => LongerLap(need),
-            "seat-centre" => need.House.BondBeam is { } beam ? [new Edit.ChangeBondBeam(beam with { Offset = Length.Zero })] : [],
+            "seat-centre" => CentredBeam(need),
             _ => [],
         };
     }

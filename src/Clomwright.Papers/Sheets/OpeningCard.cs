@@ -69,11 +69,6 @@ internal static class OpeningCard
         if (place.Header is { } header)
         {
             rows.Add(Size(scene, "opening.bearing", o.Header!.Bearing, Tag.Given));
-            if (scene.Set.WallTop?.Headers.FirstOrDefault(c => c.Key == "header-bearing" && c.Subject == $"{o.Name}/header")?.Check.Value?.Needed is { } asked)
-            {
-                rows.Add(Size(scene, "opening.bearing-needed", asked, Tag.Computed));
-            }
-
             rows.Add(Size(scene, header.ProudInside > 0 ? "opening.header-proud" : "opening.header-buried", Amount.Metres(Math.Abs(header.ProudInside)), Tag.Computed));
         }
 

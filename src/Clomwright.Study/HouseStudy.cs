@@ -47,7 +47,7 @@ public sealed class HouseStudy
         House = house;
         Options = options;
         geometry = new(() => GeometryOf(house, earlier));
-        quantities = new(() => WithFinishes(Clomwright.Geometry.Quantities.Of(Geometry), Finishes));
+        quantities = new(() => WithRoofAndFinishes(Clomwright.Geometry.Quantities.Of(Geometry), Roof, Finishes));
         mix = new(() => FromTests.Of(house.Mix, Quantities));
         settingOut = new(() => SettingOuts.Of(Geometry));
         roof = new(() => RoofOf(house, Geometry, earlier));
@@ -149,8 +149,9 @@ public sealed class HouseStudy
     /// <summary>The quick study of a house.</summary>
     public static HouseStudy Of(House house) => Of(house, StudyOptions.Quick);
 
-    /// <summary>The orders of plasters and floor with those of the wall.</summary>
-    private static HouseQuantities WithFinishes(HouseQuantities wall, FinishesResult finishes) => wall with { Orders = [.. wall.Orders, .. finishes.Orders] };
+    /// <summary>The orders of the roof, plasters and floor with those of the wall.</summary>
+    private static HouseQuantities WithRoofAndFinishes(HouseQuantities wall, RoofResult roof, FinishesResult finishes) =>
+        wall with { Orders = [.. wall.Orders, .. roof.Skin?.Orders ?? [], .. finishes.Orders] };
 
     private static HouseGeometry GeometryOf(House house, HouseStudy? earlier) =>
         earlier is { geometry.IsValueCreated: true } && WhatGeometryReads(earlier.House) == WhatGeometryReads(house)

@@ -31,7 +31,16 @@ internal static class RoofFigures
         ("hoop", Number(plain.Hoop)),
         ("checks", Checks(plain.Checks)),
         ("spans", Spans(roof)),
-        ("deck", Checks(roof.Deck)));
+        ("deck", Checks(roof.Deck)),
+        ("skin", Skin(roof)));
+
+    private static Figure Skin(RoofResult roof) => roof.Skin is not { } skin ? new Figure.NotChecked(new Message("analysis.roof.none")) : Tree(
+        ("surface", Computed(skin.Surface, Dimension.Area)),
+        ("eaveLength", Computed(skin.EaveLength, Dimension.Length)),
+        ("membrane", Computed(skin.Membrane, Dimension.Area)),
+        ("sheetWidth", Computed(skin.SheetWidth, Dimension.Length)),
+        ("sheetLength", Computed(skin.SheetLength, Dimension.Length)),
+        ("sheetWaste", Computed(skin.SheetWaste, Dimension.Fraction)));
 
     private static Figure Spans(RoofResult roof) => roof.Spans is not { } spans ? new Figure.NotChecked(new Message("analysis.roof.none")) : Tree(
         ("deck", Computed(spans.Deck, Dimension.Length)),
@@ -80,6 +89,7 @@ internal static class RoofFigures
         ("charlie", Checks(frame.Charlie)),
         ("spans", Spans(roof)),
         ("deck", Checks(roof.Deck)),
+        ("skin", Skin(roof)),
         ("uplift", List(frame.Uplift, Dimension.Force)),
         ("raising", Tree(
             ("order", Row(frame.Raising.Order, n => Computed(n, Dimension.Count))),

@@ -57,11 +57,14 @@ public static class FromGeometry
             _ => DeckSpans.Round(layout.Poles, roof),
         };
         var deck = OnDeck(spans, house, roof, weights, slope, snow, wind);
+        var skin = roof is Building.Roof.Radial
+            ? RoofSkins.Round(geometry, roof, layout.Shares, 0, geometry.Curve.Centre, eaveOffset, open: false)
+            : RoofSkins.Strips(geometry, roof, layout.Shares, eaveOffset);
         return new RoofResult
         {
-            Reciprocal = new Message("analysis.roof.not-reciprocal"), Plain = result, Spans = spans, Deck = deck, Snow = snow, Wind = wind, LayersWet = weights.LayersWet, LayersDry = weights.LayersDry,
-            Assumptions = [.. weights.Assumptions, .. snow.Value?.Assumptions ?? [], .. wind.Value?.Assumptions ?? [], .. OnRoof()],
-            Calculations = [.. Steps([.. result.Checks, .. deck]), .. Common(weights, snow, wind)],
+            Reciprocal = new Message("analysis.roof.not-reciprocal"), Plain = result, Spans = spans, Deck = deck, Skin = skin, Snow = snow, Wind = wind, LayersWet = weights.LayersWet, LayersDry = weights.LayersDry,
+            Assumptions = [.. weights.Assumptions, .. snow.Value?.Assumptions ?? [], .. wind.Value?.Assumptions ?? [], .. OnRoof(), .. skin.Assumptions],
+            Calculations = [.. Steps([.. result.Checks, .. deck]), skin.How, .. Common(weights, snow, wind)],
         };
     }
 
@@ -92,18 +95,19 @@ public static class FromGeometry
         var result = Checked(ReciprocalRoof.Of(frame, space, stages, weights, axis, Settle), [.. space.Crossings], house, roof, stages, weights, snow, wind);
         var spans = DeckSpans.Round(frame.Poles, roof);
         var deck = OnDeck(spans, house, roof, weights, frame.MeanRadialPitch, snow, wind);
+        var skin = RoofSkins.Round(geometry, roof, shares, frame.RingRadius, frame.Centre, eaveOffset, roof.Eye != Eye.Closed);
         return new RoofResult
         {
-            Reciprocal = result, Plain = new Message("analysis.roof.is-reciprocal"), Spans = spans, Deck = deck, Snow = snow, Wind = wind, LayersWet = weights.LayersWet, LayersDry = weights.LayersDry,
+            Reciprocal = result, Plain = new Message("analysis.roof.is-reciprocal"), Spans = spans, Deck = deck, Skin = skin, Snow = snow, Wind = wind, LayersWet = weights.LayersWet, LayersDry = weights.LayersDry,
             Assumptions =
             [
-                .. weights.Assumptions, .. snow.Value?.Assumptions ?? [], .. wind.Value?.Assumptions ?? [], .. OnRoof(),
+                .. weights.Assumptions, .. snow.Value?.Assumptions ?? [], .. wind.Value?.Assumptions ?? [], .. OnRoof(), .. skin.Assumptions,
                 new Assumption("pole-tail", new Message("analysis.assumed.pole-tail"), Amount.Metres(Tail), Sources.Get("common-practice")),
                 new Assumption("charlie-settle", new Message("analysis.assumed.charlie-settle"), Amount.Metres(Settle), Sources.Get("common-practice")),
                 .. PinChecks.Assumed(roof), .. CharlieChecks.Assumed(),
                 new Assumption("people-lift", new Message("analysis.assumed.people-lift"), new Amount(222.4, Dimension.Force), Sources.Get("planning-lift")),
             ],
-            Calculations = [.. ReciprocalSteps.Of(result), .. Steps([.. result.Checks, .. result.Pins, .. result.WaysOut, .. result.Charlie, .. deck]), .. Common(weights, snow, wind)],
+            Calculations = [.. ReciprocalSteps.Of(result), .. Steps([.. result.Checks, .. result.Pins, .. result.WaysOut, .. result.Charlie, .. deck]), skin.How, .. Common(weights, snow, wind)],
         };
     }
 

@@ -22,6 +22,9 @@ public sealed record RoofResult
     /// <summary>Secondary poles and deck held against their timber.</summary>
     public Sequence<CheckedMember> Deck { get; init; }
 
+    /// <summary>Deck, membrane and layers as sizes to buy and cut; null when the roof is not known.</summary>
+    public RoofSkin? Skin { get; init; }
+
     /// <summary>Snow on it, or why it is not known.</summary>
     public required Known<SnowLoad> Snow { get; init; }
 

@@ -40,7 +40,7 @@ internal static class RoofPlanSheet
         yield return roof.Reciprocal.Is ? Ring(scene, poles) : Plain(scene, poles);
         yield return new Paragraph(say.Say("roof-plan.schedule-note"), Styles.Small) { Above = 1.5 };
         yield return new Heading(say.Say("roof-plan.deck"));
-        yield return new Facts([.. Deck(scene, roof)], Styles.Body) { Above = 1.5, Across = 3 };
+        yield return new Facts([.. Deck(scene, roof)], Styles.Body) { Above = 1.5, Across = 4 };
     }
 
     private static IEnumerable<Fact> Deck(Scene scene, RoofResult roof)

@@ -1,0 +1,149 @@
+using Clomwright.Analysis.Loads;
+using Clomwright.Building;
+using Clomwright.Evidence;
+using Clomwright.Geometry;
+
+namespace Clomwright.Analysis.Roof;
+
+/// <summary>Order lines for a roof: timber, ironwork, sheets, and soil and stone as they come, loose. Shares for waste are common practice; none is published.</summary>
+internal static class RoofOrders
+{
+    /// <summary>A bolt or pin is longer than the wood it holds by this, for washers and nut, m.</summary>
+    public const double PinPast = 0.0508;
+
+    /// <summary>The strap's two ends lie over each other by this, m.</summary>
+    public const double StrapLap = 0.3048;
+
+    private static Source Practice => Sources.Get("common-practice");
+
+    private static Assumption Cut { get; } = Share("waste-roof-timber", 0.10);
+
+    private static Assumption Boards { get; } = Share("waste-deck", 0.15);
+
+    private static Assumption Sheets { get; } = Share("waste-roof-sheet", 0.10);
+
+    private static Assumption LooseSoil { get; } = Share("loose-soil", 0.25);
+
+    private static Assumption LooseStone { get; } = Share("loose-stone", 0.10);
+
+    /// <summary>What to order, and the shares used.</summary>
+    public static (Sequence<OrderLine> Lines, Sequence<Assumption> Assumptions) Of(Building.Roof roof, Sequence<PoleGeometry> poles, RoofSkin skin)
+    {
+        var used = new List<Assumption>();
+        OrderLine[] lines = [.. Timbers(roof, poles, skin, used), .. Iron(roof, poles, used), .. Layers(roof, skin, used)];
+        return (lines.ToSequence(), used.Distinct().ToSequence());
+    }
+
+    private static IEnumerable<OrderLine> Timbers(Building.Roof roof, Sequence<PoleGeometry> poles, RoofSkin skin, List<Assumption> used)
+    {
+        var pair = roof is Building.Roof.Reciprocal { IfOneFails: IfOneFails.Doubled } ? 2 : 1;
+        yield return Line("roof-poles", Message.Of("analysis.order.roof-poles", ("butt", Amount.Metres(poles.Max(p => p.Butt))), ("tip", Amount.Metres(poles.Min(p => p.Tip))), ("timber", roof.Species)),
+            "timber", Amount.Count(pair * poles.Count), null, Message.Of("analysis.order.cut-longest", ("length", Amount.Metres(poles.Max(p => p.CutLength)))), used);
+        if (roof.Secondaries is { PerBay: > 0 } second)
+        {
+            var spans = roof switch
+            {
+                Building.Roof.Shed shed => DeckSpans.Strips(poles, shed.Spacing.Metres, roof),
+                Building.Roof.Gable gable => DeckSpans.Strips(poles, gable.Spacing.Metres, roof),
+                _ => DeckSpans.Round(poles, roof),
+            };
+            yield return Line("roof-secondaries", Message.Of("analysis.order.roof-secondaries", ("diameter", second.Diameter)), "timber", Amount.Metres(spans.Count * spans.SecondaryLength), Cut,
+                Message.Of("analysis.order.pieces-each", ("count", spans.Count), ("length", Amount.Metres(spans.SecondaryLength))), used);
+        }
+
+        yield return roof.Deck is { } deck
+            ? Line("roof-deck", Message.Of("analysis.order.roof-deck", ("thickness", deck), ("timber", roof.DeckMaterial)), "timber", new Area(skin.Surface), Boards, new Message("analysis.order.on-surface"), used)
+            : Unknown("roof-deck", new Message("analysis.order.roof-deck-any"), "timber", new Message("analysis.deck.none"));
+        if (roof.EdgeBoard is { } edge)
+        {
+            yield return Line("roof-edge-board", Message.Of("analysis.order.roof-edge-board", ("height", edge)), "timber", Amount.Metres(skin.EaveLength), Cut, new Message("analysis.order.round-eave"), used);
+        }
+    }
+
+    private static IEnumerable<OrderLine> Iron(Building.Roof roof, Sequence<PoleGeometry> poles, List<Assumption> used)
+    {
+        if (roof is not Building.Roof.Reciprocal reciprocal)
+        {
+            yield break;
+        }
+
+        var pair = reciprocal.IfOneFails is IfOneFails.Doubled ? 2 : 1;
+        if (reciprocal.Pin is { } pin)
+        {
+            used.Add(new("pin-past", new Message("analysis.assumed.pin-past"), Amount.Metres(PinPast), Practice));
+            yield return Line("roof-pins", Message.Of("analysis.order.roof-pins", ("diameter", pin.Diameter)), "roof", Amount.Count(pair * poles.Count), null,
+                Message.Of("analysis.order.pin-length", ("length", Amount.Metres(PinLength(poles)))), used);
+        }
+        else
+        {
+            yield return Unknown("roof-pins", new Message("analysis.order.roof-pins-any"), "roof", new Message("analysis.pin.none"));
+        }
+
+        if (reciprocal.IfOneFails is IfOneFails.Strap strap)
+        {
+            used.Add(new("strap-lap", new Message("analysis.assumed.strap-lap"), Amount.Metres(StrapLap), Practice));
+            yield return Line("roof-strap", Message.Of("analysis.order.roof-strap", ("width", strap.Width), ("thickness", strap.Thickness)), "roof", Amount.Metres(StrapLength(poles)), Cut,
+                new Message("analysis.order.round-ring"), used);
+        }
+    }
+
+    /// <summary>Through both poles of the thickest crossing, with washers and nut, m. A list in the order of carrying.</summary>
+    public static double PinLength(Sequence<PoleGeometry> poles) =>
+        Enumerable.Range(0, poles.Count).Max(i => poles[i].Separation + (poles[i].DiameterAt(poles[i].Far) + Next(poles, i).DiameterAt(Next(poles, i).Near)) / 2) + PinPast;
+
+    /// <summary>Round the ring from crossing to crossing along the poles, and its lap, m.</summary>
+    public static double StrapLength(Sequence<PoleGeometry> poles) => poles.Sum(p => p.Stub / p.PitchCosine) + StrapLap;
+
+    private static PoleGeometry Next(Sequence<PoleGeometry> poles, int i) => poles[(i + 1) % poles.Count];
+
+    private static IEnumerable<OrderLine> Layers(Building.Roof roof, RoofSkin skin, List<Assumption> used)
+    {
+        var membrane = false;
+        for (var i = 0; i < roof.Layers.Count; i++)
+        {
+            var layer = roof.Layers[i];
+            var material = RoofMaterial.Find(layer.Material) ?? (layer.Material is null ? RoofMaterial.Named(layer.Name) : null);
+            var what = Message.Of("analysis.order.roof-layer", ("layer", layer.Name));
+            switch (material?.Key)
+            {
+                case null:
+                    yield return Unknown("roof-layer", what, "roof", Message.Of("analysis.roof.layer-unknown", ("layer", layer.Name), ("material", layer.Material ?? "-")));
+                    break;
+                case "epdm":
+                    membrane = true;
+                    yield return new OrderLine("roof-membrane", what, "roof", new Area(skin.Membrane), skin.SheetWaste, new Area(skin.SheetWidth * skin.SheetLength), Tag.Computed,
+                        Message.Of("analysis.order.one-piece", ("width", Amount.Metres(skin.SheetWidth)), ("length", Amount.Metres(skin.SheetLength))));
+                    break;
+                case "fleece" or "drain-mat" or "insulation":
+                    yield return Line("roof-sheet", what, "roof", new Area(skin.Surface), Sheets, new Message("analysis.order.on-surface"), used);
+                    break;
+                case "crushed-stone" or "gravel" or "sand":
+                    yield return Line("roof-stone", what, "stone", new Volume(skin.Surface * layer.Depth.Metres), LooseStone, Message.Of("analysis.order.loose-depth", ("depth", layer.Depth)), used);
+                    break;
+                default:
+                    yield return Line("roof-soil", what, material.Key == "straw" ? "straw" : "earth", new Volume(skin.Surface * layer.Depth.Metres), LooseSoil, Message.Of("analysis.order.loose-depth", ("depth", layer.Depth)), used);
+                    break;
+            }
+        }
+
+        if (!membrane && roof.Layers.Count > 0)
+        {
+            yield return Unknown("roof-membrane", new Message("analysis.order.roof-membrane-any"), "roof", new Message("analysis.order.no-membrane"));
+        }
+    }
+
+    private static Assumption Share(string key, double share) => new(key, new Message($"analysis.assumed.{key}"), Amount.Fraction(share), Practice);
+
+    private static OrderLine Line(string key, Message what, string supplier, Amount net, Assumption? more, Message basis, List<Assumption> used)
+    {
+        if (more is not null)
+        {
+            used.Add(more);
+        }
+
+        var waste = more is null ? 0 : ((Argument.Quantity)more.Value).Value.Si;
+        return new OrderLine(key, what, supplier, net, waste, net with { Si = net.Si * (1 + waste) }, Tag.Computed, basis);
+    }
+
+    private static OrderLine Unknown(string key, Message what, string supplier, Message why) => new(key, what, supplier, null, 0, null, Tag.Computed, why);
+}

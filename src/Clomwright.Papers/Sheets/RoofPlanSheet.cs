@@ -34,13 +34,20 @@ internal static class RoofPlanSheet
     private static IEnumerable<Block> Numbers(Scene scene, RoofResult roof, IReadOnlyList<RoofPole> poles)
     {
         var say = scene.Say;
-        yield return new Facts([.. Large(scene, roof, poles)], Styles.Heading);
+        yield return new Facts([.. Large(scene, roof, poles)], Styles.Heading) { Across = 7 };
         yield return new Paragraph(say.Say(roof.Reciprocal.Is ? "roof-plan.note" : "roof-plan.note-plain"), Styles.Small) { Above = 2 };
         yield return new Heading(say.Say("roof-plan.schedule"));
         yield return roof.Reciprocal.Is ? Ring(scene, poles) : Plain(scene, poles);
         yield return new Paragraph(say.Say("roof-plan.schedule-note"), Styles.Small) { Above = 1.5 };
         yield return new Heading(say.Say("roof-plan.deck"));
-        yield return new Facts([.. Deck(scene, roof)], Styles.Body) { Above = 1.5, Across = 4 };
+        // One row of numbers; why one is not checked takes the whole width under them.
+        var deck = Deck(scene, roof).ToList();
+        var open = say.Say("not-checked");
+        yield return new Facts([.. deck.Select(f => f.Value == open ? f with { Note = "" } : f)], Styles.Body) { Above = 1.5, Across = 7 };
+        foreach (var fact in deck.Where(f => f.Value == open))
+        {
+            yield return new Paragraph($"{fact.Label}: {open}: {fact.Note}", Styles.Small) { Above = 1 };
+        }
     }
 
     private static IEnumerable<Fact> Deck(Scene scene, RoofResult roof)

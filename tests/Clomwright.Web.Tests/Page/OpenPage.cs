@@ -26,7 +26,7 @@ public sealed class OpenPage : IAsyncDisposable
         var folder = new HouseFolderCopy();
         var workbench = await folder.Start();
         var context = await chromium.Browser.NewContextAsync(new() { ViewportSize = new() { Width = width, Height = height }, ColorScheme = scheme, ReducedMotion = ReducedMotion.Reduce });
-        context.SetDefaultTimeout(15_000);
+        context.SetDefaultTimeout(60_000);
         var page = await context.NewPageAsync();
         var open = new OpenPage(folder, workbench, context, page);
         page.Console += (_, message) =>

@@ -108,7 +108,7 @@ public sealed class RoofSceneTests
         var scene = Of(WithSoil(16));
         Assert.Equal(scene.Findings.Where(f => f.Number is not null).Select(f => f.Id), scene.Plan.Marks.Select(m => m.Id));
         Assert.Equal(scene.Totals.Unchecked, scene.Findings.Count(f => f.Standing == "unchecked"));
-        Assert.Contains(scene.Findings, f => f.Standing == "unchecked" && f.Title.Contains("pins", StringComparison.Ordinal));
+        Assert.Contains(scene.Findings, f => f.Standing == "unchecked" && f.Title.Contains("pole on pole", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -29,7 +29,7 @@ public sealed record DrainLine(double Offset, double Start, double Half, double 
         var (inside, outside) = WallBands.Stem(house.Stem, geometry.Wall);
         var offset = (inside + outside) / 2;
         var half = geometry.Curve.OffsetLength(offset) / 2;
-        var start = (grade - trench.Depth).Metres;
+        var start = grade.Metres - trench.Depth.Metres;
         var run = half + Math.Max(0, trench.OutletRun?.Metres ?? 0);
         double? spread = trench.Outlet is { } outlet ? (start - outlet.Metres) / run : null;
         var fall = trench.Fall?.RiseOverRun ?? spread;

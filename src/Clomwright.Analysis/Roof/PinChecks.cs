@@ -129,10 +129,7 @@ internal sealed class PinChecks
 
     private double Bearing() => timber.System == TimberSystem.Nds
         ? Dowel.BearingAcross(timber.SpecificGravity!.Value, diameter)
-        : DowelEn.Bearing(Density(), diameter);
-
-    /// <summary>rho_k = rho_mean/1.2, kg/m3.</summary>
-    private double Density() => timber.Weight.Value / UsUnits.Gravity / 1.2;
+        : DowelEn.Bearing(DowelEn.Density(timber), diameter);
 
     private double ShearCapacity(CombinedState s, int i) => Strength.Factor(timber, s.Combination) * (timber.System == TimberSystem.Nds
         ? Dowel.Modes(diameter, Member(i), Member(i), Dowel.Yield.Value, Across).SingleShear

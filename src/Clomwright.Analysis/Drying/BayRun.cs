@@ -115,10 +115,8 @@ internal sealed class BayRun
         return least;
     }
 
-    /// <summary>Whether the next lift may come: the stack carries it and the faces of the topmost lift have a skin.</summary>
-    public bool Firm(double next, double water, double safety, double skin) =>
-        strength.Compressive(SkinWater(Lifts - 1)) >= 2 * skin && Safety(next, water) >= safety;
+    /// <summary>How near the topmost lift is to taking the next, 1 and more when it may: the stack carries it and the faces of the topmost lift have a skin.</summary>
+    public double Ready(double next, double water, double safety, double skin) =>
+        Math.Min(strength.Compressive(SkinWater(Lifts - 1)) / (2 * skin), Safety(next, water) / safety);
 
-    /// <summary>Whether the top still keys: its crust is plastic.</summary>
-    public bool Keys(double plasticLimit) => CrustWater >= plasticLimit;
 }

@@ -132,7 +132,7 @@ public sealed record LiftDrying(int Number, double LaidDay, double LaidWater, Se
 }
 
 /// <summary>One lift in one bay.</summary>
-/// <param name="FirmAfter">Days until it may take the next lift; null if not reached.</param>
+/// <param name="FirmAfter">Days until it may take the next lift: firm, and no more than the practice cap laid in a day; null if not reached.</param>
 /// <param name="KeysUntil">Days until its top is drier than plastic and no longer keys; null if later than was looked.</param>
 /// <param name="SafetyWhenLaid">Strength over weight of the weakest band of the stack just after it is laid.</param>
 /// <param name="JointDried">Whether the next lift comes when the top no longer keys: wet, scratch, hole, slip and re-key.</param>

@@ -41,7 +41,7 @@ public static class FromWeather
             }
         }
 
-        WallDrying Run(DryingCase way) => Simulate(inputs.Numbers(way), geometry.House.Lifts.Method, inputs.Heights, inputs.Thickness, bays, weather.Value!, start, step: Step);
+        WallDrying Run(DryingCase way) => Simulate(inputs.Numbers(way).Together, geometry.House.Lifts.Method, inputs.Heights, inputs.Thickness, bays, weather.Value!, start, step: Step);
         var (middle, fast, slow) = (Run(DryingCase.Middle), Run(DryingCase.Fast), Run(DryingCase.Slow));
         return Told(geometry, weather.Value!, inputs, bays, start, middle, fast, slow);
     }
@@ -123,10 +123,11 @@ public static class FromWeather
     {
         var earth = WallRun.EarthOf(numbers);
         int[] months = [.. Enumerable.Range(0, DaysLooked).Select(d => start.AddDays(d).Month - 1)];
-        double[] rest = [.. Enumerable.Range(1, 12).Select(m => earth.AtRest(Mean(weather.Day(m))))];
+        // A wall follows the air of a year, not of a month: its middle is months behind.
+        var rest = earth.AtRest(Enumerable.Range(1, 12).Average(m => Mean(weather.Day(m))));
         Days[] Around(Faces faces) =>
             [.. bays.Select(bay => new Days([.. Enumerable.Range(1, 12).Select(m => faces.Day(weather.Day(m), bay.Normal))], months, earth.Full * earth.DryDensity))];
-        return new WallRun(numbers, method, heights, thickness) { Most = most }.Run(Around(new(numbers, earth)), [.. Around(new(numbers, earth, roofed: true)).Select(d => d.Smoothed())], day => rest[months[Math.Min(day, DaysLooked - 1)]], step);
+        return new WallRun(numbers, method, heights, thickness) { Most = most }.Run(Around(new(numbers, earth)), [.. Around(new(numbers, earth, roofed: true)).Select(d => d.Smoothed())], rest, step);
     }
 
     private static bool IsLaid(HouseGeometry geometry) => geometry.Lifts.Count > 0 && geometry.Lifts.All(l => IsLaid(geometry, l));

@@ -3,6 +3,19 @@ using Clomwright.Evidence;
 
 namespace Clomwright.Analysis.Drying;
 
+/// <summary>How far a run of the wall goes.</summary>
+internal enum DryingGoal
+{
+    /// <summary>Until the last lift is firm.</summary>
+    Walls,
+
+    /// <summary>Until the roof may land.</summary>
+    Roof,
+
+    /// <summary>Until plaster may go on.</summary>
+    Plaster,
+}
+
 /// <summary>The ring in one case: a lift is laid all round when the last bay is firm.</summary>
 internal sealed class WallRun
 {
@@ -11,18 +24,21 @@ internal sealed class WallRun
     private const double Quarter = BayRun.Day / 4;
     private readonly DryingNumbers numbers;
     private readonly Earth earth;
-    private readonly double[] heights, thickness;
-    private readonly double laidWater, safety, skin;
+    private const double Hair = 1e-9;
+    private readonly double[] heights, thickness, laidAt;
+    private readonly double laidWater, safety, skin, cap;
     private readonly bool formed;
 
     public WallRun(DryingNumbers numbers, LiftMethod method, double[] heights, double[] thickness)
     {
         (this.numbers, this.heights, this.thickness) = (numbers, heights, thickness);
+        laidAt = new double[heights.Length];
         earth = EarthOf(numbers);
         Strength = StrengthOf(numbers, earth);
         laidWater = LaidWater(numbers, method);
         safety = numbers["drying-safety-" + Word(method)];
         skin = numbers["drying-skin"];
+        cap = numbers["drying-cap-" + Word(method)];
         formed = method == LiftMethod.Formed;
     }
 
@@ -30,6 +46,12 @@ internal sealed class WallRun
 
     /// <summary>Days looked at, from the first lift.</summary>
     public int Most { get; init; } = 1000;
+
+    /// <summary>Whether it matters how long tops key.</summary>
+    public bool Joints { get; init; } = true;
+
+    /// <summary>How far the story is told.</summary>
+    public DryingGoal Goal { get; init; } = DryingGoal.Plaster;
 
     public static string Word(LiftMethod method) => method switch { LiftMethod.Forked => "forked", LiftMethod.Formed => "formed", _ => "tossed" };
 
@@ -50,7 +72,7 @@ internal sealed class WallRun
     /// <param name="roofed">What surrounds each bay from then on.</param>
     /// <param name="restWater">Water content at rest with the air of a day.</param>
     /// <param name="step">Called before each lift, true, and before each step of waiting, false.</param>
-    public WallDrying Run(IReadOnlyList<Days> days, IReadOnlyList<Days> roofed, Func<int, double> restWater, Action<bool>? step = null)
+    public WallDrying Run(IReadOnlyList<Days> days, IReadOnlyList<Days> roofed, double restWater, Action<bool>? step = null)
     {
         var medium = earth.Medium();
         BayRun New() => new(medium, earth, Strength, heights, thickness, numbers["drying-skin-depth"], numbers["drying-foot"]);
@@ -74,6 +96,9 @@ internal sealed class WallRun
             }
 
             var last = lift == heights.Length - 1;
+            laidAt[lift] = time / BayRun.Day;
+            var pace = Pace(lift);
+            firm = [.. firm.Select(f => f is { } days ? Math.Max(days, pace) : f)];
             double? next = firm.Any(f => f is null) ? null : firm.Max();
             windows.Add((time / BayRun.Day, laidSafety, firm, keys, next is { } n ? time / BayRun.Day + n : null));
             if (next is null)
@@ -94,26 +119,48 @@ internal sealed class WallRun
         }
 
         step?.Invoke(true);
-        return Finish(bays, days, roofed, time, restWater, windows, water, step);
+        return Goal == DryingGoal.Walls ? Done(windows, bays, water, null, null, restWater) : Finish(bays, days, roofed, time, restWater, windows, water, step);
     }
 
-    /// <summary>Days until the topmost lift may take the next, and until its top no longer keys, if nothing is laid on it.</summary>
+    /// <summary>Days until the topmost lift may take the next, and until its top no longer keys, if nothing is laid on it. Looked at every six hours, straight between.</summary>
     private (double? Firm, double? Keys) Look(BayRun bay, double start, int lift, Days days)
     {
-        double? firm = null, keys = null;
+        var plastic = numbers["drying-plastic-limit"];
         var next = lift + 1 < heights.Length ? heights[lift + 1] : 0;
-        for (var quarter = 1; quarter <= 4 * LookAhead && (firm is null || keys is null); quarter++)
+        var (ready, damp) = (bay.Ready(next, laidWater, safety, skin), bay.CrustWater);
+        (double? Firm, double? Keys) seen = (ready >= 1 ? 0 : null, damp < plastic ? 0 : null);
+        for (var quarter = 1; quarter <= 4 * LookAhead && (seen.Firm is null || (seen.Keys is null && Joints)); quarter++)
         {
             bay.Advance(start + (quarter - 1) * Quarter, start + quarter * Quarter, days);
-            firm ??= bay.Firm(next, laidWater, safety, skin) ? quarter / 4.0 : null;
-            keys ??= bay.Keys(numbers["drying-plastic-limit"]) ? null : quarter / 4.0;
-            if (firm is not null && quarter >= 4 * Math.Max(30, 2 * firm.Value))
+            var (readyNow, dampNow) = (bay.Ready(next, laidWater, safety, skin), bay.CrustWater);
+            seen.Firm ??= readyNow >= 1 ? (quarter - 1 + (1 - ready) / (readyNow - ready)) / 4 : null;
+            seen.Keys ??= dampNow < plastic ? (quarter - 1 + (damp - plastic) / (damp - dampNow)) / 4 : null;
+            (ready, damp) = (readyNow, dampNow);
+            if (seen.Firm is { } firm && quarter >= 4 * Math.Max(30, 2 * firm))
             {
                 break;
             }
         }
 
-        return (firm, keys);
+        return seen;
+    }
+
+    /// <summary>Days that hands wait, however firm the cob: no more than the practice cap is laid in one day.</summary>
+    private double Pace(int lift)
+    {
+        if (lift + 1 >= heights.Length)
+        {
+            return 0;
+        }
+
+        // The lifts below that were laid within a day count with the next.
+        var (sum, from) = (heights[lift + 1], lift);
+        while (from >= 0 && sum + heights[from] <= cap + Hair)
+        {
+            sum += heights[from--];
+        }
+
+        return from < 0 ? 0 : Math.Max(0, laidAt[from] + 1 - laidAt[lift]);
     }
 
     private static void Go(BayRun[] bays, IReadOnlyList<Days> days, double from, double to, List<double>[][] water)
@@ -139,18 +186,19 @@ internal sealed class WallRun
     }
 
     private WallDrying Finish(
-        BayRun[] bays, IReadOnlyList<Days> days, IReadOnlyList<Days> roofed, double time, Func<int, double> restWater, List<(double, double[], double?[], double?[], double?)> windows, List<double>[][] water,
+        BayRun[] bays, IReadOnlyList<Days> days, IReadOnlyList<Days> roofed, double time, double restWater, List<(double, double[], double?[], double?[], double?)> windows, List<double>[][] water,
         Action<bool>? step)
     {
         double? roof = null, plaster = null;
+        var beyond = new OutOfReach(Most);
         var (load, roofSafety, above) = (numbers["drying-roof-load"], numbers["drying-roof-safety"], numbers["drying-plaster"]);
         for (var day = (int)(time / BayRun.Day); day < Most; day = (int)Math.Round(time / BayRun.Day))
         {
             step?.Invoke(false);
             roof ??= bays.All(b => b.Safety(lineLoad: load) >= roofSafety) ? time / BayRun.Day : null;
-            var rest = restWater(day) + above;
+            var rest = restWater + above;
             plaster ??= bays.All(b => Enumerable.Range(0, b.Lifts).All(l => b.Water(l) <= rest)) ? time / BayRun.Day : null;
-            if (roof is not null && plaster is not null)
+            if (roof is not null && (plaster is not null || Goal == DryingGoal.Roof || beyond.Is(time / BayRun.Day, bays.Max(b => Enumerable.Range(0, b.Lifts).Max(b.Water)) - rest)))
             {
                 break;
             }
@@ -177,7 +225,7 @@ internal sealed class WallRun
 
     private WallDrying Done(
         List<(double Laid, double[] Safety, double?[] Firm, double?[] Keys, double? Next)> windows, BayRun[] bays, List<double>[][] water, double? roof, double? plaster,
-        Func<int, double> restWater) =>
+        double restWater) =>
         new(windows.Select((w, lift) => new LiftDrying(
             lift + 1, w.Laid, laidWater,
             Enumerable.Range(0, bays.Length).Select(b => new BayLift(
@@ -188,10 +236,10 @@ internal sealed class WallRun
             w.Next)).ToSequence(), roof, plaster);
 
     /// <summary>Days until the mean is as near to rest as plaster asks; null while it was not in the days kept. Water is of evenings.</summary>
-    private double? DryAfter(List<double> water, double laid, Func<int, double> restWater)
+    private double? DryAfter(List<double> water, double laid, double restWater)
     {
         var first = (int)Math.Floor(laid + 1e-9) + 1;
-        var at = Enumerable.Range(0, water.Count).Where(i => water[i] <= restWater(first + i) + numbers["drying-plaster"]).Select(i => (int?)i).FirstOrDefault();
+        var at = Enumerable.Range(0, water.Count).Where(i => water[i] <= restWater + numbers["drying-plaster"]).Select(i => (int?)i).FirstOrDefault();
         return at is { } i ? first + i - laid : null;
     }
 }

@@ -62,7 +62,7 @@ public sealed class BayTests(ITestOutputHelper output)
                 }
 
                 run.Advance((time + (quarter - 1) / 4.0) * BayRun.Day, (time + quarter / 4.0) * BayRun.Day, days);
-                firm = run.Firm(lift + 1 < heights.Length ? heights[lift + 1] : 0, laid, numbers["drying-safety-" + WallRun.Word(method)], numbers["drying-skin"]) ? quarter / 4.0 : null;
+                firm = run.Ready(lift + 1 < heights.Length ? heights[lift + 1] : 0, laid, numbers["drying-safety-" + WallRun.Word(method)], numbers["drying-skin"]) >= 1 ? quarter / 4.0 : null;
             }
 
             // The next comes with a day.

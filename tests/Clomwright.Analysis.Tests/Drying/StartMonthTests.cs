@@ -21,8 +21,9 @@ public sealed class StartMonthTests
         Assert.Equal(Enumerable.Range(1, 12), year.Months.Select(m => m.Month));
         foreach (var month in year.Months)
         {
-            Assert.True(Ordered(month.NextSunny) && Ordered(month.NextShaded) && Ordered(month.Walls) && Ordered(month.Roof) && Ordered(month.Plaster));
-            Assert.True((month.NextSunny.Middle ?? 9999) <= (month.NextShaded.Middle ?? 9999));
+            Assert.True(Ordered(month.NextSunny) && Ordered(month.NextShaded) && Ordered(month.Walls) && Ordered(month.Roof) && Ordered(month.Plaster), $"{month}");
+            // An hour: the skin of the inside face, the same on both sides, decides in summer, and steps of a run differ.
+            Assert.True((month.NextSunny.Middle ?? 9999) <= (month.NextShaded.Middle ?? 9999) + 1.0 / 24, $"{month.Month}: {month.NextSunny} {month.NextShaded}");
             Assert.True(month.Walls.Middle <= month.Roof.Middle);
         }
 

@@ -108,7 +108,9 @@ public sealed class WholeWallTests
         Assert.True(drying.HeightToday.Low > 0 && drying.HeightToday.High <= .4572 + 1e-9);
         var south = drying.Bays.Select((b, i) => (b, i)).MinBy(x => Math.Abs(x.b.Normal - Math.PI)).i;
         var north = drying.Bays.Select((b, i) => (b, i)).MinBy(x => Math.Cos(x.b.Normal) * -1).i;
-        Assert.True(drying.Middle.Lifts[^1].Bays[south].FirmAfter <= drying.Middle.Lifts[^1].Bays[north].FirmAfter);
+        // An hour: the skin of the inside face, the same all round, decides in summer, and steps of a run differ.
+        Assert.True(drying.Middle.Lifts[^1].Bays[south].FirmAfter <= drying.Middle.Lifts[^1].Bays[north].FirmAfter + 1.0 / 24,
+            $"{drying.Middle.Lifts[^1].Bays[south].FirmAfter} {drying.Middle.Lifts[^1].Bays[north].FirmAfter}");
         Assert.Equal(drying.Gaps.Count, geometry.Openings.Count(o => o.Opening.Frame is not null && o.Header is not null));
         Printed.HaveWords(drying.Assumptions);
         // Rank independent: the printed equations, evaluated by themselves, give the numbers again.

@@ -8,6 +8,7 @@ return args switch
     ["drying"] => DryingComparison.Run(),
     ["bay"] => BayComparison.Run(),
     ["solid-child", var size, var matrix] => SolidChild.Serve(SolidSize.Of(size), matrix),
+    ["blocks", .. var sizes] => BlockComparison.Run(sizes),
     ["roof"] => RoofKnob.Run(),
     _ => Usage(),
 };
@@ -23,6 +24,7 @@ static int Usage()
         solid   Renewal while an opening moves and factorisation from nothing, beside CHOLMOD (and SciPy) on the same matrices, in separate
                 processes that take turns. Needs cc, libsuitesparse-dev and libopenblas0 (Debian), and python3-scipy for --scipy.
         drying  A wall of 7 lifts and 24 bays through 120 days of hourly weather, beside SciPy's stiff integrators on the same equations. Needs python3-scipy.
+        blocks  [24x6] [48x12]: the limit load of a ring of rigid blocks with openings, beside GLOP on the same problem, taking turns.
         bay     120 days of one bay by the small model that seasons use, beside the full one.
         """);
     return 2;

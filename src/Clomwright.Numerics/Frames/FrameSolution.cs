@@ -2,9 +2,6 @@ using System.Collections.Immutable;
 
 namespace Clomwright.Numerics.Frames;
 
-/// <summary>A force with a moment (N, N m), or a displacement with a turn (m, radians).</summary>
-public readonly record struct Wrench(Vector3 Force, Vector3 Moment);
-
 /// <summary>What a frame does under its loads.</summary>
 /// <param name="Movements">Displacement and turn of each node, global axes.</param>
 /// <param name="Reactions">Of the supports on each node, global axes; zero where nothing is held.</param>

@@ -38,7 +38,7 @@ internal static class UnderRoof
     }
 
     /// <summary>The wall under the upper ends of a shed's rafters, raised to reach them and built of cob as thick as the wall top: the heaviest that it may be, m at each landing; null for other roofs.</summary>
-    private static double[]? Raised(HouseGeometry geometry, PlainResult? plain)
+    public static double[]? Raised(HouseGeometry geometry, PlainResult? plain)
     {
         if (plain is not { Kind: "shed" })
         {

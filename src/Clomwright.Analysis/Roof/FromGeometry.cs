@@ -62,6 +62,7 @@ public static class FromGeometry
             : RoofSkins.Strips(geometry, roof, layout.Shares, eaveOffset);
         return new RoofResult
         {
+            Everyday = Everyday(house, stages, weights, slope, snow, wind),
             Reciprocal = new Message("analysis.roof.not-reciprocal"), Plain = result, Spans = spans, Deck = deck, Skin = skin, Snow = snow, Wind = wind, LayersWet = weights.LayersWet, LayersDry = weights.LayersDry,
             Assumptions = [.. weights.Assumptions, .. snow.Value?.Assumptions ?? [], .. wind.Value?.Assumptions ?? [], .. OnRoof(), .. skin.Assumptions],
             Calculations = [.. Steps([.. result.Checks, .. deck]), skin.How, .. Common(weights, snow, wind)],
@@ -98,6 +99,7 @@ public static class FromGeometry
         var skin = RoofSkins.Round(geometry, roof, shares, frame.RingRadius, frame.Centre, eaveOffset, roof.Eye != Eye.Closed);
         return new RoofResult
         {
+            Everyday = Everyday(house, stages, weights, frame.MeanRadialPitch, snow, wind),
             Reciprocal = result, Plain = new Message("analysis.roof.is-reciprocal"), Spans = spans, Deck = deck, Skin = skin, Snow = snow, Wind = wind, LayersWet = weights.LayersWet, LayersDry = weights.LayersDry,
             Assumptions =
             [
@@ -175,6 +177,12 @@ public static class FromGeometry
         var form = european ? LoadForm.Strength : LoadForm.AllowableStress;
         return RoofCombinations.Of(stages, edition, form, snow, wind, Live(edition, stages.Cases.Areas.Max(), slope), house.Site.SeismicSds);
     }
+
+    /// <summary>Where timber is held against factored loads, the same loads unfactored; null where they are so anyhow.</summary>
+    private static CombinedStates? Everyday(House house, RoofStages stages, RoofWeights weights, double slope, Known<SnowLoad> snow, Known<WindLoad> wind) =>
+        weights.Poles.Value?.System == TimberSystem.En && LoadEditions.Parse(house.Site.Loads) is LoadEdition.En1990 and var edition
+            ? RoofCombinations.Of(stages, edition, LoadForm.AllowableStress, snow, wind, Live(edition, stages.Cases.Areas.Max(), slope), house.Site.SeismicSds)
+            : null;
 
     private static double Live(LoadEdition? edition, double area, double slope) =>
         edition == LoadEdition.En1990 ? RoofLiveLoad.En().Value : RoofLiveLoad.Asce(area, Math.Tan(slope)).Value;

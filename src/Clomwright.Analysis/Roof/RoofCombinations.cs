@@ -62,12 +62,17 @@ internal static class RoofCombinations
         }
     }
 
+    /// <summary>What weight that stays is multiplied by: its factor, and what an earthquake does up and down with it.</summary>
+    /// <param name="combination">The combination.</param>
+    /// <param name="shaking">S_DS; 0 where it is not known.</param>
+    public static double DeadFactor(Combination combination, double shaking) => combination.Factor(LoadKind.Dead)
+        + VerticalShake * shaking * combination.Factor(LoadKind.Earthquake) * (combination.DeadIsLeast ? -1 : 1);
+
     private static IEnumerable<CombinedState> Patterns(
         RoofStages stages, Combination combination, PoleLoad[] dead, string sense, SnowLoad? snow, Gusts? wind, double roofLive, double shaking)
     {
         var cases = stages.Cases;
-        var shake = VerticalShake * shaking * combination.Factor(LoadKind.Earthquake) * (combination.DeadIsLeast ? -1 : 1);
-        var sum = RoofCases.Scale(combination.Factor(LoadKind.Dead) + shake, dead);
+        var sum = RoofCases.Scale(DeadFactor(combination, shaking), dead);
         if (combination.Factor(LoadKind.RoofLive) is > 0 and var live)
         {
             sum = RoofCases.Add(sum, live, cases.Even(roofLive));

@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using Clomwright.Analysis.Loads;
 using Clomwright.Analysis.Members;
 using Clomwright.Evidence;
@@ -15,6 +16,10 @@ public sealed record RoofResult
 
     /// <summary>All combinations of whichever roof it is.</summary>
     public CombinedStates Combined => Reciprocal.Value?.Combined ?? Plain.Value?.Combined ?? new CombinedStates([], [Plain.NotChecked!]);
+
+    /// <summary>The combinations at everyday level, for what is held against allowed stresses whatever the timber is held against.</summary>
+    [AllowNull]
+    public CombinedStates Everyday { get => field ?? Combined; init; }
 
     /// <summary>How far secondary poles and deck boards span; null when the roof is not known.</summary>
     public DeckSpans? Spans { get; init; }

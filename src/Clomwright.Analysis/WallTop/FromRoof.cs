@@ -11,7 +11,7 @@ public static class FromRoof
     private const double WetCob = 19_000;
 
     /// <summary>Of cob as dry as it may be, N/m3: for what it holds down.</summary>
-    private const double DryCob = 14_000;
+    internal const double DryCob = 14_000;
 
     /// <summary>Bearing pressure on cob of which no test is known: 0.4 MPa over 5.</summary>
     private const double AssumedBearing = 80_000;

@@ -53,7 +53,10 @@ internal sealed class LateralPath
         return ([path.BeamOnCob(), path.CobOnStem(), path.Outward()], shaking.Value?.Assumptions ?? []);
     }
 
-    private double RoofHeight => (roof.Reciprocal.Value?.Geometry.Poles ?? roof.Plain.Value!.Places).Max(p => p.HeightAt(p.TangentDistance)) is var rise && rise > 0 ? rise : 0;
+    private double RoofHeight => HeightOf(roof);
+
+    /// <summary>Height of the roof's inner ends over their feet, m; 0 where they lie lower. Of a known roof.</summary>
+    internal static double HeightOf(RoofResult roof) => (roof.Reciprocal.Value?.Geometry.Poles ?? roof.Plain.Value!.Places).Max(p => p.HeightAt(p.TangentDistance)) is var rise && rise > 0 ? rise : 0;
 
     private double WindAcross => roof.Wind.Value!.WallIn - roof.Wind.Value.WallOut;
 

@@ -68,6 +68,19 @@ internal sealed record Outline
         return height < Springing || Head <= Springing ? 1 : Math.Min(1, arcShare * Math.Sqrt(Math.Max(0, 1 - x * x)));
     }
 
+    /// <summary>The heights between which it is open at a share of the half width, 0 at its middle to 1 at the jamb; equal ones where it is not.</summary>
+    public (double Low, double High) HeightsAt(double share)
+    {
+        if (IsStraight)
+        {
+            return (Sill, Head);
+        }
+
+        var x = share / arcShare;
+        var rise = arcRise * Math.Sqrt(Math.Max(0, 1 - x * x));
+        return IsRound ? (arcCentre - rise, arcCentre + rise) : (Sill, Math.Max(Springing, arcCentre + rise));
+    }
+
     /// <summary>How fast the share of the half width grows going up, 1/m; 0 on straight jambs, without bound at a crown.</summary>
     public double ShareSlopeAt(double height)
     {

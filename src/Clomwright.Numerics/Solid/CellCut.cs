@@ -1,3 +1,5 @@
+using Clomwright.Numerics.Frames;
+
 namespace Clomwright.Numerics.Solid;
 
 /// <summary>
@@ -27,6 +29,24 @@ public sealed class CellCut : IEquatable<CellCut>
 
     /// <summary>Share of the cell's extent that is left, 0 to 1.</summary>
     public double Share { get; }
+
+    /// <summary>The middle of what is left, in the cell's reference coordinates (-1..1): the Lagrange polynomials reproduce a coordinate exactly.</summary>
+    public Vector3 Middle
+    {
+        get
+        {
+            var (sum, x, y, z) = (0.0, 0.0, 0.0, 0.0);
+            for (var q = 0; q < 8; q++)
+            {
+                sum += remaining[q];
+                x += remaining[q] * ((q & 2) == 0 ? -Gauss : Gauss);
+                y += remaining[q] * ((q & 4) == 0 ? -Gauss : Gauss);
+                z += remaining[q] * ((q & 1) == 0 ? -Gauss : Gauss);
+            }
+
+            return sum > 0 ? new Vector3(Math.Clamp(x / sum, -1, 1), Math.Clamp(y / sum, -1, 1), Math.Clamp(z / sum, -1, 1)) : Vector3.Zero;
+        }
+    }
 
     /// <summary>The weights of the Gauss points; 1 where nothing is missing.</summary>
     internal ReadOnlySpan<double> Weights => weights;

@@ -66,10 +66,16 @@ public sealed class ElasticBody : IDisposable
         }
 
         Check(model, isKnownGrid: ReferenceEquals(grid, old));
+        var sameSprings = ReferenceEquals(Model.Supports, model.Supports);
         var (patches, columns) = stiffness.Follow(model);
-        if (patches.Count > 0 || columns.Count > 0)
+        var changed = patches.Count > 0 || columns.Count > 0;
+        if (changed || !sameSprings)
         {
             contact = null;
+        }
+
+        if (changed)
+        {
             factor.Change([.. patches], [.. columns]);
         }
     }
@@ -107,6 +113,9 @@ public sealed class ElasticBody : IDisposable
 
     /// <summary>The stresses at the middle of every cell's inner and outer face.</summary>
     public SurfaceStress SurfaceStress(SolidAnswer answer) => surface.Recover(Model, answer.Displacement);
+
+    /// <summary>The stresses in the middle of every cell, for each of many answers.</summary>
+    public ImmutableArray<CellStress> CellStresses(IReadOnlyList<SolidAnswer> answers) => [.. CellStress.Of(Model, answers, threads, withModes)];
 
     /// <summary>The mean stress over a box, over what is solid in it; null where nothing is.</summary>
     public MeanStress? Average(SolidAnswer answer, GridBox box) => BoxRecovery.Average(Model, answer.Displacement, box, withModes);

@@ -6,9 +6,13 @@ namespace Clomwright.Numerics.Solid;
 public static class Loading
 {
     /// <summary>The weight of all cells under an acceleration, such as (0, 0, -9.80665); a horizontal one is the inertia of a shaking.</summary>
-    public static NodalLoad Weight(SolidModel model, Vector3 acceleration)
+    public static NodalLoad Weight(SolidModel model, Vector3 acceleration) => Inertia(model, _ => acceleration);
+
+    /// <summary>What all cells weigh under an acceleration that differs from place to place, taken at the nodes.</summary>
+    public static NodalLoad Inertia(SolidModel model, Func<Vector3, Vector3> accelerationAt)
     {
         var (grid, forces) = (model.Grid, New(model.Grid));
+        var accelerations = Enumerable.Range(0, grid.Nodes).Select(node => accelerationAt(grid.Point(node))).ToArray();
         Span<double> nodal = stackalloc double[8];
         for (var cell = 0; cell < grid.Cells; cell++)
         {
@@ -19,7 +23,8 @@ public static class Loading
                 NodalVolumes(grid.GaussVolumes(cell), fill.Cut, nodal);
                 for (var corner = 0; corner < 8; corner++)
                 {
-                    Add(forces, grid.CornerNode(cell, corner), density * nodal[corner] * acceleration);
+                    var node = grid.CornerNode(cell, corner);
+                    Add(forces, node, density * nodal[corner] * accelerations[node]);
                 }
             }
         }

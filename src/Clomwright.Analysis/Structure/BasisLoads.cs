@@ -1,0 +1,262 @@
+using Clomwright.Analysis.Foundation;
+using Clomwright.Analysis.Loads;
+using Clomwright.Analysis.Steps;
+using Clomwright.Building;
+using Clomwright.Evidence;
+using Clomwright.Geometry;
+using Clomwright.Numerics.Frames;
+using Clomwright.Numerics.Solid;
+
+namespace Clomwright.Analysis.Structure;
+
+/// <summary>The loads of which every case is a sum, each at unit size, as forces on the nodes.</summary>
+/// <remarks>
+/// Inertia of wall and roof along x (east) and y (north) and as a twist about the plan's centre: an earthquake from any direction is a sum of them. Wind comes from twelve
+/// directions; on the half that faces it the wall is pushed in, on the other half drawn out, and what falls on openings goes half to each jamb.
+/// </remarks>
+internal sealed class BasisLoads
+{
+    public const int WindDirections = 12;
+
+    private readonly WallBody body;
+    private readonly HouseGeometry geometry;
+    private readonly Landing[] landings;
+    private readonly List<NodalLoad> loads = [];
+    private readonly HashSet<int> insideFaces, outsideFaces;
+    private readonly double[,] more;
+
+    public BasisLoads(WallBody body, Sequence<double> seatOffsets, WindLoad? wind)
+    {
+        (this.body, geometry) = (body, body.Geometry);
+        landings = [.. geometry.Landings.Where(l => !l.Secondary)];
+        (insideFaces, outsideFaces) = (Faces(CellSide.Inside), Faces(CellSide.Outside));
+        var down = new Vector3(0, 0, -UsUnits.Gravity);
+        Cob = Add(Loading.Weight(body.CobAlone, down));
+        Timber = Add(Loading.Weight(body.TimberAlone, down));
+        Plaster = Add(PlasterWeight());
+        var centre = geometry.Curve.Centre;
+        var low = geometry.Wall.Base.Metres;
+        WallX = Add(Loading.Inertia(body.Model, p => new Vector3(p.Z - low, 0, 0)));
+        WallY = Add(Loading.Inertia(body.Model, p => new Vector3(0, p.Z - low, 0)));
+        WallTwist = Add(Loading.Inertia(body.Model, p => (p.Z - low) * new Vector3(-(p.Y - centre.North), p.X - centre.East, 0)));
+        TwistMoment = Moment(loads[WallTwist]);
+        Press = Enumerable.Range(0, landings.Length).Select(i => Add(OnTop(i, seatOffsets, new Vector3(0, 0, -1)))).ToArray();
+        Pull = Enumerable.Range(0, landings.Length).Select(i => Add(AtTee(i, seatOffsets))).ToArray();
+        var spread = landings.Sum(l => (l.Point - centre).Dot(l.Point - centre));
+        RoofX = Add(Sideways(_ => new Vector3(1.0 / landings.Length, 0, 0), seatOffsets));
+        RoofY = Add(Sideways(_ => new Vector3(0, 1.0 / landings.Length, 0), seatOffsets));
+        RoofTwist = Add(Sideways(l => 1 / spread * new Vector3(-(l.Point.North - centre.North), l.Point.East - centre.East, 0), seatOffsets));
+        more = OpeningShares();
+        Wind = wind is null ? [] : [.. Enumerable.Range(0, WindDirections).Select(d => Add(WindFrom(2 * Math.PI * d / WindDirections, wind)))];
+        RowWeights = [.. Enumerable.Range(0, body.Grid.Up + 1).Select(RowWeight)];
+    }
+
+    public IReadOnlyList<NodalLoad> All => loads;
+
+    /// <summary>Cob as it stands.</summary>
+    public int Cob { get; }
+
+    /// <summary>Headers and bond beam.</summary>
+    public int Timber { get; }
+
+    /// <summary>Plaster on both faces.</summary>
+    public int Plaster { get; }
+
+    /// <summary>All of the wall accelerated along x by 1/s2 for every metre above its base.</summary>
+    public int WallX { get; }
+
+    /// <summary>The same along y.</summary>
+    public int WallY { get; }
+
+    /// <summary>The same round the plan's centre, for every metre from it.</summary>
+    public int WallTwist { get; }
+
+    /// <summary>Moment of <see cref="WallTwist"/> about the plan's centre, N m.</summary>
+    public double TwistMoment { get; }
+
+    /// <summary>1 N along x, shared by all landings.</summary>
+    public int RoofX { get; }
+
+    /// <summary>The same along y.</summary>
+    public int RoofY { get; }
+
+    /// <summary>1 N m about the plan's centre, shared by all landings.</summary>
+    public int RoofTwist { get; }
+
+    /// <summary>1 N down at each landing.</summary>
+    public int[] Press { get; }
+
+    /// <summary>1 N up at each landing, taken by the tee under it where there are tees.</summary>
+    public int[] Pull { get; }
+
+    /// <summary>Wind from bearings of 0, 30, ... degrees at the pressures given.</summary>
+    public int[] Wind { get; }
+
+    /// <summary>Weight that shakes at every level of nodes, N.</summary>
+    public double[] RowWeights { get; }
+
+    private int Add(NodalLoad load)
+    {
+        loads.Add(load);
+        return loads.Count - 1;
+    }
+
+    private double RowWeight(int row)
+    {
+        var sum = 0.0;
+        for (var i = 0; i < body.Grid.Around; i++)
+        {
+            for (var j = 0; j <= body.Grid.Through; j++)
+            {
+                var node = body.Grid.Node(i, row, j);
+                sum -= loads[Cob].At(node).Z + loads[Timber].At(node).Z + loads[Plaster].At(node).Z;
+            }
+        }
+
+        return sum;
+    }
+
+    private double Moment(NodalLoad load)
+    {
+        var (sum, centre) = (0.0, geometry.Curve.Centre);
+        for (var node = 0; node < body.Grid.Nodes; node++)
+        {
+            var (force, point) = (load.At(node), body.Grid.Point(node));
+            sum += (point.X - centre.East) * force.Y - (point.Y - centre.North) * force.X;
+        }
+
+        return sum;
+    }
+
+    private NodalLoad PlasterWeight()
+    {
+        var load = Loading.None(body.Grid);
+        foreach (var (face, side) in new[] { (Face.Inside, CellSide.Inside), (Face.Outside, CellSide.Outside) })
+        {
+            var depth = geometry.House.Finishes.Where(f => f.Face == face).Sum(f => f.Thickness?.Metres ?? 0);
+            if (depth > 0)
+            {
+                var weight = new Vector3(0, 0, -depth * TakeDown.PlasterDensity * UsUnits.Gravity);
+                var faces = side == CellSide.Inside ? insideFaces : outsideFaces;
+                load += Loading.Traction(body.Model, side, cell => faces.Contains(cell) ? (_, _) => weight : null);
+            }
+        }
+
+        return load;
+    }
+
+    /// <summary>The cells of cob that are outermost on a side of the wall.</summary>
+    private HashSet<int> Faces(CellSide side)
+    {
+        var found = new HashSet<int>();
+        for (var i = 0; i < body.Grid.Around; i++)
+        {
+            for (var k = 0; k < body.CobRows; k++)
+            {
+                var layers = Enumerable.Range(0, body.Grid.Through).Select(j => body.Grid.Cell(i, k, j)).Where(cell => body.Model.Cells[cell].IsSolid).ToArray();
+                if (layers.Length > 0)
+                {
+                    found.Add(side == CellSide.Inside ? layers[0] : layers[^1]);
+                }
+            }
+        }
+
+        return found;
+    }
+
+    /// <summary>A force on the bond beam, or on the wall top, where a pole lands: over the width of its seat, as far off the middle as its straight piece of beam lies.</summary>
+    private NodalLoad OnTop(int landing, Sequence<double> seatOffsets, Vector3 force)
+    {
+        const double seat = 0.2;
+        var wall = geometry.Wall;
+        var thickness = wall.ThicknessAt(wall.Top.Metres);
+        var (from, to) = body.BeamThrough;
+        var middle = Math.Clamp(seatOffsets.Count > landing ? 0.5 + seatOffsets[landing] / thickness : (from + to) / 2, from + 0.01, to - 0.01);
+        var half = Math.Min(middle - from, to - middle);
+        var station = landings[landing].Station;
+        return Loading.OnTop(body.Model, body.Grid.Up - 1, new GridBox(station - seat / 2, station + seat / 2, 0, 0, middle - half, middle + half), force);
+    }
+
+    private NodalLoad AtTee(int landing, Sequence<double> seatOffsets)
+    {
+        var up = new Vector3(0, 0, 1);
+        if (geometry.Tees.Count == 0)
+        {
+            return OnTop(landing, seatOffsets, up);
+        }
+
+        var station = landings[landing].Station;
+        var tee = geometry.Tees.MinBy(t => Math.Abs(Math.IEEERemainder(t.Station - station, geometry.Curve.Length)))!;
+        var height = Math.Max(geometry.Wall.Base.Metres, tee.BarHeight);
+        return body.Model.Cells[body.Grid.Locate(tee.Station, height, 0.5).Cell] is { IsSolid: true }
+            ? Loading.Point(body.Model, tee.Station, height, 0.5, up)
+            : OnTop(landing, seatOffsets, up);
+    }
+
+    private NodalLoad Sideways(Func<Landing, Vector3> force, Sequence<double> seatOffsets)
+    {
+        var load = Loading.None(body.Grid);
+        for (var i = 0; i < landings.Length; i++)
+        {
+            load += OnTop(i, seatOffsets, force(landings[i]));
+        }
+
+        return load;
+    }
+
+    private NodalLoad WindFrom(double bearing, WindLoad wind)
+    {
+        var (sin, cos) = Math.SinCos(bearing);
+        var faced = Enumerable.Range(0, body.Grid.Around).Select(i => geometry.Curve.Normal((body.Grid.S[i] + body.Grid.S[i + 1]) / 2)).Select(n => n.East * sin + n.North * cos > 0).ToArray();
+        return Loading.Pressure(body.Model, CellSide.Outside, cell =>
+            outsideFaces.Contains(cell) && body.Grid.Position(cell) is var (i, k, _) ? (faced[i] ? wind.WallIn : wind.WallOut) * (1 + more[i, k]) : null);
+    }
+
+    /// <summary>What openings add to the cells beside them, as a share of the pressure there: in every row the area that is missing goes half to each side, over two cells.</summary>
+    private double[,] OpeningShares()
+    {
+        var grid = body.Grid;
+        var more = new double[grid.Around, grid.Up];
+        for (var k = 0; k < body.CobRows; k++)
+        {
+            var solid = Enumerable.Range(0, grid.Around).Select(i => Enumerable.Range(0, grid.Through).Max(j => body.Model.Cells[grid.Cell(i, k, j)].Share)).ToArray();
+            for (var i = 0; i < grid.Around; i++)
+            {
+                var missing = (1 - solid[i]) * (grid.S[i + 1] - grid.S[i]);
+                if (missing < 1e-9)
+                {
+                    continue;
+                }
+
+                foreach (var step in (int[])[-1, 1])
+                {
+                    var beside = Beside(solid, i, step);
+                    var length = beside.Sum(n => grid.S[n + 1] - grid.S[n]);
+                    foreach (var n in beside)
+                    {
+                        more[n, k] += missing / 2 / length;
+                    }
+                }
+            }
+        }
+
+        return more;
+    }
+
+    /// <summary>The nearest two whole cells on one side; none all round a row that is nowhere whole.</summary>
+    private static int[] Beside(double[] solid, int from, int step)
+    {
+        var count = solid.Length;
+        for (var n = 1; n < count; n++)
+        {
+            var i = ((from + step * n) % count + count) % count;
+            var next = ((i + step) % count + count) % count;
+            if (solid[i] > 1 - 1e-9)
+            {
+                return solid[next] > 1 - 1e-9 ? [i, next] : [i];
+            }
+        }
+
+        return [];
+    }
+}

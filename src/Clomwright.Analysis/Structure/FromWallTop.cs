@@ -1,0 +1,264 @@
+using Clomwright.Analysis.Mix;
+using Clomwright.Analysis.Roof;
+using Clomwright.Analysis.Steps;
+using Clomwright.Analysis.WallTop;
+using Clomwright.Evidence;
+using Clomwright.Geometry;
+using Clomwright.Numerics.Solid;
+
+namespace Clomwright.Analysis.Structure;
+
+/// <summary>The wall under what its top hands down.</summary>
+public static class FromWallTop
+{
+    private const int MostTogether = 24;
+
+    /// <summary>Reactions that miss the loads by more than this share make the model worthless.</summary>
+    public const double ReactionErrorMost = 1e-9;
+
+    /// <summary>Stresses of the wall in every stage and combination; or why there are none.</summary>
+    /// <param name="geometry">The placed house.</param>
+    /// <param name="roof">What the roof does.</param>
+    /// <param name="top">The wall top: where poles sit off the middle.</param>
+    /// <param name="strength">Of this cob.</param>
+    /// <param name="fineness">How finely; null takes the usual.</param>
+    public static Known<StructureResult> Of(HouseGeometry geometry, RoofResult roof, WallTopResult top, CobStrength strength, WallFineness? fineness = null)
+    {
+        if (WhyNot(geometry) is { } why)
+        {
+            return why;
+        }
+
+        var body = new WallBody(geometry, strength.Characteristic, fineness ?? WallFineness.Usual);
+        if (body.Grid.FoldedCells().Count > 0)
+        {
+            return new Message("analysis.structure.folds");
+        }
+
+        var basis = new BasisLoads(body, top.Seats.Select(s => s.OffCentre).ToSequence(), roof.Wind.Value);
+        using var elastic = new ElasticBody(body.Model);
+        if (elastic.LooseColumn is { } loose)
+        {
+            return Message.Of("analysis.structure.loose", ("station", Amount.Metres(body.Grid.S[loose / (body.Grid.Up + 1)])));
+        }
+
+        return new WallStudy(body, basis, elastic, roof, strength).Result();
+    }
+
+    private static Message? WhyNot(HouseGeometry geometry) =>
+        geometry.Wall.Top <= geometry.Wall.Base ? new Message("analysis.structure.no-wall")
+        : geometry.Curve.ConcavityMax * Math.Max(geometry.Wall.OutsideOffset(geometry.Wall.Base.Metres), geometry.Wall.OutsideOffset(geometry.Wall.Top.Metres)) >= 1 ? new Message("analysis.structure.folds")
+        : null;
+
+    /// <summary>One solved wall on its way to a result.</summary>
+    private sealed class WallStudy(WallBody body, BasisLoads basis, ElasticBody elastic, RoofResult roof, CobStrength strength)
+    {
+        private readonly HouseGeometry geometry = body.Geometry;
+        private readonly Landing[] landings = [.. body.Geometry.Landings.Where(l => !l.Secondary)];
+        private readonly PierSections[] piers = [.. body.Geometry.Piers.Select(p => new PierSections(body, p)).Where(p => p.Rows.Length > 0)];
+        private readonly WallSheet sheet = new(body, WallValues.Of("stress-patch").Value);
+
+        public Known<StructureResult> Result()
+        {
+            var answers = WallAnswers.Of(elastic, basis, sheet, body, piers);
+            if (!(answers.Checks.ReactionError <= ReactionErrorMost))
+            {
+                return Message.Of("analysis.structure.unbalanced", ("error", Amount.Number(answers.Checks.ReactionError)));
+            }
+
+            var (cases, missing, assumed) = LoadCases.Of(body, basis, roof);
+            var hardest = new Hardest(sheet, piers, landings);
+            var (pulling, pulls) = Linear(answers, cases, hardest);
+            var resolved = Resolve(answers, cases, hardest, pulls);
+            var level = WallValues.Of("tension-share").Value * strength.Characteristic;
+            var allowed = Allowed();
+            return new StructureResult
+            {
+                Division = new WallDivision(body.Grid.Around, body.CobRows, body.Grid.Through, elastic.ActiveDofs, body.Modulus),
+                Patch = WallValues.Of("stress-patch").Value,
+                Piers = Piers(answers, cases, hardest).ToSequence(),
+                Landings = Landings(answers, cases, hardest).ToSequence(),
+                Tension = TensionZones.Of(geometry, body, sheet, hardest.Sheet, cases, level).ToSequence(),
+                TensionLevel = level,
+                TensionMost = Enumerable.Range(0, sheet.Count).Where(s => sheet.Share[s] > 0).Max(s => hardest.Sheet.Tension[s]),
+                Base = resolved with { Pulling = pulling },
+                Picture = Picture(hardest.Sheet),
+                Checks = answers.Checks,
+                Allowed = allowed,
+                Cases = cases.Length,
+                Missing = missing is [var first, ..] ? first : null,
+                Assumptions = [.. Assumptions(), .. assumed],
+            };
+        }
+
+        /// <summary>All cases with a foot that holds both ways; how many pull somewhere, and how hard each does.</summary>
+        private static (int Pulling, double[] Pulls) Linear(WallAnswers answers, WallCase[] cases, Hardest hardest)
+        {
+            var (fields, forces, feet) = (new CaseSums(answers.Fields), new CaseSums(answers.Forces), new CaseSums(answers.Foot));
+            var (field, force, foot) = (new double[answers.Fields[0].Length], new double[answers.Forces[0].Length], new double[answers.Foot[0].Length]);
+            var pulls = new double[cases.Length];
+            for (var i = 0; i < cases.Length; i++)
+            {
+                fields.Of(cases[i], field);
+                forces.Of(cases[i], force);
+                feet.Of(cases[i], foot);
+                hardest.Take(i, field, force);
+                var (high, low) = (foot.Length > 0 ? foot.Max() : 0, foot.Length > 0 ? foot.Min() : 0);
+                pulls[i] = high > 1e-9 * Math.Abs(low) ? high : 0;
+            }
+
+            return (pulls.Count(p => p > 0), pulls);
+        }
+
+        /// <summary>Solves the cases that govern and pull again with a foot that lets go, and the one that pulls hardest.</summary>
+        private BaseContact Resolve(WallAnswers answers, WallCase[] cases, Hardest hardest, double[] pulls)
+        {
+            var sheetOf = hardest.Sheet;
+            var edges = piers.SelectMany(p => p.Stacks(sheet)).Select(s => sheetOf.UprightCase[s]);
+            var most = Enumerable.Range(0, sheet.Count).Where(s => sheet.Share[s] > 0).MaxBy(s => sheetOf.Tension[s]);
+            int[] wanted = [.. piers.Length > 0 ? piers.Select(Governing) : [], .. hardest.BearingCase, sheetOf.TensionCase[most], Array.IndexOf(pulls, pulls.Max())];
+            int[] again = [.. wanted.Distinct().Where(i => pulls[i] > 0).OrderByDescending(i => pulls[i]).Take(MostTogether)];
+            if (again.Length == 0)
+            {
+                return new BaseContact(0, 0, 0, null, true);
+            }
+
+            elastic.Become(body.Model with { Supports = body.Unilateral });
+            var loads = again.Select(i => Load(cases[i])).ToArray();
+            SolidAnswer[] solved = [.. elastic.Solve(loads)];
+            var stresses = elastic.CellStresses(solved);
+            elastic.Become(body.Model);
+            var feet = body.Unilateral.Springs.Count(s => s.PushesOnly);
+            var (lifted, liftedCase, standing) = (0.0, (WallCase?)null, true);
+            for (var n = 0; n < again.Length; n++)
+            {
+                if (!solved[n].IsInEquilibrium)
+                {
+                    (standing, liftedCase, lifted) = (false, cases[again[n]], 1);
+                    continue;
+                }
+
+                hardest.Take(again[n], sheet.Means(stresses[n]), WallAnswers.ForcesOf(piers, body, stresses[n]));
+                var share = solved[n].Lifted.Length / (double)feet;
+                (lifted, liftedCase) = share > lifted ? (share, cases[again[n]]) : (lifted, liftedCase);
+            }
+
+            return new BaseContact(0, again.Length, lifted, liftedCase, standing);
+
+            int Governing(PierSections pier) => pier.Stacks(sheet).DefaultIfEmpty(most).MaxBy(s => sheetOf.Upright[s]) is var stack ? sheetOf.UprightCase[stack] : 0;
+        }
+
+        private NodalLoad Load(WallCase one)
+        {
+            var sum = Loading.None(body.Grid);
+            for (var i = 0; i < one.Coefficients.Length; i++)
+            {
+                sum = one.Coefficients[i] != 0 ? sum + one.Coefficients[i] * basis.All[i] : sum;
+            }
+
+            return sum;
+        }
+
+        private IEnumerable<PierStress> Piers(WallAnswers answers, WallCase[] cases, Hardest hardest)
+        {
+            var first = 0;
+            foreach (var pier in piers)
+            {
+                var sections = Enumerable.Range(first, pier.Rows.Length).ToArray();
+                var mean = sections.MaxBy(i => hardest.Mean[i]);
+                var stacks = pier.Stacks(sheet).ToArray();
+                if (stacks.Length > 0)
+                {
+                    var edge = stacks.MaxBy(s => hardest.Sheet.Upright[s]);
+                    yield return new PierStress
+                    {
+                        Address = pier.Pier.Address, MeanMost = hardest.Mean[mean], MeanAt = pier.Heights[mean - first], MeanCase = cases[hardest.MeanCase[mean]],
+                        EdgeMost = hardest.Sheet.Upright[edge], EdgeStation = sheet.StationOf(edge), EdgeHeight = sheet.HeightOf(edge), EdgeOutside = hardest.Sheet.UprightOutside[edge],
+                        EdgeCase = cases[hardest.Sheet.UprightCase[edge]],
+                        Levels = ((int[])[0, pier.Rows.Length / 2, pier.Rows.Length - 1]).Distinct().Select(row => new PierLevel(
+                            pier.Heights[row], pier.Areas[row], hardest.Mean[first + row],
+                            stacks.Where(s => s % sheet.Rows == pier.Rows[row]).Select(s => hardest.Sheet.Upright[s]).DefaultIfEmpty(0).Max())).ToSequence(),
+                        MeanBare = -answers.Forces[basis.Cob][first] / pier.Areas[0] - answers.Forces[basis.Timber][first] / pier.Areas[0],
+                        How = How(answers, cases[hardest.MeanCase[mean]], mean, hardest.Mean[mean] * pier.Areas[mean - first], pier.Areas[mean - first]),
+                    };
+                }
+
+                first += pier.Rows.Length;
+            }
+        }
+
+        /// <summary>The mean of a section from its parts.</summary>
+        private Calculation How(WallAnswers answers, WallCase one, int section, double total, double area)
+        {
+            var mechanics = Sources.Get("mechanics");
+            var sheetOf = new Worksheet("wall-pier-mean");
+            double Part(params IEnumerable<int> units) => -units.Sum(u => one.Coefficients[u] * answers.Forces[u][section]);
+            var weight = Part(basis.Cob, basis.Timber, basis.Plaster);
+            var above = Part([.. basis.Press, .. basis.Pull]);
+            var sideways = Part([basis.WallX, basis.WallY, basis.WallTwist, basis.RoofX, basis.RoofY, basis.RoofTwist, .. basis.Wind]);
+            var n = sheetOf.Step(
+                "wall-pier-force", "N", "N_w + N_r + N_s + N_l", total, Dimension.Force, mechanics, Worksheet.Computed("N_w", "pier-from-weight", weight, Dimension.Force),
+                Worksheet.Computed("N_r", "pier-from-roof", above, Dimension.Force), Worksheet.Computed("N_s", "pier-from-sideways", sideways, Dimension.Force),
+                Worksheet.Computed("N_l", "pier-from-lifting", total - weight - above - sideways, Dimension.Force));
+            sheetOf.Step("wall-pier-mean", "p", "N/A", total / area, Dimension.Stress, mechanics, n, Worksheet.Computed("A", "pier-section", area, Dimension.Area));
+            return sheetOf.Done;
+        }
+
+        private IEnumerable<LandingStress> Landings(WallAnswers answers, WallCase[] cases, Hardest hardest)
+        {
+            var sums = new CaseSums(answers.Fields);
+            var field = new double[answers.Fields[0].Length];
+            var widths = Enumerable.Range(0, body.Grid.Around).Select(i => body.Grid.S[i + 1] - body.Grid.S[i]).ToArray();
+            for (var i = 0; i < landings.Length; i++)
+            {
+                if (hardest.Tops[i] >= 0)
+                {
+                    var one = cases[hardest.BearingCase[i]];
+                    sums.Of(one, field);
+                    yield return new LandingStress(landings[i].Name, hardest.Bearing[i], one, hardest.Spread(field, hardest.Tops[i], widths));
+                }
+            }
+        }
+
+        /// <summary>The pressure allowed on cob times exp(-u2/2) of EN 1996 annex G; how far off the middle the load lies is in the stress already, the least of 0.05 t is in u.</summary>
+        private Calculated<double> Allowed()
+        {
+            const double off = 0.05;
+            var annex = Sources.Get("en-1996-annex-g");
+            var ratio = WallValues.Of("cob-modulus-ratio");
+            var wall = geometry.Wall;
+            double height = (wall.Top - wall.Base).Metres, thickness = wall.ThicknessAt((wall.Top.Metres + wall.Base.Metres) / 2);
+            var sheetOf = new Worksheet("wall-allowed");
+            var slenderness = height / thickness * Math.Sqrt(1 / ratio.Value);
+            var lambda = sheetOf.Step(
+                "wall-slenderness", "lambda", "h/t*sqrt(1/k_E)", slenderness, Dimension.Number, annex, Worksheet.Computed("h", "cob-height", height, Dimension.Length),
+                Worksheet.Computed("t", "wall-thickness-mean", thickness, Dimension.Length), Worksheet.Cited("k_E", "cob-modulus-ratio", ratio, Dimension.Number));
+            var k = Worksheet.Code("k_e", "least-off-middle", off, Dimension.Number, annex);
+            var bend = Math.Max(0, (slenderness - 0.063) / (0.73 - 1.17 * off));
+            var u = sheetOf.Step("wall-bending-share", "u", "max(0,(lambda - 0.063)/(0.73 - 1.17*k_e))", bend, Dimension.Number, annex, lambda, k);
+            var factor = Math.Exp(-bend * bend / 2);
+            var phi = sheetOf.Step("wall-slenderness-factor", "Phi", "exp(-u^2/2)", factor, Dimension.Number, annex, u);
+            var allowable = strength.Tag == Tag.Measured
+                ? Worksheet.Cited("f_a", "cob-allowed", new Cited<double>(strength.Allowable, Sources.Get("en-1990-d"), Tag.Measured), Dimension.Stress)
+                : Worksheet.Assumed("f_a", "cob-allowed", strength.Allowable, Dimension.Stress, Sources.Get("cob-strength-memory"));
+            sheetOf.Step("wall-allowed", "f", "f_a*Phi", strength.Allowable * factor, Dimension.Stress, annex, allowable, phi);
+            return new Calculated<double>(strength.Allowable * factor, sheetOf.Done);
+        }
+
+        private WallPicture Picture(Envelope envelope) => new()
+        {
+            Stations = body.Grid.S.ToSequence(),
+            Heights = body.Grid.Z.Take(body.CobRows + 1).ToSequence(),
+            Share = sheet.Share.ToSequence(),
+            Compression = envelope.Compression.Select((p, i) => sheet.Share[i] > 0 ? Math.Max(0, p) : 0).ToSequence(),
+            Tension = envelope.Tension.Select((p, i) => sheet.Share[i] > 0 ? Math.Max(0, p) : 0).ToSequence(),
+        };
+
+        private Sequence<Assumption> Assumptions() =>
+        [
+            WallValues.Assumed("cob-modulus-ratio", Dimension.Number), WallValues.Assumed("cob-poisson", Dimension.Number),
+            WallValues.Assumed("base-stiffness", Dimension.Number), WallValues.Assumed("stress-patch", Dimension.Length), WallValues.Assumed("tension-share", Dimension.Fraction),
+            .. body.HasBeam || geometry.Openings.Any(o => o.Header is not null) ? [WallValues.Assumed("timber-across", Dimension.Number)] : (Sequence<Assumption>)[],
+        ];
+    }
+}

@@ -1,0 +1,112 @@
+using Clomwright.Geometry;
+
+namespace Clomwright.Analysis.Structure;
+
+/// <summary>What every case makes hardest: the sheet's envelope, the sections of the piers and the tops of wall under poles.</summary>
+internal sealed class Hardest
+{
+    private readonly WallSheet sheet;
+    private readonly PierSections[] piers;
+    private readonly int[] landings;
+
+    public Hardest(WallSheet sheet, PierSections[] piers, Landing[] landings)
+    {
+        (this.sheet, this.piers) = (sheet, piers);
+        Sheet = new Envelope(sheet);
+        this.landings = Array.ConvertAll(landings, l => Nearest(sheet, l.Station));
+        var sections = piers.Sum(p => p.Rows.Length);
+        (Mean, MeanCase) = (new double[sections], new int[sections]);
+        Array.Fill(Mean, double.NegativeInfinity);
+        (Bearing, BearingCase) = (new double[landings.Length], new int[landings.Length]);
+        Array.Fill(Bearing, double.NegativeInfinity);
+    }
+
+    public Envelope Sheet { get; }
+
+    /// <summary>Most mean compression of each section, pier after pier, Pa.</summary>
+    public double[] Mean { get; }
+
+    public int[] MeanCase { get; }
+
+    /// <summary>Most upright compression of either face under each landing, Pa.</summary>
+    public double[] Bearing { get; }
+
+    public int[] BearingCase { get; }
+
+    /// <summary>Stack at the top of the wall under each landing; -1 where the top is nowhere cob.</summary>
+    public IReadOnlyList<int> Tops => landings;
+
+    /// <summary>Takes one case in.</summary>
+    public void Take(int number, double[] field, double[] forces)
+    {
+        Sheet.Take(number, field);
+        var at = 0;
+        foreach (var pier in piers)
+        {
+            foreach (var area in pier.Areas)
+            {
+                if (area > 0 && -forces[at] / area > Mean[at])
+                {
+                    (Mean[at], MeanCase[at]) = (-forces[at] / area, number);
+                }
+
+                at++;
+            }
+        }
+
+        for (var i = 0; i < landings.Length; i++)
+        {
+            if (landings[i] >= 0 && Pressure(field, landings[i]) > Bearing[i])
+            {
+                (Bearing[i], BearingCase[i]) = (Pressure(field, landings[i]), number);
+            }
+        }
+    }
+
+    /// <summary>Upright compression of the harder face, Pa.</summary>
+    public static double Pressure(double[] field, int stack) => -Math.Min(field[WallSheet.Parts * stack + 1], field[WallSheet.Parts * stack + 4]);
+
+    /// <summary>Length of wall top over which a pressure of at least half that at a stack is reached, m.</summary>
+    public double Spread(double[] field, int stack, double[] widths)
+    {
+        var (half, count) = (Pressure(field, stack) / 2, widths.Length);
+        if (!(half > 0))
+        {
+            return 0;
+        }
+
+        var (column, row) = (stack / sheet.Rows, stack % sheet.Rows);
+        var length = widths[column];
+        foreach (var step in (int[])[-1, 1])
+        {
+            for (var n = 1; n < count; n++)
+            {
+                var i = ((column + step * n) % count + count) % count;
+                if (sheet.Share[i * sheet.Rows + row] <= 0 || Pressure(field, i * sheet.Rows + row) < half)
+                {
+                    break;
+                }
+
+                length += widths[i];
+            }
+        }
+
+        return Math.Min(length, widths.Sum());
+    }
+
+    private static int Nearest(WallSheet sheet, double station)
+    {
+        var columns = sheet.Count / sheet.Rows;
+        var ring = sheet.StationOf(sheet.Count - 1) + (sheet.StationOf(sheet.Rows) - sheet.StationOf(0)) / 2;
+        var column = Enumerable.Range(0, columns).MinBy(i => Math.Abs(Math.IEEERemainder(sheet.StationOf(i * sheet.Rows) - station, ring)));
+        for (var row = sheet.Rows - 1; row >= 0; row--)
+        {
+            if (sheet.Share[column * sheet.Rows + row] > 0)
+            {
+                return column * sheet.Rows + row;
+            }
+        }
+
+        return -1;
+    }
+}

@@ -1,0 +1,174 @@
+using Clomwright.Numerics.Solid;
+
+namespace Clomwright.Analysis.Structure;
+
+/// <summary>
+/// The wall's cob as a sheet of stacks, each a row of cells through the thickness: six numbers a stack, the stresses along, up and in shear at the inside face and at the outside face, as means over a patch.
+/// </summary>
+/// <remarks>
+/// The stress is read in the middle of each cell, where the element is at its best, carried on in a straight line to both faces, and averaged over a patch of a stated length both ways, over what is cob in it
+/// and weighted by how much is. Where holes or timber take so much of the patch that less than <see cref="LeastFilled"/> of it is cob it grows, by half at most. A corner of a hole is a point of endless
+/// stress in an elastic body: only a mean says something that does not depend on the grid.
+/// </remarks>
+internal sealed class WallSheet
+{
+    /// <summary>Numbers for each stack: S, Z and SZ inside, S, Z and SZ outside.</summary>
+    public const int Parts = 6;
+
+    /// <summary>Share of a patch that is to be cob.</summary>
+    public const double LeastFilled = 0.8;
+
+    private const double MostGrown = 1.5;
+
+    private readonly WallBody body;
+    private readonly SolidGrid grid;
+    private readonly (int Stack, double Weight)[][] patches;
+
+    public WallSheet(WallBody body, double patch)
+    {
+        (this.body, grid) = (body, body.Grid);
+        Rows = body.CobRows;
+        Count = grid.Around * Rows;
+        Share = [.. Enumerable.Range(0, Count).Select(ShareOf)];
+        patches = [.. Enumerable.Range(0, Count).Select(stack => Share[stack] > 0 ? Patch(stack, patch) : [])];
+    }
+
+    /// <summary>Rows of stacks.</summary>
+    public int Rows { get; }
+
+    /// <summary>Number of stacks; stack (i, k) has number i Rows + k.</summary>
+    public int Count { get; }
+
+    /// <summary>How much of each stack is cob, 0 to 1; 0 where timber is in it.</summary>
+    public double[] Share { get; }
+
+    /// <summary>Station of a stack's middle, m.</summary>
+    public double StationOf(int stack) => (grid.S[stack / Rows] + grid.S[stack / Rows + 1]) / 2;
+
+    /// <summary>Height of a stack's middle, m.</summary>
+    public double HeightOf(int stack) => (grid.Z[stack % Rows] + grid.Z[stack % Rows + 1]) / 2;
+
+    /// <summary>The means over patches for the stresses of an answer.</summary>
+    public double[] Means(CellStress stress)
+    {
+        var raw = new double[Parts * Count];
+        for (var stack = 0; stack < Count; stack++)
+        {
+            if (Share[stack] > 0)
+            {
+                Faces(stress, stack, raw.AsSpan(Parts * stack, Parts));
+            }
+        }
+
+        var means = new double[raw.Length];
+        for (var stack = 0; stack < Count; stack++)
+        {
+            foreach (var (other, weight) in patches[stack])
+            {
+                for (var part = 0; part < Parts; part++)
+                {
+                    means[Parts * stack + part] += weight * raw[Parts * other + part];
+                }
+            }
+        }
+
+        return means;
+    }
+
+    private double ShareOf(int stack)
+    {
+        var (share, i, k) = (0.0, stack / Rows, stack % Rows);
+        for (var j = 0; j < grid.Through; j++)
+        {
+            var cell = grid.Cell(i, k, j);
+            if (body.Model.Cells[cell].IsSolid && !body.IsCob(cell))
+            {
+                return 0;
+            }
+
+            share += body.IsCob(cell) ? body.Model.Cells[cell].Share / grid.Through : 0;
+        }
+
+        return share;
+    }
+
+    /// <summary>The straight line through the layers, by least squares weighted with what is solid, at both faces.</summary>
+    private void Faces(CellStress stress, int stack, Span<double> faces)
+    {
+        double weight = 0, middle = 0, square = 0;
+        Span<double> mean = stackalloc double[3];
+        Span<double> turn = stackalloc double[3];
+        mean.Clear();
+        turn.Clear();
+        double first = double.NaN, last = 0;
+        for (var j = 0; j < grid.Through; j++)
+        {
+            var cell = grid.Cell(stack / Rows, stack % Rows, j);
+            if (stress[cell] is not { } there)
+            {
+                continue;
+            }
+
+            var (w, t) = (body.Model.Cells[cell].Share, Place(cell, j));
+            (weight, middle, square) = (weight + w, middle + w * t, square + w * t * t);
+            (mean[0], mean[1], mean[2]) = (mean[0] + w * there.S, mean[1] + w * there.Z, mean[2] + w * there.SZ);
+            (turn[0], turn[1], turn[2]) = (turn[0] + w * t * there.S, turn[1] + w * t * there.Z, turn[2] + w * t * there.SZ);
+            var half = (grid.T[j + 1] - grid.T[j]) / 2;
+            first = double.IsNaN(first) ? t - half : first;
+            last = t + half;
+        }
+
+        middle /= weight;
+        var spread = square / weight - middle * middle;
+        for (var part = 0; part < 3; part++)
+        {
+            var m = mean[part] / weight;
+            var slope = spread > 1e-9 ? (turn[part] / weight - m * middle) / spread : 0;
+            faces[part] = m + slope * (first - middle);
+            faces[3 + part] = m + slope * (last - middle);
+        }
+    }
+
+    private double Place(int cell, int j)
+    {
+        var reference = body.Model.Cells[cell].Cut?.Middle.Z ?? 0;
+        return (grid.T[j] + grid.T[j + 1]) / 2 + reference * (grid.T[j + 1] - grid.T[j]) / 2;
+    }
+
+    private (int Stack, double Weight)[] Patch(int stack, double length)
+    {
+        for (var grown = 1.0; ; grown += 0.1)
+        {
+            var found = Within(stack, grown * length);
+            var filled = found.Sum(f => f.Weight);
+            if (filled >= LeastFilled * length * length || grown >= MostGrown)
+            {
+                return filled > 0 ? [.. found.Select(f => (f.Stack, f.Weight / filled))] : [(stack, 1)];
+            }
+        }
+    }
+
+    private List<(int Stack, double Weight)> Within(int stack, double length)
+    {
+        var (s, z, half, ring) = (StationOf(stack), HeightOf(stack), length / 2, grid.S[^1] - grid.S[0]);
+        var found = new List<(int Stack, double Weight)>();
+        for (var k = 0; k < Rows; k++)
+        {
+            var high = Overlap(grid.Z[k], grid.Z[k + 1], z - half, z + half);
+            for (var i = 0; high > 0 && i < grid.Around; i++)
+            {
+                var shift = Math.Round((s - (grid.S[i] + grid.S[i + 1]) / 2) / ring) * ring;
+                var along = Overlap(grid.S[i] + shift, grid.S[i + 1] + shift, s - half, s + half);
+                var share = Share[i * Rows + k];
+                if (along > 0 && share > 0)
+                {
+                    found.Add((i * Rows + k, along * high * share));
+                }
+            }
+        }
+
+        return found;
+    }
+
+    private static double Overlap(double a, double b, double from, double to) => Math.Max(0, Math.Min(b, to) - Math.Max(a, from));
+}

@@ -19,4 +19,8 @@ public enum Skill
 /// <param name="Start">First day of work.</param>
 /// <param name="DaysPerWeek">Working days in a week.</param>
 /// <param name="HoursPerDay">Working hours in a day.</param>
-public sealed record Crew(int People, Skill Skill, DateOnly Start, int DaysPerWeek, double HoursPerDay);
+public sealed record Crew(int People, Skill Skill, DateOnly Start, int DaysPerWeek, double HoursPerDay)
+{
+    /// <summary>Day on which the roof's first pole is to land on the wall; null where nobody has said.</summary>
+    public DateOnly? RoofOn { get; init; }
+}

@@ -24,6 +24,9 @@ public sealed record Finish(Face Face, string Material, Length? Depth = null)
     /// <summary>What is fixed over timber under it; null where nothing is described.</summary>
     public Lath? Lath { get; init; }
 
+    /// <summary>Day on which its first coat is to go on; null where nobody has said.</summary>
+    public DateOnly? Start { get; init; }
+
     /// <summary>Whole thickness: as given, else of its coats together; null where neither says.</summary>
     public Length? Thickness => Depth ?? (Coats.Count > 0 ? Coats.Aggregate(Length.Zero, (sum, coat) => sum + coat.Depth) : null);
 }

@@ -16,6 +16,9 @@ public sealed record CheckedDemand(string Rule, string Subject, Amount? Demand, 
     /// <summary>Something measured, to be compared with the number of the rule itself by the rule's own word.</summary>
     public static CheckedDemand Measured(string rule, string subject, Amount provided) => new(rule, subject, provided, null, null);
 
+    /// <summary>Something measured, to be compared with a computed number, times the number of the rule, by the rule's own word.</summary>
+    public static CheckedDemand Against(string rule, string subject, Amount provided, Amount computed) => new(rule, subject, provided, computed, null);
+
     /// <summary>A check that could not be made.</summary>
     public static CheckedDemand Unknown(string rule, string subject, Message because) => new(rule, subject, null, null, because);
 

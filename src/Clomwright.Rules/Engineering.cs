@@ -17,7 +17,7 @@ internal static class Engineering
     public static readonly FrozenSet<string> MeasuredByOthers = FrozenSet.ToFrozenSet(
     [
         "dry-stem", "trench-frost", "drain-fall", "lime-coat", "earth-coat", "lath-lap", "plaster-panel", "floor-drain", "floor-damp", "floor-earth-layers", "floor-over-grade", "stem-over-floor",
-        "door-sill", "door-clear",
+        "door-sill", "door-clear", "fresh-height", "lift-bulge", "frost-young", "roof-landing", "plaster-dry", "plaster-season",
     ]);
 
     /// <summary>Whether a clause is answered from demands.</summary>
@@ -39,16 +39,31 @@ internal static class Engineering
         "lime-coat" => Ruling.NotApplicable("plaster", "no-lime-coat"),
         "earth-coat" => Ruling.NotApplicable("plaster", "no-earth-coat"),
         "lath-lap" => Ruling.NotApplicable("plaster", "no-timber-at-a-face"),
-        "plaster-panel" => Ruling.NotApplicable("plaster", "no-plaster-described"),
+        "plaster-panel" or "plaster-dry" or "plaster-season" => Ruling.NotApplicable("plaster", "no-plaster-described"),
+        "roof-landing" => Ruling.NotApplicable("roof", "no-roof-described"),
+        "fresh-height" or "lift-bulge" or "frost-young" => Ruling.NotChecked("lifts", "not-computed"),
         "door-sill" or "door-clear" => Ruling.NotApplicable("doors", "no-doors"),
         "floor-drain" or "floor-damp" or "floor-earth-layers" or "floor-over-grade" or "stem-over-floor" => Ruling.NotChecked("floor", "not-computed"),
         _ => Ruling.NotChecked("trench", "not-computed"),
     };
 
-    /// <summary>A measure against the number of the rule.</summary>
-    private static Ruling Compared(WrittenClause clause, CheckedDemand measured, Amount limit) => measured.Demand is { } provided
-        ? new Ruling(measured.Subject, Require.All(new Comparison(Exactly.Near(provided, limit), clause.Word!.Value, limit))) { Notes = measured.Notes }
-        : new Ruling(measured.Subject, new Verdict.NotChecked(measured.NotChecked ?? new Message("rules.because.not-computed"))) { Notes = measured.Notes };
+    /// <summary>A measure against the number of the rule, or against that many times of what was computed beside it, by the rule's own word.</summary>
+    private static Ruling Compared(WrittenClause clause, CheckedDemand measured, Amount limit)
+    {
+        if (measured.Demand is not { } provided)
+        {
+            return new Ruling(measured.Subject, new Verdict.NotChecked(measured.NotChecked ?? new Message("rules.because.not-computed"))) { Notes = measured.Notes };
+        }
+
+        var asked = measured.Capacity is { } whole ? new Amount(whole.Si * limit.Si, whole.Dimension) : limit;
+        if (!double.IsFinite(provided.Si) || !double.IsFinite(asked.Si))
+        {
+            return Ruling.NotChecked(measured.Subject, "not-finite");
+        }
+
+        var compared = Require.All(new Comparison(Exactly.Near(provided, asked), clause.Word!.Value, asked));
+        return new Ruling(measured.Subject, compared is Verdict.FallsShort && measured.Question is { } question ? new Verdict.NeedsJudgement(question) : compared) { Notes = measured.Notes };
+    }
 
     /// <summary>The rulings of a rule that is not computed yet: the numbers that are there stand in the reason.</summary>
     public static Sequence<Ruling> NotYet(WrittenClause clause, HouseGeometry house, Sequence<CheckedDemand> demands) =>

@@ -14,6 +14,22 @@ internal static class DryingFigures
 
     public static Figure Of(Known<WallCover> cover) => cover.Value is { } c ? Of(c) : new Figure.NotChecked(cover.NotChecked!);
 
+    public static Figure Of(Known<FreshCob> fresh) => fresh.Value is { } f ? Of(f) : new Figure.NotChecked(fresh.NotChecked!);
+
+    public static Figure Of(Known<DryingMilestones> milestones) => milestones.Value is { } m ? Tree(("fast", Of(m.Fast)), ("slow", Of(m.Slow))) : new Figure.NotChecked(milestones.NotChecked!);
+
+    private static Figure Of(FreshCob f) => Tree(
+        ("stands", Range(f.Stands, Dimension.Length)),
+        ("bulgesUnder", Computed(f.BulgesUnder, Dimension.Number)),
+        ("lifts", Row(f.Lifts, l => Tree(
+            ("first", Computed(l.First, Dimension.Count)), ("last", Computed(l.Last, Dimension.Count)), ("height", Computed(l.Height, Dimension.Length)), ("overWeight", Computed(l.OverWeight, Dimension.Number))))));
+
+    private static Figure Of(WallMilestones m) => Tree(
+        ("walls", Number(m.All ? m.Laid[^1] : null, Dimension.Days)),
+        ("roof", Number(m.Roof, Dimension.Days)),
+        ("plaster", Number(m.Plaster, Dimension.Days)),
+        ("frostNights", Computed(m.FrostNights, Dimension.Number)));
+
     private static Figure Of(StartYear y) => Tree(
         ("sunny", Name(y.Sunny.Address)),
         ("shaded", Name(y.Shaded.Address)),

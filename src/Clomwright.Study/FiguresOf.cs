@@ -19,6 +19,8 @@ public static class FiguresOf
         ("foundation", FoundationFigures.Of(study.Foundation)),
         ("finishes", FinishesFigures.Of(study.FinishesDried)),
         ("drying", DryingFigures.Of(study.Drying)),
+        ("freshCob", DryingFigures.Of(study.Fresh)),
+        ("milestones", DryingFigures.Of(study.Milestones)),
         ("startMonths", DryingFigures.Of(study.StartMonths)),
         ("cover", DryingFigures.Of(study.Cover)),
         ("findings", Findings(study)));

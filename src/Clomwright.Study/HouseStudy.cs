@@ -32,6 +32,9 @@ public sealed class HouseStudy
     private readonly Lazy<FinishesResult> finishes;
     private readonly Lazy<Known<WeatherResult>> weather;
     private readonly Lazy<Known<DryingResult>> drying;
+    private readonly Lazy<Known<FreshCob>> fresh;
+    private readonly Lazy<Known<MilestoneQuestion>> milestonesAsked;
+    private readonly Lazy<Known<DryingMilestones>> milestones;
     private readonly Func<DryingWatch?, Known<DryingResult>> dry;
 
     /// <summary>What a run that somebody waited for came to.</summary>
@@ -54,8 +57,12 @@ public sealed class HouseStudy
         wallTop = new(() => FromRoof.Of(Geometry, Roof, Mix.Strength.Settled));
         foundation = new(() => FoundationOf(house, Geometry, Roof, earlier));
         finishes = new(() => Analysis.Finishes.FromGeometry.Of(Geometry, FinishInputs.None with { Months = MonthsOf(Weather) }));
-        findings = new(() => RuleBook.Check(Geometry, [.. FromResults.Of(Geometry, Roof, WallTop, Mix), .. OfFoundation.Demands(House, Foundation), .. OfFinishes.Demands(House, Finishes)], Mix));
+        findings = new(() => RuleBook.Check(Geometry, [.. FromResults.Of(Geometry, Roof, WallTop, Mix), .. OfFoundation.Demands(House, Foundation), .. OfFinishes.Demands(House, Finishes),
+            .. OfDrying.Demands(House, Fresh, Milestones, Finishes)], Mix));
         weather = new(() => FromSite.Of(house.Site));
+        fresh = new(() => FromWeather.Fresh(Geometry, KnownToDrying.OfCob(Geometry, Mix)));
+        milestonesAsked = new(() => Asked(house, Geometry, Roof, Mix));
+        milestones = new(() => MilestonesOf(milestonesAsked.Value, Weather, earlier));
         dry = watch => DryingOf(house, Geometry, Roof, Mix, Weather, earlier, watch);
         drying = new(() => dried.Task.IsCompletedSuccessfully ? dried.Task.Result : dry(null));
         startMonths = new(() => StartMonthsOf(house, Geometry, Roof, Mix, Weather, earlier));
@@ -97,7 +104,13 @@ public sealed class HouseStudy
     /// <summary>The mean days of the site's climate; or why they are not known.</summary>
     public Known<WeatherResult> Weather => weather.Value;
 
-    /// <summary>How the wall dries; or why that is not known. Computed when somebody asks: no finding waits for it.</summary>
+    /// <summary>What the cob stands on the day it is laid; or why that is not known.</summary>
+    public Known<FreshCob> Fresh => fresh.Value;
+
+    /// <summary>When lifts are laid, and, where a day is planned for them, when the roof may land and plaster may go on; or why that is not known.</summary>
+    public Known<DryingMilestones> Milestones => milestones.Value;
+
+    /// <summary>How the wall dries, bay by bay; or why that is not known. Computed when somebody asks: no finding waits for it.</summary>
     public Known<DryingResult> Drying => drying.Value;
 
     /// <summary>How the wall dries, for one who waits and may give up; the same answer as <see cref="Drying"/>, and kept.</summary>
@@ -134,8 +147,9 @@ public sealed class HouseStudy
     /// <summary>Values nobody gave that something leaned on.</summary>
     public Sequence<Assumption> Assumptions => Quantities.Assumptions.Concat(Mix.Assumptions).Concat(Roof.Assumptions).Concat(WallTop.Assumptions).Concat(Foundation.Assumptions).Concat(Finishes.Assumptions).Distinct().ToSequence();
 
-    /// <summary>The calculations behind the numbers, for papers to print; those of drying stand in its own result, so that nobody runs it for a list.</summary>
-    public Sequence<Calculation> Calculations => [.. Quantities.Calculations, .. Mix.Calculations, .. Roof.Calculations, .. WallTop.Calculations, .. Foundation.Calculations, .. Finishes.Calculations, .. Cover.Value is { } cover ? [cover.How] : (Sequence<Calculation>)[]];
+    /// <summary>The calculations behind the numbers, for papers to print. Those of gaps over frames run the forecast of drying: made when somebody asks, and by no finding.</summary>
+    public Sequence<Calculation> Calculations => [.. Quantities.Calculations, .. Mix.Calculations, .. Roof.Calculations, .. WallTop.Calculations, .. Foundation.Calculations, .. Finishes.Calculations, .. Cover.Value is { } cover ? [cover.How] : (Sequence<Calculation>)[],
+        .. Drying.Value?.Calculations ?? Fresh.Value?.Calculations ?? []];
 
     /// <summary>At most three tried changes that mend a finding; none for one that does not fall short.</summary>
     public Sequence<Mend> MendsOf(Finding finding) => Mends.MendsOf.Finding(this, finding);
@@ -168,6 +182,18 @@ public sealed class HouseStudy
         earlier is { drying.IsValueCreated: true } && ReferenceEquals(earlier.Roof, roof) && WhatDryingReads(earlier.House) == WhatDryingReads(house)
             ? earlier.Drying
             : FromWeather.Of(geometry, weather, KnownToDrying.Of(geometry, roof, mix), watch);
+
+    /// <summary>As far as the house plans a day: no further.</summary>
+    private static Known<MilestoneQuestion> Asked(House house, HouseGeometry geometry, RoofResult roof, MixResult mix)
+    {
+        var goal = house.Finishes.Any(f => f.Start is not null) ? DryingGoal.Plaster : house.Crew?.RoofOn is not null ? DryingGoal.Roof : DryingGoal.Walls;
+        return FromWeather.Question(geometry, goal == DryingGoal.Walls ? KnownToDrying.OfCob(geometry, mix) : KnownToDrying.Of(geometry, roof, mix), goal);
+    }
+
+    private static Known<DryingMilestones> MilestonesOf(Known<MilestoneQuestion> asked, Known<WeatherResult> weather, HouseStudy? earlier) =>
+        asked.Value is not { } question ? asked.NotChecked!
+        : earlier is { milestones.IsValueCreated: true } && earlier.milestonesAsked.Value.Value == question ? earlier.Milestones
+        : FromWeather.MilestonesOf(question, weather);
 
     private static Known<StartYear> StartMonthsOf(House house, HouseGeometry geometry, RoofResult roof, MixResult mix, Known<WeatherResult> weather, HouseStudy? earlier) =>
         earlier is { startMonths.IsValueCreated: true } && ReferenceEquals(earlier.Roof, roof) && WhatDryingReads(earlier.House) == WhatDryingReads(house)

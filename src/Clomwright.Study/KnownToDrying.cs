@@ -10,7 +10,10 @@ namespace Clomwright.Study;
 internal static class KnownToDrying
 {
     public static Sequence<KnownNumber> Of(HouseGeometry geometry, RoofResult roof, MixResult mix) =>
-        [.. LoadOnWall(geometry, roof), .. Cob(geometry.House.Mix, mix).Numbers(geometry.House.Lifts.Method, geometry.House.Assumed)];
+        [.. LoadOnWall(geometry, roof), .. OfCob(geometry, mix)];
+
+    /// <summary>What soil, recipe and specimens tell, without the roof.</summary>
+    public static Sequence<KnownNumber> OfCob(HouseGeometry geometry, MixResult mix) => Cob(geometry.House.Mix, mix).Numbers(geometry.House.Lifts.Method, geometry.House.Assumed);
 
     /// <summary>The roof with its soil wet, spread evenly over the ring, in place of the load assumed.</summary>
     private static Sequence<KnownNumber> LoadOnWall(HouseGeometry geometry, RoofResult roof) =>

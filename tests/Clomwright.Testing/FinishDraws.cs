@@ -18,6 +18,7 @@ internal static class FinishDraws
         Coats = depth is null
             ? [new Coat(CoatRole.Scratch, tape.AtLeast(0.375)) { Parts = Parts(material) }, new Coat(CoatRole.Finish, tape.AtLeast(0.25)) { Passes = 2 }, new Coat(CoatRole.Wash, Length.Zero) { Material = "limewash" }]
             : [],
+        Start = depth is null && face == Face.Outside ? new DateOnly(2028, 5, 2) : null,
         Lath = face == Face.Inside ? new Lath("reed mat", tape.AtLeast(2)) : null,
     };
 

@@ -121,7 +121,7 @@ public static partial class Houses
             Prisms = [Crushed(1600), Crushed(1710), Crushed(1540), Crushed(1660), Crushed(1750)],
             Bricks = [new Brick(In(6), In(4), In(10), new Force(Units.Find(Dimension.Force, "lbf")!.ToSi(380)), 40) { Date = new DateOnly(2027, 5, 14), Tester = "M. Invented" }],
         },
-        Crew = new Crew(8, Skill.Mixed, new DateOnly(2027, 6, 1), 5, 7),
+        Crew = new Crew(8, Skill.Mixed, new DateOnly(2027, 6, 1), 5, 7) { RoofOn = new DateOnly(2027, 8, 2) },
         Rules = new RuleChoices
         {
             Adopted = ["common-practice", "irc-cob@2021"],
@@ -137,7 +137,7 @@ public static partial class Houses
     [
         new Finish(Face.Inside, "earth-plaster", In(1))
         {
-            Lath = new Lath("reed mat", In(3)),
+            Lath = new Lath("reed mat", In(3)), Start = new DateOnly(2028, 5, 15),
             Coats =
             [
                 new Coat(CoatRole.Slip, Length.Zero) { Parts = new PlasterParts { Clay = 1 } },
@@ -146,7 +146,7 @@ public static partial class Houses
         },
         new Finish(Face.Outside, "lime-plaster", In(1))
         {
-            Lath = new Lath("galvanised mesh", In(3)),
+            Lath = new Lath("galvanised mesh", In(3)), Start = new DateOnly(2028, 8, 28),
             Coats =
             [
                 new Coat(CoatRole.Scratch, Eighths(3)) { Parts = Coarse }, new Coat(CoatRole.Brown, Eighths(3)) { Parts = Coarse }, new Coat(CoatRole.Finish, Quarters(1)) { Panel = "D" },

@@ -94,7 +94,7 @@ internal static class RestDraws
     }
 
     public static Gen<Crew> Crew =>
-        Gen.Select(Gen.Int[1, 24], Gen.Enum<Skill>(), Date, Gen.Int[1, 7], Gen.Int[6, 20], (n, skill, start, days, halves) => new Crew(n, skill, start, days, halves / 2.0));
+        Gen.Select(Gen.Int[1, 24], Gen.Enum<Skill>(), Date, Gen.Int[1, 7], Gen.Int[6, 20], Date.OrNull(), (n, skill, start, days, halves, roof) => new Crew(n, skill, start, days, halves / 2.0) { RoofOn = roof });
 
     public static Gen<RuleChoices> Rules =>
         from cob in Gen.OneOf("irc-cob@2021", "irc-cob@2024").OrNothing()

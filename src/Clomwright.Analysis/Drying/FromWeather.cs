@@ -46,6 +46,50 @@ public static class FromWeather
         return Told(geometry, weather.Value!, inputs, bays, start, middle, fast, slow);
     }
 
+    /// <summary>What the cob stands on the day it is laid; or why that is not known.</summary>
+    /// <param name="geometry">The placed house.</param>
+    /// <param name="known">As for the forecast.</param>
+    public static Known<FreshCob> Fresh(HouseGeometry geometry, Sequence<KnownNumber> known = default)
+    {
+        ArgumentNullException.ThrowIfNull(geometry);
+        if (!IsLaid(geometry))
+        {
+            return new Message("analysis.drying.no-wall");
+        }
+
+        var inputs = Inputs.Of(geometry, known);
+        return FreshCobs.Of(inputs.Numbers, geometry.House.Lifts.Method, inputs.Heights);
+    }
+
+    /// <summary>What is asked when milestones of a house are; or why they cannot be known.</summary>
+    /// <param name="geometry">The placed house.</param>
+    /// <param name="known">As for the forecast.</param>
+    /// <param name="goal">How far.</param>
+    public static Known<MilestoneQuestion> Question(HouseGeometry geometry, Sequence<KnownNumber> known, DryingGoal goal)
+    {
+        ArgumentNullException.ThrowIfNull(geometry);
+        if (geometry.House.Crew?.Start is not { } start)
+        {
+            return new Message("analysis.drying.no-start");
+        }
+
+        if (!IsLaid(geometry))
+        {
+            return new Message("analysis.drying.no-wall");
+        }
+
+        var inputs = Inputs.Of(geometry, known);
+        return new MilestoneQuestion(
+            geometry.House.Lifts.Method, inputs.Heights.ToSequence(), inputs.Thickness.ToSequence(), start, geometry.House.Site,
+            geometry.House.Assumed.Where(a => a.Key.StartsWith("drying-", StringComparison.Ordinal)).ToSequence(), inputs.Known, goal);
+    }
+
+    /// <summary>When lifts are laid, the roof may land and plaster may go on: the forecast of a few dates, without its bays.</summary>
+    /// <param name="asked">From <see cref="Question"/>.</param>
+    /// <param name="weather">The site's mean days.</param>
+    public static Known<DryingMilestones> MilestonesOf(MilestoneQuestion asked, Known<WeatherResult> weather) =>
+        weather.Value is { } mean ? Milestones.Of(asked, mean) : weather.NotChecked!;
+
     /// <summary>The same wall begun in each month of the year; when work starts is not asked.</summary>
     /// <param name="geometry">The placed house.</param>
     /// <param name="weather">The site's mean days.</param>
@@ -118,8 +162,10 @@ public static class FromWeather
     /// <param name="start">Day of the first lift.</param>
     /// <param name="most">Days looked at.</param>
     /// <param name="step">Called before each lift, true, and before each step of waiting, false.</param>
+    /// <param name="goal">How far; short of plaster, nothing is told of how long tops key.</param>
     internal static WallDrying Simulate(
-        DryingNumbers numbers, LiftMethod method, double[] heights, double[] thickness, Sequence<DryingBay> bays, WeatherResult weather, DateOnly start, int most = 1000, Action<bool>? step = null)
+        DryingNumbers numbers, LiftMethod method, double[] heights, double[] thickness, Sequence<DryingBay> bays, WeatherResult weather, DateOnly start, int most = 1000, Action<bool>? step = null,
+        DryingGoal? goal = null)
     {
         var earth = WallRun.EarthOf(numbers);
         int[] months = [.. Enumerable.Range(0, DaysLooked).Select(d => start.AddDays(d).Month - 1)];
@@ -127,7 +173,7 @@ public static class FromWeather
         var rest = earth.AtRest(Enumerable.Range(1, 12).Average(m => Mean(weather.Day(m))));
         Days[] Around(Faces faces) =>
             [.. bays.Select(bay => new Days([.. Enumerable.Range(1, 12).Select(m => faces.Day(weather.Day(m), bay.Normal))], months, earth.Full * earth.DryDensity))];
-        return new WallRun(numbers, method, heights, thickness) { Most = most }.Run(Around(new(numbers, earth)), [.. Around(new(numbers, earth, roofed: true)).Select(d => d.Smoothed())], rest, step);
+        return new WallRun(numbers, method, heights, thickness) { Most = most, Goal = goal ?? DryingGoal.Plaster, Joints = goal is null }.Run(Around(new(numbers, earth)), [.. Around(new(numbers, earth, roofed: true)).Select(d => d.Smoothed())], rest, step);
     }
 
     private static bool IsLaid(HouseGeometry geometry) => geometry.Lifts.Count > 0 && geometry.Lifts.All(l => IsLaid(geometry, l));
@@ -152,14 +198,15 @@ public static class FromWeather
         var usual = inputs.Numbers(DryingCase.Middle);
         var settling = new Settling(geometry, inputs.Numbers);
         var lifts = geometry.Lifts.Select(l => BandOf(l, fast, slow, settling, FrostAt(weather, start, middle, l.Index, usual))).ToSequence();
-        var height = Ranges.HeightToday(inputs.Numbers, geometry.House.Lifts.Method, out var heights);
+        var fresh = FreshCobs.Of(inputs.Numbers, geometry.House.Lifts.Method, inputs.Heights);
+        var height = fresh.Today;
         var gaps = settling.Gaps(fast, slow);
         return new()
         {
             Method = geometry.House.Lifts.Method, Start = start, Bays = bays, Middle = middle, Fast = fast, Slow = slow, Lifts = lifts, HeightToday = height,
             RoofAfter = new(fast.RoofDay, slow.RoofDay), PlasterAfter = new(fast.PlasterDay, slow.PlasterDay),
-            Gaps = gaps, Calculations = [.. heights, .. settling.Calculations],
-            PracticeCap = usual["drying-cap-" + WallRun.Word(geometry.House.Lifts.Method)],
+            Gaps = gaps, Calculations = [.. fresh.Calculations, .. settling.Calculations],
+            PracticeCap = fresh.PracticeCap,
             Joints = Joints(bays, geometry, fast, middle, slow),
             Blocks = inputs.Blocks, Known = inputs.Known,
             Diffusivity = new(inputs.Numbers(DryingCase.Fast)["drying-diffusivity"], usual["drying-diffusivity"], inputs.Numbers(DryingCase.Slow)["drying-diffusivity"]),

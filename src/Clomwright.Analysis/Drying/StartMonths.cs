@@ -39,18 +39,7 @@ internal static class StartMonths
     public static StartYear Of(HouseGeometry geometry, WeatherResult weather, Func<DryingCase, DryingNumbers> numbers, double[] heights, double[] thickness)
     {
         var bays = Bays.Of(geometry);
-        double Sun(DryingBay bay)
-        {
-            var sum = 0.0;
-            foreach (var hour in weather.Hours)
-            {
-                sum += hour.Upright(bay.Normal);
-            }
-
-            return sum;
-        }
-
-        var (sunny, shaded) = (bays.MaxBy(Sun)!, bays.MinBy(Sun)!);
+        var (sunny, shaded) = (bays.MaxBy(b => Milestones.Sun(b, weather))!, bays.MinBy(b => Milestones.Sun(b, weather))!);
         Sequence<DryingBay> two = [sunny, shaded];
         var months = Enumerable.Range(1, 12).AsParallel().AsOrdered().Select(month =>
         {

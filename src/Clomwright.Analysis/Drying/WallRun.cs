@@ -3,19 +3,6 @@ using Clomwright.Evidence;
 
 namespace Clomwright.Analysis.Drying;
 
-/// <summary>How far a run of the wall goes.</summary>
-internal enum DryingGoal
-{
-    /// <summary>Until the last lift is firm.</summary>
-    Walls,
-
-    /// <summary>Until the roof may land.</summary>
-    Roof,
-
-    /// <summary>Until plaster may go on.</summary>
-    Plaster,
-}
-
 /// <summary>The ring in one case: a lift is laid all round when the last bay is firm.</summary>
 internal sealed class WallRun
 {

@@ -24,8 +24,9 @@ internal static class FinishShape
         var depth = Keys<Finish>.Maybe("depth", Lengths, f => f.Depth);
         var coats = Keys<Finish>.List("coats", MakeCoat(), f => f.Coats, leavesOut: true);
         var lath = Keys<Finish>.MaybeThing("lath", MakeLath(), f => f.Lath);
-        return new Thing<Finish>("finish", [face, material, depth, coats, lath],
-            v => new Finish(v.Of(face), v.Of(material), v.Of(depth)) { Coats = v.Of(coats), Lath = v.Of(lath) });
+        var start = Keys<Finish>.Maybe("start", Date, f => f.Start);
+        return new Thing<Finish>("finish", [face, material, depth, coats, lath, start],
+            v => new Finish(v.Of(face), v.Of(material), v.Of(depth)) { Coats = v.Of(coats), Lath = v.Of(lath), Start = v.Of(start) });
     }
 
     private static Thing<Coat> MakeCoat()

@@ -124,6 +124,8 @@ internal static class MixShape
         var start = Keys<Crew>.Needed("start", Date, c => c.Start);
         var days = Keys<Crew>.Needed("daysPerWeek", Whole, c => c.DaysPerWeek);
         var hours = Keys<Crew>.Needed("hoursPerDay", Number, c => c.HoursPerDay);
-        return new Thing<Crew>("crew", [people, skill, start, days, hours], v => new Crew(v.Of(people), v.Of(skill), v.Of(start), v.Of(days), v.Of(hours)));
+        var roof = Keys<Crew>.Maybe("roofOn", Date, c => c.RoofOn);
+        return new Thing<Crew>("crew", [people, skill, start, days, hours, roof],
+            v => new Crew(v.Of(people), v.Of(skill), v.Of(start), v.Of(days), v.Of(hours)) { RoofOn = v.Of(roof) });
     }
 }

@@ -79,6 +79,11 @@ internal static partial class Candidates
             "earth-coat" => ThinnerCoats(need),
             "lath-lap" => LongerLap(need),
             "seat-centre" => CentredBeam(need),
+            "fresh-height" => LowerLifts(need),
+            "roof-landing" => LaterRoof(need),
+            "plaster-dry" => LaterPlaster(need),
+            "plaster-season" => PlasterInSeason(need),
+            "frost-young" => AnotherStart(need),
             _ => [],
         };
     }

@@ -14,6 +14,7 @@ internal static class Differences
             .. Roof(before.Roof, after.Roof), .. BondBeam(before.BondBeam, after.BondBeam), .. Changed("keys-apart", before.Stem.Keys?.Spacing, after.Stem.Keys?.Spacing), .. Tees(before.Tees, after.Tees),
             .. Ground(before, after),
             .. Finishes(before, after),
+            .. Days(before, after),
             .. before.Openings.Zip(after.Openings).SelectMany(pair => Header(pair.First, pair.Second)),
         ];
         return said.Count switch
@@ -100,6 +101,34 @@ internal static class Differences
         .. before.Finishes.Zip(after.Finishes).SelectMany(pair => Changed("lap", pair.First.Lath?.Lap, pair.Second.Lath?.Lap)),
         .. before.Finishes.SelectMany(f => f.Coats).Sum(c => c.Passes) != after.Finishes.SelectMany(f => f.Coats).Sum(c => c.Passes) ? (Message[])[new Message("study.change.thinner-coats")] : [],
     ];
+
+    private static IEnumerable<Message> Days(House before, House after)
+    {
+        if (before.Crew is { } was && after.Crew is { } now)
+        {
+            if (was.Start != now.Start)
+            {
+                yield return Message.Of("study.change.start-on", ("now", now.Start), ("was", was.Start));
+            }
+            else if (was.RoofOn is { } landed && now.RoofOn is { } lands && landed != lands)
+            {
+                yield return Message.Of("study.change.roof-on", ("now", lands), ("was", landed));
+            }
+        }
+
+        foreach (var (first, then) in before.Finishes.Zip(after.Finishes))
+        {
+            if (first.Start is { } early && then.Start is { } late && early != late)
+            {
+                yield return Message.Of("study.change.plaster-on", ("face", new Message($"study.face.{then.Face.ToString().ToLowerInvariant()}")), ("now", late), ("was", early));
+            }
+        }
+
+        if (before.Lifts.Height != after.Lifts.Height && after.Lifts.Height is { } height)
+        {
+            yield return Message.Of("study.change.lifts-high", ("now", height));
+        }
+    }
 
     private static IEnumerable<Message> Header(Opening before, Opening after) =>
     [

@@ -66,7 +66,7 @@ public static class MendsOf
         var reached = after.Findings.FirstOrDefault(f => RuleOf(f) == RuleOf(finding) && f.Subject == finding.Subject);
         return (finding.Verdict, reached?.Verdict) switch
         {
-            (Verdict.FallsShort { Comparisons: [{ Limit.Si: > 0 } was, ..] }, Verdict.Met { Comparisons: [{ Limit.Si: > 0 } now, ..] }) when now.Limit != was.Limit =>
+            (Verdict.FallsShort { Comparisons: [{ Limit.Si: > 0 } was, ..] }, Verdict.Met { Comparisons: [{ Limit.Si: > 0 } now, ..] }) when now.Limit != was.Limit && was.Provided.Dimension != Dimension.Days =>
                 Message.Of("study.mend.used", ("edit", what), ("was", Share(was)), ("now", Share(now))),
             (Verdict.FallsShort { Comparisons: [var was, ..] }, Verdict.Met { Comparisons: [var now, ..] }) =>
                 Message.Of("study.mend.from-to", ("edit", what), ("was", was.Provided), ("now", now.Provided)),

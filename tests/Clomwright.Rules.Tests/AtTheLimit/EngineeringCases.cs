@@ -58,6 +58,12 @@ internal static class EngineeringCases
         Measure("stem-over-floor", "stem", "a stem 4 in over the floor", side => Length.FromInches(4) - new Length(side)),
         Measure("door-sill", "door", "a sill at the finished floor", side => new Length(-side)),
         Measure("door-clear", "door", "1/4 in under the leaf", side => new Length(Length.PerInch / 4 - side)),
+        Against("fresh-height", "lifts 1-7", "lifts as high as the fresh mix stands", Amount.Metres(0.3302), 1e-9),
+        Against("lift-bulge", "lifts 1-7", "a foot that bears its weight and the safety to the last", new Amount(5600, Dimension.Stress), -1e-4),
+        Against("roof-landing", "roof", "a roof on the day by which the wall carries it", new Amount(62, Dimension.Days), -1e-6),
+        Against("plaster-dry", "inside face", "a first coat on the day by which the wall is dry", new Amount(245, Dimension.Days), -1e-6),
+        Measure("plaster-season", "inside face", "a first coat in a mild month", side => Amount.Count(side)),
+        Measure("frost-young", "lifts", "half a night of frost while cob is young", side => Amount.Number(0.5 + side * 1e-9)),
         Measure("trench-frost", "trench", "a trench 4 in below frost", side => Length.FromInches(4) - new Length(side)),
         Measure("dry-stem", "stem", "a stem laid dry as high as it is wide", side => Amount.Number(1 + side * 1e-9)),
     ];
@@ -79,6 +85,9 @@ internal static class EngineeringCases
 
     private static LimitCase Measure(string rule, string subject, string what, Func<int, Amount> provided) =>
         new("common-practice", rule, subject, what, _ => Bare) { Demand = side => CheckedDemand.Measured(rule, subject, provided(side)) };
+
+    private static LimitCase Against(string rule, string subject, string what, Amount computed, double hair) =>
+        new("common-practice", rule, subject, what, _ => Bare) { Demand = side => CheckedDemand.Against(rule, subject, new Amount(computed.Si + side * hair, computed.Dimension), computed) };
 
     /// <summary>A demand a little off its capacity.</summary>
     private static CheckedDemand At(string rule, string subject, Amount capacity, double off) =>

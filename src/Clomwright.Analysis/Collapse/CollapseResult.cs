@@ -1,0 +1,44 @@
+using Clomwright.Evidence;
+
+namespace Clomwright.Analysis.Collapse;
+
+/// <summary>The push that a wall of rigid blocks bears before it falls, as a share of its weight and the roof's.</summary>
+public sealed record CollapseResult
+{
+    /// <summary>The weakest direction, with the bond beam.</summary>
+    public required WallCollapse Weakest { get; init; }
+
+    /// <summary>The same direction without the bond beam.</summary>
+    public required Known<WallCollapse> WithoutBeam { get; init; }
+
+    /// <summary>Every direction looked at.</summary>
+    public required Sequence<WallCollapse> Directions { get; init; }
+
+    /// <summary>The weakest direction with larger and smaller blocks, largest first: it falls as blocks get smaller.</summary>
+    public required Sequence<BlockTrend> Trend { get; init; }
+
+    /// <summary>The blocks of <see cref="Mechanism"/>.</summary>
+    public required Sequence<MovingBlock> Mechanism { get; init; }
+
+    /// <summary>What shakes, N: wall, bond beam and wet roof.</summary>
+    public required double Weight { get; init; }
+}
+
+/// <summary>The limit in one direction.</summary>
+/// <param name="Bearing">Towards which it is pushed, radians clockwise from north.</param>
+/// <param name="Factor">Push over weight that joint forces can still balance.</param>
+/// <param name="Above">Push over weight at which the mechanism found would move: not below <paramref name="Factor"/>.</param>
+public sealed record WallCollapse(double Bearing, double Factor, double Above);
+
+/// <summary>The limit with blocks of one size.</summary>
+/// <param name="Size">Of the largest block, m.</param>
+/// <param name="Blocks">How many.</param>
+/// <param name="Factor">Push over weight.</param>
+public sealed record BlockTrend(double Size, int Blocks, double Factor);
+
+/// <summary>A block in the mechanism.</summary>
+/// <param name="Block">The block.</param>
+/// <param name="Outward">Speed of its middle out of the wall, as a share of the fastest block's speed.</param>
+/// <param name="Along">Along the wall, clockwise.</param>
+/// <param name="Up">Upward.</param>
+public sealed record MovingBlock(WallBlock Block, double Outward, double Along, double Up);

@@ -1,0 +1,88 @@
+using Clomwright.Analysis.Collapse;
+using Clomwright.Analysis.Foundation;
+using Clomwright.Analysis.Steps;
+using Clomwright.Building;
+using Clomwright.Evidence;
+using Clomwright.Geometry;
+using Clomwright.Numerics.RigidBlocks;
+using Clomwright.Testing;
+using CollapseOf = Clomwright.Analysis.Collapse.FromRoof;
+using Placing = Clomwright.Geometry.FromBuilding;
+using RoofOf = Clomwright.Analysis.Roof.FromGeometry;
+using TopOf = Clomwright.Analysis.WallTop.FromRoof;
+
+namespace Clomwright.Analysis.Tests.Collapse;
+
+/// <summary>The wall as rigid blocks. That the limit itself is right is shown in Numerics; here that the blocks are those of the house.</summary>
+public sealed class CollapseTests(ITestOutputHelper output)
+{
+    private static readonly JointStrength Dry = new(0.6, 0);
+
+    private CollapseResult Of(House house)
+    {
+        var geometry = Placing.Of(house);
+        var roof = RoofOf.Of(geometry);
+        var known = CollapseOf.Of(geometry, roof, TopOf.Of(geometry, roof).Seats, Dry.Friction, Dry.TensionPa);
+        Assert.True(known.Is, known.NotChecked?.Key);
+        var found = known.Value!;
+        output.WriteLine($"{house.Name}: {string.Join(", ", found.Directions.Select(d => $"{180 / Math.PI * d.Bearing:F0}: {d.Factor:F4}"))}; without beam {found.WithoutBeam.Value?.Factor:F4}; {string.Join(", ", found.Trend.Select(t => $"{t.Blocks}: {t.Factor:F4}"))}");
+        return found;
+    }
+
+    /// <summary>Rank independent: the blocks weigh what the volumes of Geometry, by Steiner's rule, come to. A hole is taken here as wide as it reaches anywhere in the thickness, so a little more of it goes: 2 to 6 % of its volume in this wall.</summary>
+    [Fact]
+    public void Blocks_WeighWhatTheWallDoes()
+    {
+        var house = Houses.Round(Length.FromFeet(16)) with { Openings = [Houses.Door("door", 180), Houses.Window("window", 90, Length.FromInches(30), Length.FromInches(36))], BondBeam = null };
+        var geometry = Placing.Of(house);
+        var blocks = new WallBlocks(geometry, 0.45, Dry, withBeam: false);
+        var expected = (geometry.Measures.GrossVolume - geometry.Measures.OpeningVolume) * TakeDown.CobDensity * UsUnits.Gravity;
+        var holes = geometry.Measures.OpeningVolume * TakeDown.CobDensity * UsUnits.Gravity;
+        Assert.InRange(expected - blocks.Weight, 0, 0.06 * holes);
+        Near.Relative(geometry.Measures.GrossVolume * TakeDown.CobDensity * UsUnits.Gravity, new WallBlocks(Placing.Of(house with { Openings = [] }), 0.45, Dry, withBeam: false).Weight, 1e-9);
+    }
+
+    /// <summary>Rank property: forces never bear more than the mechanism takes, the beam never weakens, smaller blocks never strengthen by more than the search's gap, and the fastest block moves at one.</summary>
+    [Fact]
+    public void TheExample_StandsAndIsBracketed()
+    {
+        var found = Of(Houses.HeronPoint);
+        Assert.All(found.Directions, d => Assert.InRange(d.Above - d.Factor, -1e-3 * d.Factor, 1e-3 * d.Factor));
+        Assert.Equal(found.Directions.Min(d => d.Factor), found.Weakest.Factor);
+        Assert.True(found.WithoutBeam.Value!.Factor <= found.Weakest.Factor * 1.001);
+        Assert.True(found.Trend[^1].Factor <= found.Trend[0].Factor * 1.001);
+        Assert.Equal(1, found.Mechanism.Max(m => Math.Sqrt(m.Outward * m.Outward + m.Along * m.Along + m.Up * m.Up)), 1e-12);
+    }
+
+    /// <summary>Rank property: a round house turned by a quarter has the same limits a quarter further on.</summary>
+    [Fact]
+    public void ATurnedHouse_HasTurnedLimits()
+    {
+        var house = Houses.Round(Length.FromFeet(14)) with { Openings = [Houses.Door("door", 180), Houses.Window("window", 45, Length.FromInches(30), Length.FromInches(36))] };
+        var turned = house with { Openings = [Houses.Door("door", 270), Houses.Window("window", 135, Length.FromInches(30), Length.FromInches(36))] };
+        var (was, now) = (Pushes(house), Pushes(turned));
+        for (var d = 0; d < was.Length; d++)
+        {
+            Assert.Equal(was[d], now[(d + 2) % was.Length], 1e-4);
+        }
+    }
+
+    /// <summary>Rank property: a thicker wall of the same height bears no smaller push.</summary>
+    [Fact]
+    public void AThickerWall_BearsMore()
+    {
+        House Thick(int inches) => Houses.Round(Length.FromFeet(14)) is var h ? h with { Wall = h.Wall with { ThicknessAtTop = Length.FromInches(inches) }, Openings = [Houses.Door("door", 180)] } : null!;
+        var (thin, thick) = (Pushes(Thick(12)), Pushes(Thick(18)));
+        Assert.All(thin.Zip(thick), pair => Assert.True(pair.First <= pair.Second + 1e-4));
+    }
+
+    private static double[] Pushes(House house)
+    {
+        var blocks = new WallBlocks(Placing.Of(house), 0.7, Dry, withBeam: false);
+        return [.. Enumerable.Range(0, 8).Select(d => LimitLoad.Of(blocks.Pushed(d * Math.PI / 4, [], []))).Select(answer =>
+        {
+            Assert.Equal(LimitLoadEnd.Found, answer.End);
+            return answer.StaticFactor;
+        })];
+    }
+}

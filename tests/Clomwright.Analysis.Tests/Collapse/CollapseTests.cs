@@ -29,7 +29,7 @@ public sealed class CollapseTests(ITestOutputHelper output)
         return found;
     }
 
-    /// <summary>Rank independent: the blocks weigh what the volumes of Geometry, by Steiner's rule, come to. A hole is taken here as wide as it reaches anywhere in the thickness, so a little more of it goes: 2 to 6 % of its volume in this wall.</summary>
+    /// <summary>Rank independent: the blocks weigh what the volumes of Geometry, by Steiner's rule, come to. A hole is taken here as wide as it reaches anywhere in the thickness, so a little more of it goes: some 7 % of its volume in this wall.</summary>
     [Fact]
     public void Blocks_WeighWhatTheWallDoes()
     {
@@ -38,7 +38,7 @@ public sealed class CollapseTests(ITestOutputHelper output)
         var blocks = new WallBlocks(geometry, 0.45, Dry, withBeam: false);
         var expected = (geometry.Measures.GrossVolume - geometry.Measures.OpeningVolume) * TakeDown.CobDensity * UsUnits.Gravity;
         var holes = geometry.Measures.OpeningVolume * TakeDown.CobDensity * UsUnits.Gravity;
-        Assert.InRange(expected - blocks.Weight, 0, 0.06 * holes);
+        Assert.InRange(expected - blocks.Weight, 0, 0.08 * holes);
         Near.Relative(geometry.Measures.GrossVolume * TakeDown.CobDensity * UsUnits.Gravity, new WallBlocks(Placing.Of(house with { Openings = [] }), 0.45, Dry, withBeam: false).Weight, 1e-9);
     }
 

@@ -29,6 +29,11 @@ public static class Seismic
     /// <summary>R that is taken when the user gives none: ordinary plain masonry.</summary>
     public const double UsualResponseFactor = 1.5;
 
+    /// <summary>Earthquake square to a wall that carries, as a share of its own weight: 0.4 S_DS I_e, never under 0.1 (section 12.11.1).</summary>
+    /// <param name="sds">S_DS.</param>
+    /// <param name="riskCategory">Of the site.</param>
+    public static double SquareToWall(double sds, string? riskCategory) => Math.Max(0.4 * sds * Importance(riskCategory), 0.1);
+
     /// <summary>Forces on the levels of a house, or why they are not known.</summary>
     /// <param name="site">Spectral accelerations, risk category and edition.</param>
     /// <param name="levels">Weights with wet soil and the code's share of snow.</param>

@@ -83,6 +83,9 @@ public static class WindAsce
             FreeWall = sheet.Step(
                 "wind-free-wall", "p_8", "q_h*G*C_f", velocity.Value * Gust * 1.45, Dimension.AreaLoad, memory, q, g,
                 Worksheet.Code("C_f", "wind-free-wall-coefficient", 1.45, Dimension.Number, memory)).Value.Si,
+            WallsAcross = sheet.Step(
+                "wind-walls-across", "p_9", "q_h*G*(C_w - C_l)", velocity.Value * Gust * (0.8 + 0.5), Dimension.AreaLoad, seen, q, g,
+                Worksheet.Code("C_w", "wind-windward", 0.8, Dimension.Number, seen), Worksheet.Code("C_l", "wind-leeward", -0.5, Dimension.Number, seen)).Value.Si,
             How = [velocity.How, sheet.Done],
             Assumptions =
             [

@@ -34,6 +34,9 @@ public static class WindEn
             WallOut = Net("wind-wall-out", "p_6", -1.2, 0.2),
             EaveUp = Net("wind-eave-up", "p_7", up, 0.8),
             FreeWall = Net("wind-free-wall", "p_8", 2.1, 0),
+            WallsAcross = sheet.Step(
+                "wind-walls-across", "p_9", "q_p*(c_w - c_l)", peak.Value * (0.8 + 0.5), Dimension.AreaLoad, memory, q,
+                Worksheet.Code("c_w", "wind-windward", 0.8, Dimension.Number, memory), Worksheet.Code("c_l", "wind-leeward", -0.5, Dimension.Number, memory)).Value.Si,
             How = [peak.How, sheet.Done],
             Assumptions =
             [

@@ -33,6 +33,9 @@ public sealed record WindLoad
     /// <summary>On the leeward or side wall with inside pressure; negative is outward.</summary>
     public required double WallOut { get; init; }
 
+    /// <summary>On windward and leeward walls together, along the wind: pressure inside pushes both ways and cancels.</summary>
+    public required double WallsAcross { get; init; }
+
     /// <summary>Across a wall that stands free while it is built, without a roof.</summary>
     public required double FreeWall { get; init; }
 

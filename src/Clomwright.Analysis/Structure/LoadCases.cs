@@ -140,7 +140,7 @@ internal sealed class LoadCases
     private IEnumerable<WallCase> Blown(string key, string sense, double[] resting, double factor)
     {
         var wind = roof.Wind.Value!;
-        var across = (wind.WallIn - wind.WallOut) * Width * LateralPath.HeightOf(roof);
+        var across = (wind.WallIn - wind.WallOut) * Width * Sideways.HeightOf(roof);
         for (var d = 0; d < basis.Wind.Length; d++)
         {
             var from = 2 * Math.PI * d / basis.Wind.Length;
@@ -157,7 +157,7 @@ internal sealed class LoadCases
         var height = (geometry.Wall.Top - geometry.Wall.Base).Metres;
         var roofWeight = RoofWeight(state.Sense) + Snow;
         SeismicLevel[] levels = [.. basis.RowWeights.Select((w, k) => new SeismicLevel(w, body.Grid.Z[k] - low)), new SeismicLevel(roofWeight, height)];
-        var known = Seismic.Of(geometry.House.Site, levels.ToSequence(), height + LateralPath.HeightOf(roof) / 2);
+        var known = Seismic.Of(geometry.House.Site, levels.ToSequence(), height + Sideways.HeightOf(roof) / 2);
         if (known.Value is not { } load)
         {
             missing.Add(known.NotChecked!);

@@ -8,7 +8,7 @@ namespace Clomwright.Analysis.WallTop;
 public static class FromRoof
 {
     /// <summary>Of cob still wet, N/m3: for what it weighs on headers.</summary>
-    private const double WetCob = 19_000;
+    internal const double WetCob = 19_000;
 
     /// <summary>Of cob as dry as it may be, N/m3: for what it holds down.</summary>
     internal const double DryCob = 14_000;

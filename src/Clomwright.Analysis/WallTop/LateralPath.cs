@@ -23,14 +23,14 @@ internal sealed class LateralPath
     private readonly Cited<double> cobBearing;
     private readonly Source mechanics = Sources.Get("mechanics");
     private readonly Cited<double> friction = new(0.25, Sources.Get("ibc-1806"), Tag.Code);
-    private readonly double height, width, wallWeight;
+    private readonly Sideways sideways;
+    private readonly double height, width;
 
     private LateralPath(HouseGeometry geometry, RoofResult roof, double dryCob, Cited<double> cobBearing)
     {
         (this.geometry, this.roof, this.dryCob, this.cobBearing) = (geometry, roof, dryCob, cobBearing);
-        height = (geometry.Wall.Top - geometry.Wall.Base).Metres;
-        width = 2 * Math.Sqrt(Math.Max(0, geometry.Curve.OffsetArea(geometry.Wall.OutsideOffset(geometry.Wall.Base.Metres))) / Math.PI);
-        wallWeight = geometry.Measures.NetVolume * TakeDown.CobDensity * UsUnits.Gravity;
+        sideways = new(geometry, roof);
+        (height, width) = (sideways.Height, sideways.Width);
     }
 
     public static (Sequence<CheckedMember> Checks, Sequence<Assumption> Assumptions) Of(HouseGeometry geometry, RoofResult roof, double dryCob, Cited<double> cobBearing)
@@ -42,67 +42,13 @@ internal sealed class LateralPath
             return ([], []);
         }
 
-        var missing = roof.Combined.States.Count > 0 ? roof.Wind.NotChecked : roof.Combined.Missing.Count > 0 ? roof.Combined.Missing[0] : new Message("analysis.roof.none");
-        if (missing is { } why)
+        if (Sideways.Missing(roof) is { } why)
         {
             return (subjects.Select(s => new CheckedMember(Key, s, why)).ToSequence(), []);
         }
 
         var path = new LateralPath(geometry, roof, dryCob, cobBearing);
-        var shaking = path.Shaking(path.RoofWeight("soilWet") ?? path.RoofWeight("decked") ?? 0);
-        return ([path.BeamOnCob(), path.CobOnStem(), path.Outward()], shaking.Value?.Assumptions ?? []);
-    }
-
-    private double RoofHeight => HeightOf(roof);
-
-    /// <summary>Height of the roof's inner ends over their feet, m; 0 where they lie lower. Of a known roof.</summary>
-    internal static double HeightOf(RoofResult roof) => (roof.Reciprocal.Value?.Geometry.Poles ?? roof.Plain.Value!.Places).Max(p => p.HeightAt(p.TangentDistance)) is var rise && rise > 0 ? rise : 0;
-
-    private double WindAcross => roof.Wind.Value!.WallIn - roof.Wind.Value.WallOut;
-
-    private double? RoofWeight(string stage) => (roof.Reciprocal.Value?.Stage(stage) ?? roof.Plain.Value!.Stage(stage)).Value?.TotalLoad;
-
-    /// <summary>The whole house in an earthquake with a roof of a weight: roof and upper half of the wall at the wall top, the lower half at a quarter of its height.</summary>
-    private Known<SeismicLoad> Shaking(double roofWeight) => Seismic.Of(
-        geometry.House.Site, [new SeismicLevel(roofWeight + wallWeight / 2, height), new SeismicLevel(wallWeight / 2, height / 4)], height + RoofHeight / 2);
-
-    private double Snow => roof.Snow.Value is { } snow ? Seismic.SnowShare(snow.Edition, snow.Flat) * snow.Flat * Math.PI / 4 * width * width : 0;
-
-    /// <summary>Sideways force in a combination on the roof alone, or on the whole house, N.</summary>
-    private Known<Calculated<double>> Sideways(CombinedState state, bool wholeHouse)
-    {
-        var sheet = new Worksheet(wholeHouse ? "cob-on-stem" : "beam-on-cob");
-        if (state.Combination.Factor(LoadKind.Wind) is > 0 and var blow)
-        {
-            var tall = (wholeHouse ? height : height / 2) + RoofHeight;
-            var value = blow * WindAcross * width * tall;
-            sheet.Step(
-                "sideways-wind", "H", "k*p*b_w*h_w", value, Dimension.Force, mechanics, Worksheet.Code("k", "wind-factor", blow, Dimension.Number, state.Combination.Source),
-                Worksheet.Computed("p", "wind-across", WindAcross, Dimension.AreaLoad), Worksheet.Computed("b_w", "house-width", width, Dimension.Length), Worksheet.Computed("h_w", "wind-height", tall, Dimension.Length));
-            return new Calculated<double>(value, sheet.Done);
-        }
-
-        var weight = (RoofWeight(state.Sense == "up-dry" ? "soilDry" : "decked") ?? 0) + Snow;
-        var shaking = Shaking(weight);
-        if (shaking.Value is not { } load)
-        {
-            return shaking.NotChecked!;
-        }
-
-        var factor = state.Combination.Factor(LoadKind.Earthquake);
-        var k = Worksheet.Code("k", "earthquake-factor", factor, Dimension.Number, state.Combination.Source);
-        var v = Worksheet.Computed("V", "seismic-base-shear", load.BaseShear, Dimension.Force);
-        if (wholeHouse)
-        {
-            sheet.Step("sideways-earthquake", "H", "k*V", factor * load.BaseShear, Dimension.Force, mechanics, k, v);
-            return new Calculated<double>(factor * load.BaseShear, sheet.Done);
-        }
-
-        var share = load.LevelForces[0] * weight / (weight + wallWeight / 2);
-        sheet.Step(
-            "sideways-earthquake", "H", "k*F*W_r/(W_r + W_w/2)", factor * share, Dimension.Force, mechanics, k, Worksheet.Computed("F", "earthquake-at-top", load.LevelForces[0], Dimension.Force),
-            Worksheet.Computed("W_r", "roof-weight", weight, Dimension.Force), Worksheet.Computed("W_w", "wall-weight", wallWeight, Dimension.Force));
-        return new Calculated<double>(factor * share, sheet.Done);
+        return ([path.BeamOnCob(), path.CobOnStem(), path.Outward()], path.sideways.Heaviest.Value?.Assumptions ?? []);
     }
 
     private CheckedMember BeamOnCob() => Hardest("beam on cob", wholeHouse: false, (state, demand) =>
@@ -250,10 +196,10 @@ internal sealed class LateralPath
         Message? missing = null;
         foreach (var state in roof.Combined.States.Where(s => s.Combination.DeadIsLeast))
         {
-            var sideways = Sideways(state, wholeHouse);
-            if (sideways.Value is not { } demand)
+            var force = sideways.Force(state.Combination, state.Sense, wholeHouse ? SidewaysPart.House : SidewaysPart.Beam);
+            if (force.Value is not { } demand)
             {
-                missing ??= sideways.NotChecked;
+                missing ??= force.NotChecked;
                 continue;
             }
 

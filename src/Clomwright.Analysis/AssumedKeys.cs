@@ -1,19 +1,23 @@
+using Clomwright.Analysis.Drying;
+using Clomwright.Analysis.WallByHand;
 using Clomwright.Building;
 using Clomwright.Evidence;
 
-namespace Clomwright.Analysis.Drying;
+namespace Clomwright.Analysis;
 
 /// <summary>What is wrong with numbers that a house file puts in place of assumptions.</summary>
 public static class AssumedKeys
 {
+    private static readonly Sequence<string> Known = [.. DryingNumbers.Keys, .. WallNumbers.Keys];
+
     /// <summary>Keys that no assumption has, with the nearest that one has; keys written twice.</summary>
     public static Sequence<Diagnostic> Remarks(House house)
     {
         ArgumentNullException.ThrowIfNull(house);
         return house.Assumed.Select((a, i) => (a.Key, Path: $"assumed[{i}].key", Twice: house.Assumed.Take(i).Any(b => b.Key == a.Key)))
             .Where(a => !string.IsNullOrWhiteSpace(a.Key))
-            .Select(a => !DryingNumbers.Keys.Contains(a.Key)
-                    ? new Diagnostic(a.Path, Message.Of("analysis.assumed-unknown", ("key", a.Key), ("nearest", Nearest.To(a.Key, DryingNumbers.Keys))))
+            .Select(a => !Known.Contains(a.Key)
+                    ? new Diagnostic(a.Path, Message.Of("analysis.assumed-unknown", ("key", a.Key), ("nearest", Nearest.To(a.Key, Known))))
                 : a.Twice ? new Diagnostic(a.Path, Message.Of("analysis.assumed-twice", ("key", a.Key)))
                 : null)
             .OfType<Diagnostic>().ToSequence();

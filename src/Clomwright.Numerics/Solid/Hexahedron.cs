@@ -45,16 +45,56 @@ internal sealed unsafe class Hexahedron
     /// <param name="withModes">Without the modes it is the plain element, far too stiff in bending; only for comparison.</param>
     public void Form(ReadOnlySpan<Vector3> at, ElasticMaterial material, CellCut? cut, bool withModes)
     {
-        at.CopyTo(corners);
+        Place(at);
         hasModes = withModes;
-        centre = HexahedronShape.JacobianAt(corners, Vector3.Zero);
-        centreInverse = centre.Inverse();
         Elasticity.ToGlobal(material, centre.Axes, elasticity);
-        Integrate(cut);
+        Integrate(cut, []);
         knowsModes = false;
         if (hasModes)
         {
             CondenseModes();
+        }
+    }
+
+    /// <summary>Takes the corners; what varies from point to point can be asked for then.</summary>
+    public void Place(ReadOnlySpan<Vector3> at)
+    {
+        at.CopyTo(corners);
+        centre = HexahedronShape.JacobianAt(corners, Vector3.Zero);
+        centreInverse = centre.Inverse();
+    }
+
+    /// <summary>Unit directions at the centre of the placed element.</summary>
+    public LocalAxes Axes => centre.Axes;
+
+    /// <summary>The gradients of the corners' functions and of the three modes at a Gauss point of the placed element, good until the next call; and the volume that the point stands for.</summary>
+    public ReadOnlySpan<Vector3> GradientsAt(int point, out double volume)
+    {
+        var jacobian = JacobianAt(GaussSlopes[point]);
+        Gradients(HexahedronShape.GaussPoints[point], jacobian, GaussSlopes[point]);
+        volume = Math.Abs(jacobian.Determinant);
+        return gradients;
+    }
+
+    /// <summary>Forms the placed element from an elasticity (36 numbers, in space) at each of its eight Gauss points, with its modes.</summary>
+    public void FormTangent(ReadOnlySpan<double> elasticities, CellCut? cut)
+    {
+        hasModes = true;
+        knowsModes = false;
+        Integrate(cut, elasticities);
+        CondenseModes();
+    }
+
+    /// <summary>Copies what the condensation left: L of the modes' own stiffness (9 x 9) and W = L^-1 K_au (9 x 24).</summary>
+    public void CopyModes(Span<double> l, Span<double> w)
+    {
+        modeFactor.CopyTo(l);
+        for (var mode = 0; mode < ModeDofs; mode++)
+        {
+            for (var dof = 0; dof < Dofs; dof++)
+            {
+                w[mode * Dofs + dof] = matrix[(Dofs + mode) * Stride + 4 * (dof / 3) + dof % 3];
+            }
         }
     }
 
@@ -144,7 +184,7 @@ internal sealed unsafe class Hexahedron
 
     /// <summary>Adds up B_a^T D B_b over the Gauss points for all pairs b &lt;= a.</summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private void Integrate(CellCut? cut)
+    private void Integrate(CellCut? cut, ReadOnlySpan<double> elasticities)
     {
         Array.Clear(matrix);
         var points = hasModes ? Points : Corners;
@@ -153,7 +193,7 @@ internal sealed unsafe class Hexahedron
             var jacobian = JacobianAt(GaussSlopes[q]);
             Gradients(HexahedronShape.GaussPoints[q], jacobian, GaussSlopes[q]);
             var weight = Math.Abs(jacobian.Determinant) * (cut is null ? 1 : cut.Weights[q]);
-            fixed (double* first = matrix, d = elasticity)
+            fixed (double* first = matrix, d = elasticities.IsEmpty ? elasticity : elasticities.Slice(36 * q, 36))
             {
                 for (var b = 0; b < points; b++)
                 {

@@ -164,7 +164,8 @@ internal sealed class SolidStiffness : ISheetMatrix
 
     private int FirstDof(int cell, int corner) => Shape.Corner(cell / through, corner) * DofsPerColumn + 3 * (cell % through);
 
-    private ReadOnlySpan<short> Positions(int patch, int corner, int layer) =>
+    /// <summary>For a cell of a patch the positions of one corner's six unknowns among the active ones of its column.</summary>
+    public ReadOnlySpan<short> Positions(int patch, int corner, int layer) =>
         position[Shape.Corner(patch, corner)].AsSpan(3 * layer, CellMatrices.BlockSide);
 
     private bool FollowPatch(SolidModel old, int patch)

@@ -27,7 +27,8 @@ internal static class KnownToDrying
         SoilLimits = written.SoilTests is { LiquidLimit: not null, PlasticLimit: not null } ? (mix.LiquidLimit.Value, mix.PlasticLimit.Value) : null,
         Index = mix.Jar.Is ? mix.Cob.Value?.Index : null,
         Water = mix.MixingWater.Assumption is null ? mix.MixingWater.Value : null,
-        DryDensity = mix.DryDensity.Assumption is null ? mix.DryDensity.Value : null,
+        DryDensity = mix.DryDensity.Value,
+        DryDensityAssumed = mix.DryDensity.Assumption,
         Strength = mix.Strength is { Tag: Tag.Measured, Mean: { } mean } strength ? (mean, strength.Characteristic) : null,
     };
 }

@@ -158,7 +158,7 @@ public sealed class BayWall
     {
         var u = state.AsSpan(r * nodes, nodes);
         var thick = model.Thickness[lift];
-        var open = (r == 0 ? model.Foot : 1) * (lift == Lifts - 1 ? model.Forms : 1);
+        var open = (r == 0 ? model.Foot : 1) * (lift == Lifts - 1 && FirmAfter is null ? model.Forms : 1);
         double before = 0, slopeBefore = 0, link = 0;
         for (var i = 0; i < nodes; i++)
         {

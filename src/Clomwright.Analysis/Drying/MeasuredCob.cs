@@ -29,8 +29,11 @@ public sealed record MeasuredCob
     /// <summary>Water as mixed, what the straw drinks not counted, as the recipe or the author's target has it.</summary>
     public double? Water { get; init; }
 
-    /// <summary>Dry density of dried specimens, kg/m3.</summary>
+    /// <summary>Density of the dry cob, kg/m3: of dried specimens, else the one assumption of it that recipe and orders lean on too.</summary>
     public double? DryDensity { get; init; }
+
+    /// <summary>That assumption; null where specimens told it.</summary>
+    public Assumption? DryDensityAssumed { get; init; }
 
     /// <summary>Mean and characteristic strength of dry specimens, Pa.</summary>
     public (double Mean, double Characteristic)? Strength { get; init; }
@@ -55,7 +58,7 @@ public sealed record MeasuredCob
         var densest = 1000 / (wettest / NearlyFull + 1 / Grains);
         if (DryDensity is not null || laid > densest)
         {
-            known.Add(KnownNumber.Sure("drying-dry-density", Math.Min(laid, densest), Tag.Computed));
+            known.Add(KnownNumber.Sure("drying-dry-density", Math.Min(laid, densest), DryDensityAssumed is null ? Tag.Computed : Tag.Assumed) with { Assumption = DryDensityAssumed });
         }
 
         if (Strength is { } strength)

@@ -25,6 +25,9 @@ public static class ReferenceEvaporation
     /// <summary>delta, equation 24, rad.</summary>
     public static double Declination(double day) => 0.409 * Math.Sin(2 * Math.PI / 365 * day - 1.39);
 
+    /// <summary>dr, equation 23: inverse relative distance of the sun.</summary>
+    public static double InverseDistance(double day) => 1 + 0.033 * Math.Cos(2 * Math.PI / 365 * day);
+
     /// <summary>omega_s, equation 25, rad; 0 in polar night, pi in polar day.</summary>
     public static double SunsetAngle(double latitude, double declination) => Math.Acos(Math.Clamp(-Math.Tan(latitude) * Math.Tan(declination), -1, 1));
 
@@ -35,8 +38,7 @@ public static class ReferenceEvaporation
     {
         var delta = Declination(day);
         var sunset = SunsetAngle(latitude, delta);
-        var distance = 1 + 0.033 * Math.Cos(2 * Math.PI / 365 * day);
-        return 24 * 60 / Math.PI * SolarConstant * distance
+        return 24 * 60 / Math.PI * SolarConstant * InverseDistance(day)
             * (sunset * Math.Sin(latitude) * Math.Sin(delta) + Math.Cos(latitude) * Math.Cos(delta) * Math.Sin(sunset));
     }
 

@@ -6,7 +6,7 @@ namespace Clomwright.Analysis.Tests.Drying;
 /// <summary>A weighed block gives back the earth it was made of.</summary>
 public sealed class BlockTests
 {
-    private static readonly Earth Usual = WallRun.EarthOf(DryingNumbers.Of([]));
+    private static readonly Earth Usual = WallRun.EarthOf(DryingNumbers.Of([])) with { DryDensity = 1500 };
 
     private static TestBlock Block(double diffusivity, double convection, Func<int, double> error)
     {

@@ -11,7 +11,7 @@ namespace Clomwright.Analysis.Tests.Drying;
 public sealed class CalibrationTests
 {
     private const double Truth = 3e-8;
-    private static readonly DryingNumbers Usual = DryingNumbers.Of([]);
+    private static readonly DryingNumbers Usual = DryingNumbers.Of([new("drying-dry-density", 1500)]);
 
     /// <summary>A block 100 mm thick and 200 mm both ways, or its half with one face open, of made-up earth in the room that is assumed.</summary>
     private static DryingBlock Block(int openFaces, double diffusivity = Truth)
@@ -66,7 +66,8 @@ public sealed class CalibrationTests
     [Fact]
     public void TheHouse_ReadsItsBlocks()
     {
-        var house = Houses.HeronPoint with { Mix = Houses.HeronPoint.Mix with { Blocks = [Block(2)] } };
+        // The block holds 1500 kg of dry earth in a cubic metre, and so does this wall.
+        var house = Houses.HeronPoint with { Mix = Houses.HeronPoint.Mix with { Blocks = [Block(2)] }, Assumed = [new("drying-dry-density", 1500)] };
         var drying = FromWeather.Of(FromBuilding.Of(house), FromSite.Of(house.Site)).Value!;
         Assert.Equal("drying-diffusivity", Assert.Single(drying.Known, k => k.Tag == Tag.Measured).Key);
         Near.Relative(Truth, drying.Diffusivity.Middle!.Value, .03);

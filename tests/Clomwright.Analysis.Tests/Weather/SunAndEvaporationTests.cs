@@ -66,6 +66,7 @@ public sealed class SunAndEvaporationTests
     {
         Near.Printed(1.70, VapourOfHumidities(25, 18, .82, .54), .01);
         Near.Printed(.120, Declination(246), .001);
+        Near.Printed(.985, InverseDistance(246), .001);
         Near.Printed(1.527, SunsetAngle(-20 * Degree, Declination(246)), .001);
         Near.Printed(3.5, NetLongWave(25.1, 19.1, 2.1, 14.5 / 18.8), .1);
         Near.Printed(.33, MonthGround(14.1, 18.8), .01);

@@ -22,6 +22,7 @@ public sealed class SlabTests
     [InlineData(.05, .74769, .99687)]
     [InlineData(.1, .64318, .94931)]
     [InlineData(.2, .49591, .77231)]
+    [InlineData(.3, .38676, .60680)]
     [InlineData(.5, .23605, .37078)]
     [InlineData(1, .06874, .10798)]
     [InlineData(2, .00583, .00916)]

@@ -17,6 +17,9 @@ public sealed record CollapseResult
     /// <summary>The weakest direction with larger and smaller blocks, largest first: it falls as blocks get smaller.</summary>
     public required Sequence<BlockTrend> Trend { get; init; }
 
+    /// <summary>The same direction with a wall that bends and cracks instead of blocks.</summary>
+    public required CrackedWall Cracked { get; init; }
+
     /// <summary>The blocks of <see cref="Mechanism"/>.</summary>
     public required Sequence<MovingBlock> Mechanism { get; init; }
 

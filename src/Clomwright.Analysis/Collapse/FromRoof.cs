@@ -23,11 +23,12 @@ public static class FromRoof
     /// <param name="roof">What the roof does.</param>
     /// <param name="seats">Where poles press.</param>
     /// <param name="friction">Coefficient of friction of joints in cob.</param>
-    /// <param name="tensionPa">Tension that joints in cob bear, Pa; none is the usual assumption.</param>
+    /// <param name="tensionPa">Tension that joints between blocks of cob bear, Pa; none is the usual assumption.</param>
+    /// <param name="strength">Characteristic strength of the cob, Pa, for the wall that cracks.</param>
     /// <param name="stop">Ends it.</param>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
     public static Known<CollapseResult> Of(
-        HouseGeometry geometry, RoofResult roof, Sequence<PoleSeat> seats, double friction, double tensionPa, CancellationToken stop = default)
+        HouseGeometry geometry, RoofResult roof, Sequence<PoleSeat> seats, double friction, double tensionPa, double strength, CancellationToken stop = default)
     {
         ArgumentNullException.ThrowIfNull(geometry);
         ArgumentNullException.ThrowIfNull(roof);
@@ -67,6 +68,7 @@ public static class FromRoof
             Directions = all.Select(one => Told(one.Bearing, one.Limit.Answer)).ToSequence(),
             Trend = trend.Where(t => t.Limit.Answer.End == LimitLoadEnd.Found)
                 .Select(t => new BlockTrend(t.Size, t.Limit.Blocks.Blocks.Count(block => block is not null), t.Limit.Answer.StaticFactor)).ToSequence(),
+            Cracked = CrackedWalls.Push(geometry, strength, off.ToSequence(), onLandings, weakest.Bearing, 2 * weakest.Limit.Answer.StaticFactor, stop),
             Mechanism = Moving(geometry, weakest.Limit.Blocks, weakest.Limit.Answer).ToSequence(),
             Weight = weakest.Limit.Blocks.Weight + onLandings.Sum(force => Math.Max(0, force)),
         };

@@ -146,7 +146,7 @@ public sealed class LowTensionBody : IDisposable
         {
             var dof = 3 * spring.Node + spring.Axis;
             var pull = u[dof] - spring.Settlement;
-            if (!spring.PushesOnly || pull < 0)
+            if (!spring.PushesOnly || pull <= 0)
             {
                 residual[dof] -= spring.Stiffness * pull;
                 tangent.Springs[dof] += spring.Stiffness;

@@ -16,7 +16,7 @@ public sealed record PushStep(double Factor, double Drift, double DriftHalved, i
 /// <param name="Beyond">The least factor tried at which none was found, or null where the last factor asked for was reached.</param>
 public sealed record Pushover(ImmutableArray<PushStep> Steps, double? Beyond)
 {
-    /// <summary>Halving the residual stiffness may change the drift by this share, no more: beyond, it is the residual stiffness that carries.</summary>
+    /// <summary>Halving the residual stiffness may change the displacements by this share of their size, no more: beyond, it is the residual stiffness that carries.</summary>
     public const double LeastAgreement = 0.05;
 
     /// <summary>The largest factor in equilibrium; zero where not even the dead load is.</summary>
@@ -47,11 +47,11 @@ public sealed record Pushover(ImmutableArray<PushStep> Steps, double? Beyond)
                 var load = dead + at * live;
                 var (one, other) = (body.Solve(load, stop), halved.Solve(load, stop));
                 var (drift, driftHalved) = (Drift(live, one), Drift(live, other));
-                var agree = one.IsInEquilibrium && other.IsInEquilibrium && Math.Abs(driftHalved - drift) <= LeastAgreement * Math.Max(Math.Abs(drift), 1e-9);
+                var agree = one.IsInEquilibrium && other.IsInEquilibrium && Apart(one, other) <= LeastAgreement;
                 if (agree)
                 {
                     found.Add(new PushStep(at, drift, driftHalved, one.Steps, one));
-                    if (at >= most)
+                    if (at >= most - 1e-6 * step)
                     {
                         break;
                     }
@@ -90,6 +90,20 @@ public sealed record Pushover(ImmutableArray<PushStep> Steps, double? Beyond)
         }
 
         return new Pushover(found.ToImmutable(), beyond);
+    }
+
+    /// <summary>How far apart two states are, as a share of the first's size.</summary>
+    private static double Apart(CrackedState one, CrackedState other)
+    {
+        var (apart, size) = (0.0, 0.0);
+        for (var i = 0; i < one.Displacement.Values.Length; i++)
+        {
+            var (a, b) = (one.Displacement.Values[i], other.Displacement.Values[i]);
+            apart += (b - a) * (b - a);
+            size += a * a;
+        }
+
+        return size > 0 ? Math.Sqrt(apart / size) : 0;
     }
 
     private static double Drift(NodalLoad live, CrackedState state)

@@ -39,6 +39,19 @@ public sealed class NodalLoad
     /// <summary>A multiple.</summary>
     public static NodalLoad operator *(double factor, NodalLoad a) => new(Array.ConvertAll(a.forces, f => factor * f));
 
+    /// <summary>Every node's force put through a function.</summary>
+    public NodalLoad Turned(Func<Vector3, Vector3> turn)
+    {
+        var turned = new double[forces.Length];
+        for (var node = 0; node < forces.Length / 3; node++)
+        {
+            var force = turn(At(node));
+            (turned[3 * node], turned[3 * node + 1], turned[3 * node + 2]) = (force.X, force.Y, force.Z);
+        }
+
+        return new NodalLoad(turned);
+    }
+
     private static NodalLoad Combine(NodalLoad a, double x, NodalLoad b, double y)
     {
         ArgumentOutOfRangeException.ThrowIfNotEqual(a.forces.Length, b.forces.Length);

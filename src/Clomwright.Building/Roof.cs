@@ -80,6 +80,15 @@ public abstract record Roof
     /// <summary>Height of the edge board that holds the soil; null where there is none.</summary>
     public Length? EdgeBoard { get; init; }
 
+    /// <summary>How the deck boards are fixed; null where it is not described.</summary>
+    public DeckNails? DeckNails { get; init; }
+
+    /// <summary>Crossed straps in every bay, in the plane of the roof; null where there are none.</summary>
+    public RoofBraces? Braces { get; init; }
+
+    /// <summary>How poles sit on the bond beam; null where it is not described.</summary>
+    public SeatMade? Seat { get; init; }
+
     /// <summary>Bearing of the first pole or of the fall.</summary>
     public Angle FirstBearing { get; init; }
 

@@ -110,6 +110,7 @@ internal static class Engineering
         ("rafter-bending" or "rafter-shear" or "rafter-combined" or "rafter-sag", Roof.Reciprocal) => "no-rafters",
         ("pole-bending-crossing" or "pole-bending-plate" or "pole-foot" or "pole-stub" or "pole-shear" or "pole-crossing-bearing" or "ring-sag"
             or "crossing-opens" or "crossing-pinned" or "pin-strength" or "pole-loss" or "charlie-stick", not Roof.Reciprocal) => "not-reciprocal",
+        ("seat-edge", { Seat: not { Bolt: not null } }) => "no-seat-bolt",
         ("drain-outlet", _) when house.House.Trench is null => "no-trench-described",
         ("header-bending" or "header-shear" or "header-sag" or HeaderPressure, _) when house.House.Openings.All(o => o.Header is null) => "no-headers",
         _ => null,

@@ -16,6 +16,7 @@ internal static class Questions
             "tee-fixing" when house.Tees is null => new Message("rules.because.no-tees-described"),
             "formed-lift-height" when house.Lifts.Method != LiftMethod.Formed => new Message("rules.because.other-lift-method"),
             "plaster-reading" or "plaster-key" when house.Finishes.Count == 0 => new Message("rules.because.no-plaster-described"),
+            "leak-test" when house.Roof is not { Layers.Count: > 0 } => new Message("rules.because.no-roof-layers"),
             "roof-reading" or "roof-load-when-dry" or "roof-height" when house.Roof is null => new Message("rules.because.no-roof-described"),
             _ => null,
         };

@@ -32,6 +32,7 @@ internal static class RoofFigures
         ("checks", Checks(plain.Checks)),
         ("spans", Spans(roof)),
         ("deck", Checks(roof.Deck)),
+        ("fixings", Checks(roof.Fixings)),
         ("skin", Skin(roof)));
 
     private static Figure Skin(RoofResult roof) => roof.Skin is not { } skin ? new Figure.NotChecked(new Message("analysis.roof.none")) : Tree(
@@ -89,6 +90,7 @@ internal static class RoofFigures
         ("charlie", Checks(frame.Charlie)),
         ("spans", Spans(roof)),
         ("deck", Checks(roof.Deck)),
+        ("fixings", Checks(roof.Fixings)),
         ("skin", Skin(roof)),
         ("uplift", List(frame.Uplift, Dimension.Force)),
         ("raising", Tree(

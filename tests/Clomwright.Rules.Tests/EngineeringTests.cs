@@ -22,7 +22,7 @@ public class EngineeringTests
     {
         var findings = Of(Roofed);
         Assert.NotEmpty(findings);
-        Assert.All(findings, f => Assert.True(f.Verdict is Verdict.NotChecked or Verdict.NotApplicable || f is { Rule.Key: "roof-diaphragm", Verdict: Verdict.NeedsJudgement }, $"{f.Rule.Key}: {f.Verdict}"));
+        Assert.All(findings, f => Assert.True(f.Verdict is Verdict.NotChecked or Verdict.NotApplicable, $"{f.Rule.Key}: {f.Verdict}"));
         Assert.Contains(findings, f => f is { Rule.Key: "pole-loss", Verdict: Verdict.NotChecked });
     }
 

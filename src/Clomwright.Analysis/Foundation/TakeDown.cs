@@ -10,7 +10,7 @@ namespace Clomwright.Analysis.Foundation;
 internal sealed class TakeDown
 {
     /// <summary>Of the wall as it stands, kg/m3: the upper of 1500 to 1800.</summary>
-    public const double CobDensity = 1800;
+    public const double CobDensity = Cob.StandingDensity;
 
     /// <summary>Of plaster, kg/m3.</summary>
     public const double PlasterDensity = 1800;

@@ -70,15 +70,25 @@ public static class Dowel
             throw new ArgumentOutOfRangeException(nameof(diameter), diameter, "thinner fasteners have other reductions");
         }
 
+        var k = AngleFactor(angle);
+        return Modes(diameter, main, side, yield, new Reductions(4 * k, 3.6 * k, 3.2 * k));
+    }
+
+    /// <summary>R_d by mode: I, II, and III with IV.</summary>
+    internal readonly record struct Reductions(double Crushes, double Turns, double Bends);
+
+    /// <summary>Every mode of one round fastener with reductions of its own.</summary>
+    internal static DowelModes Modes(double diameter, DowelMember main, DowelMember side, double yield, Reductions reduced)
+    {
         double qm = main.Bearing * diameter, qs = side.Bearing * diameter, lm = main.Thickness, ls = side.Thickness;
-        double m = yield * Math.Pow(diameter, 3) / 6, k = AngleFactor(angle), soft = 1 / qm + 1 / qs, half = (lm + ls) / 2;
+        double m = yield * Math.Pow(diameter, 3) / 6, soft = 1 / qm + 1 / qs, half = (lm + ls) / 2;
         return new(
-            qm * lm / (4 * k),
-            qs * ls / (4 * k),
-            (Math.Sqrt(half * half + soft * (qs * ls * ls + qm * lm * lm) / 4) - half) / (soft / 2) / (3.6 * k),
-            (Math.Sqrt(lm * lm / 4 + (2 / qs + 1 / qm) * (m + qm * lm * lm / 4)) - lm / 2) / (1 / qs + 1 / (2 * qm)) / (3.2 * k),
-            (Math.Sqrt(ls * ls / 4 + (1 / qs + 2 / qm) * (m + qs * ls * ls / 4)) - ls / 2) / (1 / (2 * qs) + 1 / qm) / (3.2 * k),
-            Math.Sqrt(4 * m / soft) / (3.2 * k));
+            qm * lm / reduced.Crushes,
+            qs * ls / reduced.Crushes,
+            (Math.Sqrt(half * half + soft * (qs * ls * ls + qm * lm * lm) / 4) - half) / (soft / 2) / reduced.Turns,
+            (Math.Sqrt(lm * lm / 4 + (2 / qs + 1 / qm) * (m + qm * lm * lm / 4)) - lm / 2) / (1 / qs + 1 / (2 * qm)) / reduced.Bends,
+            (Math.Sqrt(ls * ls / 4 + (1 / qs + 2 / qm) * (m + qs * ls * ls / 4)) - ls / 2) / (1 / (2 * qs) + 1 / qm) / reduced.Bends,
+            Math.Sqrt(4 * m / soft) / reduced.Bends);
     }
 
     /// <summary>C_g: mean share over greatest share of bolts in one row along the load (NDS eq. 11.3-1 with gamma = 180 000 D^1.5 lb/in of timber on timber, recalled).</summary>
@@ -113,25 +123,37 @@ public static class Dowel
     /// <param name="planes">1 or 2.</param>
     internal static Symbol Steps(Worksheet sheet, double diameter, DowelMember main, DowelMember side, double angle, int planes)
     {
-        var modes = Modes(diameter, main, side, Yield.Value, angle);
-        Symbol d = Worksheet.Given("D", "bolt-diameter", diameter, Dimension.Length), fy = Worksheet.Cited("F_yb", "bolt-yield", Yield, Dimension.Stress);
+        var factor = AngleFactor(angle);
+        var k = Worksheet.Code("K", "dowel-angle", factor, Dimension.Number, Memory);
+        var written = new Printed("bolt-diameter", Yield, k, "(4*K)", "(3.6*K)", "(3.2*K)");
+        return Steps(sheet, diameter, main, side, new Reductions(4 * factor, 3.6 * factor, 3.2 * factor), written, planes);
+    }
+
+    /// <summary>How a fastener and its reductions are printed.</summary>
+    internal sealed record Printed(string Diameter, Cited<double> Yield, Symbol Factor, string Crushes, string Turns, string Bends);
+
+    /// <summary>Puts every mode of one round fastener down and hands on Z.</summary>
+    internal static Symbol Steps(Worksheet sheet, double diameter, DowelMember main, DowelMember side, Reductions reduced, Printed written, int planes)
+    {
+        var modes = Modes(diameter, main, side, written.Yield.Value, reduced);
+        Symbol d = Worksheet.Given("D", written.Diameter, diameter, Dimension.Length), fy = Worksheet.Cited("F_yb", "bolt-yield", written.Yield, Dimension.Stress);
+        var k = written.Factor;
         Symbol lm = Worksheet.Computed("l_m", "dowel-main", main.Thickness, Dimension.Length), ls = Worksheet.Computed("l_s", "dowel-side", side.Thickness, Dimension.Length);
         Symbol fm = Worksheet.Code("F_em", "dowel-bearing-main", main.Bearing, Dimension.Stress, Memory), fs = Worksheet.Code("F_es", "dowel-bearing-side", side.Bearing, Dimension.Stress, Memory);
-        var k = Worksheet.Code("K", "dowel-angle", AngleFactor(angle), Dimension.Number, Memory);
         var qm = sheet.Step("dowel-q-main", "q_m", "F_em*D", main.Bearing * diameter, Dimension.LineLoad, Memory, fm, d);
         var qs = sheet.Step("dowel-q-side", "q_s", "F_es*D", side.Bearing * diameter, Dimension.LineLoad, Memory, fs, d);
-        var m = sheet.Step("dowel-moment", "M", "F_yb*D^3/6", Yield.Value * Math.Pow(diameter, 3) / 6, Dimension.Moment, Memory, fy, d);
-        var im = Mode("dowel-i-m", "Z_Im", "q_m*l_m/(4*K)", modes.MainCrushes, qm, lm, k);
-        var @is = Mode("dowel-i-s", "Z_Is", "q_s*l_s/(4*K)", modes.SideCrushes, qs, ls, k);
-        var iiis = Mode("dowel-iii-s", "Z_IIIs", "(sqrt(l_s^2/4 + (1/q_s + 2/q_m)*(M + q_s*l_s^2/4)) - l_s/2)/(1/(2*q_s) + 1/q_m)/(3.2*K)", modes.BendsInMain, ls, qs, qm, m, k);
-        var iv = Mode("dowel-iv", "Z_IV", "sqrt(4*M/(1/q_m + 1/q_s))/(3.2*K)", modes.BendsInBoth, m, qm, qs, k);
+        var m = sheet.Step("dowel-moment", "M", "F_yb*D^3/6", written.Yield.Value * Math.Pow(diameter, 3) / 6, Dimension.Moment, Memory, fy, d);
+        var im = Mode("dowel-i-m", "Z_Im", $"q_m*l_m/{written.Crushes}", modes.MainCrushes, qm, lm, k);
+        var @is = Mode("dowel-i-s", "Z_Is", $"q_s*l_s/{written.Crushes}", modes.SideCrushes, qs, ls, k);
+        var iiis = Mode("dowel-iii-s", "Z_IIIs", $"(sqrt(l_s^2/4 + (1/q_s + 2/q_m)*(M + q_s*l_s^2/4)) - l_s/2)/(1/(2*q_s) + 1/q_m)/{written.Bends}", modes.BendsInMain, ls, qs, qm, m, k);
+        var iv = Mode("dowel-iv", "Z_IV", $"sqrt(4*M/(1/q_m + 1/q_s))/{written.Bends}", modes.BendsInBoth, m, qm, qs, k);
         if (planes == 2)
         {
             return Mode("dowel-z", "Z", "min(min(Z_Im, 2*Z_Is), min(2*Z_IIIs, 2*Z_IV))", modes.DoubleShear, im, @is, iiis, iv);
         }
 
-        var ii = Mode("dowel-ii", "Z_II", "(sqrt(((l_m + l_s)/2)^2 + (1/q_m + 1/q_s)*(q_s*l_s^2 + q_m*l_m^2)/4) - (l_m + l_s)/2)/((1/q_m + 1/q_s)/2)/(3.6*K)", modes.Turns, lm, ls, qm, qs, k);
-        var iiim = Mode("dowel-iii-m", "Z_IIIm", "(sqrt(l_m^2/4 + (2/q_s + 1/q_m)*(M + q_m*l_m^2/4)) - l_m/2)/(1/q_s + 1/(2*q_m))/(3.2*K)", modes.BendsInSide, lm, qs, qm, m, k);
+        var ii = Mode("dowel-ii", "Z_II", $"(sqrt(((l_m + l_s)/2)^2 + (1/q_m + 1/q_s)*(q_s*l_s^2 + q_m*l_m^2)/4) - (l_m + l_s)/2)/((1/q_m + 1/q_s)/2)/{written.Turns}", modes.Turns, lm, ls, qm, qs, k);
+        var iiim = Mode("dowel-iii-m", "Z_IIIm", $"(sqrt(l_m^2/4 + (2/q_s + 1/q_m)*(M + q_m*l_m^2/4)) - l_m/2)/(1/q_s + 1/(2*q_m))/{written.Bends}", modes.BendsInSide, lm, qs, qm, m, k);
         return Mode("dowel-z", "Z", "min(min(min(Z_Im, Z_Is), min(Z_II, Z_IIIm)), min(Z_IIIs, Z_IV))", modes.SingleShear, im, @is, ii, iiim, iiis, iv);
 
         Symbol Mode(string key, string symbol, string equation, double value, params ReadOnlySpan<Symbol> symbols) =>

@@ -60,7 +60,7 @@ internal sealed class DeckChecks
             return [new("deck", "deck", new Message("analysis.members.systems"))];
         }
 
-        return [DeckBending(boards, thick.Metres), DeckShear(boards, thick.Metres), DeckUnderPerson(boards, thick.Metres), DeckSag(boards, thick.Metres), .. Uplift()];
+        return [DeckBending(boards, thick.Metres), DeckShear(boards, thick.Metres), DeckUnderPerson(boards, thick.Metres), DeckSag(boards, thick.Metres)];
     }
 
     private CheckedMember DeckBending(Timber boards, double t)
@@ -125,11 +125,6 @@ internal sealed class DeckChecks
         var v = sheet.Step("deck-sag", "v", "5*(K*p_w + p_s)*L^4/(384*E*t^3/12)", sag, Dimension.Length, Sources.Get("mechanics"), k, wet, s, span, e, thick);
         return new("deck", "deck, sag", new MemberCheck("D + S", "even", v.Value, Amount.Metres(spans.Deck / SagLimit), sheet.Done, Amount.Metres(t * Math.Cbrt(sag / (spans.Deck / SagLimit)))));
     }
-
-    /// <summary>What nails must hold where wind lifts the bare deck off its poles: no house file describes nails, so it is said and not checked.</summary>
-    private IEnumerable<CheckedMember> Uplift() => loads.Uplift is not { } up ? [new("deck", "deck, uplift", new Message("analysis.loads.no-wind"))]
-        : up > 0 ? [new("deck", "deck, uplift", Message.Of("analysis.deck.uplift", ("pull", new Amount(up, Dimension.AreaLoad)), ("metre", new Amount(up * spans.Deck, Dimension.LineLoad))))]
-        : [];
 
     private IEnumerable<CheckedMember> Secondaries(Timber wood)
     {

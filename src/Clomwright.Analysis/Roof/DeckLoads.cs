@@ -34,6 +34,9 @@ internal sealed record DeckLoads
     /// <summary>Most net suction on the bare dry deck in any combination that lifts it, on plan; 0 where none does, null where wind is not known.</summary>
     public required double? Uplift { get; init; }
 
+    /// <summary>The combination that lifts it most; that of weight alone where wind is not known.</summary>
+    public required Combination Lifting { get; init; }
+
     /// <summary>A person on the bare deck, as long as building takes.</summary>
     public Combination Person => new("D + Lr", System == TimberSystem.En ? LoadForm.Strength : LoadForm.AllowableStress, false, [new(LoadKind.Dead, 1), new(LoadKind.RoofLive, 1)], Sources.Get("mechanics"));
 
@@ -68,17 +71,18 @@ internal sealed record DeckLoads
             states.Add(new DeckState(c, sense, rest + c.Factor(LoadKind.Snow) * most));
         }
 
+        var lifting = wind is null ? null : combinations.Where(c => c.DeadIsLeast).MaxBy(c => Lifted(c, bare, wind, shaking ?? 0));
         return new DeckLoads
         {
-            Combined = states.ToSequence(), System = system, Uplift = wind is null ? null : Lifted(combinations, bare, wind, shaking ?? 0), Wet = wet, Bare = bare,
+            Combined = states.ToSequence(), System = system, Uplift = wind is null ? null : lifting is null ? 0 : Math.Max(0, Lifted(lifting, bare, wind, shaking ?? 0)), Lifting = lifting ?? states[0].Combination, Wet = wet, Bare = bare,
             Snow = snow is null ? null : Math.Max(snow.Balanced, Math.Max(snow.OneSided, Math.Max(snow.DriftAtCrown, snow.DriftAtEave))) * snow.ServiceFactor,
         };
     }
 
-    private static double Lifted(IEnumerable<Combination> combinations, double bare, WindLoad wind, double shaking)
+    private static double Lifted(Combination c, double bare, WindLoad wind, double shaking)
     {
         var up = -Math.Min(0, Math.Min(wind.EaveUp, Math.Min(wind.WindwardUp, wind.LeewardUp)));
-        return combinations.Where(c => c.DeadIsLeast).Select(c => c.Factor(LoadKind.Wind) * up - (c.Factor(LoadKind.Dead) - 0.2 * shaking * c.Factor(LoadKind.Earthquake)) * bare).Append(0).Max();
+        return c.Factor(LoadKind.Wind) * up - (c.Factor(LoadKind.Dead) - 0.2 * shaking * c.Factor(LoadKind.Earthquake)) * bare;
     }
 }
 

@@ -49,23 +49,32 @@ public static class FromGeometry
         var wind = WindOn(house, geometry, layout.Poles, slope, axis, eaveOffset);
         var stages = new RoofStages(layout.Shares, new PlainStatics(layout), new RoofCases(layout.Shares, weights, roof, Eye.Closed), weights, roof, snow);
         var combined = Combine(house, stages, weights, slope, snow, wind);
-        var result = PlainRoof.Of(layout, stages, weights, combined, house.BondBeam);
+        var result = PlainRoof.Of(layout, stages, weights, combined, house.BondBeam, roof.Seat);
         var spans = roof switch
         {
             Building.Roof.Shed shed => DeckSpans.Strips(layout.Poles, shed.Spacing.Metres, roof),
             Building.Roof.Gable gable => DeckSpans.Strips(layout.Poles, gable.Spacing.Metres, roof),
             _ => DeckSpans.Round(layout.Poles, roof),
         };
-        var deck = OnDeck(spans, house, roof, weights, slope, snow, wind);
+        var loads = OnDeck(house, roof, weights, slope, snow, wind);
+        var deck = DeckChecks.Of(spans, loads, roof, weights.Poles);
+        var system = weights.Poles.Value?.System ?? TimberSystem.Nds;
+        Sequence<CombinedState> all = combined.States.Count == 0 ? [] : [.. combined.States, .. StageStates.Of(result.Stages, system)];
+        var push = Pushed(geometry, layout.Poles, stages, weights, snow, wind);
+        Sequence<CheckedMember> fixings =
+        [
+            .. DeckFixing.Of(spans, layout.Poles, loads, push, roof, weights.Poles),
+            .. SeatFixing.Of([.. RafterChecks.Seats(layout)], layout.Poles.Min(p => p.EaveReach / p.PitchCosine), weights.Poles, all, push, roof.Seat, house.BondBeam),
+        ];
         var skin = roof is Building.Roof.Radial
             ? RoofSkins.Round(geometry, roof, layout.Shares, 0, geometry.Curve.Centre, eaveOffset, open: false)
             : RoofSkins.Strips(geometry, roof, layout.Shares, eaveOffset);
         return new RoofResult
         {
             Everyday = Everyday(house, stages, weights, slope, snow, wind),
-            Reciprocal = new Message("analysis.roof.not-reciprocal"), Plain = result, Spans = spans, Deck = deck, Skin = skin, Snow = snow, Wind = wind, LayersWet = weights.LayersWet, LayersDry = weights.LayersDry,
-            Assumptions = [.. weights.Assumptions, .. snow.Value?.Assumptions ?? [], .. wind.Value?.Assumptions ?? [], .. OnRoof(), .. skin.Assumptions],
-            Calculations = [.. Steps([.. result.Checks, .. deck]), skin.How, .. Common(weights, snow, wind)],
+            Reciprocal = new Message("analysis.roof.not-reciprocal"), Plain = result, Spans = spans, Deck = deck, Fixings = fixings, Skin = skin, Snow = snow, Wind = wind, LayersWet = weights.LayersWet, LayersDry = weights.LayersDry,
+            Assumptions = [.. weights.Assumptions, .. snow.Value?.Assumptions ?? [], .. wind.Value?.Assumptions ?? [], .. OnRoof(), .. Fixed(roof), .. skin.Assumptions],
+            Calculations = [.. Steps([.. result.Checks, .. deck, .. fixings]), skin.How, .. Common(weights, snow, wind)],
         };
     }
 
@@ -77,7 +86,7 @@ public static class FromGeometry
             return Without(shape is ReciprocalShape.Impossible { Because: var because } ? because : new Message("analysis.reciprocal.winding"));
         }
 
-        var plateOffset = Offset(geometry, frame);
+        var plateOffset = Offset(geometry);
         var eaveOffset = geometry.Wall.OutsideOffset(geometry.Wall.Top.Metres) + roof.Eave.Metres;
         var turn = roof.Turn == Turn.Clockwise ? 1 : -1;
         var rays = TangentRays.Of(geometry.Curve, frame.Centre, frame.RingRadius, turn, plateOffset, eaveOffset);
@@ -95,21 +104,29 @@ public static class FromGeometry
         var stages = new RoofStages(shares, new ReciprocalStatics(frame, space), new RoofCases(shares, weights, roof, roof.Eye), weights, roof, snow);
         var result = Checked(ReciprocalRoof.Of(frame, space, stages, weights, axis, Settle), [.. space.Crossings], house, roof, stages, weights, snow, wind);
         var spans = DeckSpans.Round(frame.Poles, roof);
-        var deck = OnDeck(spans, house, roof, weights, frame.MeanRadialPitch, snow, wind);
+        var loads = OnDeck(house, roof, weights, frame.MeanRadialPitch, snow, wind);
+        var deck = DeckChecks.Of(spans, loads, roof, weights.Poles);
+        var push = Pushed(geometry, frame.Poles, stages, weights, snow, wind);
+        Sequence<CombinedState> all = result.Combined.States.Count == 0 ? [] : [.. result.Combined.States, .. StageStates.Of(result, weights.Poles.Value?.System ?? TimberSystem.Nds)];
+        Sequence<CheckedMember> fixings =
+        [
+            .. DeckFixing.Of(spans, frame.Poles, loads, push, roof, weights.Poles),
+            .. SeatFixing.Of([.. frame.Poles.Select(p => new SeatCheck.Place($"pole {p.Number}", p.Number - 1, p.DiameterAt(0)))], frame.Poles.Min(p => p.EaveReach / p.PitchCosine), weights.Poles, all, push, roof.Seat, house.BondBeam),
+        ];
         var skin = RoofSkins.Round(geometry, roof, shares, frame.RingRadius, frame.Centre, eaveOffset, roof.Eye != Eye.Closed);
         return new RoofResult
         {
             Everyday = Everyday(house, stages, weights, frame.MeanRadialPitch, snow, wind),
-            Reciprocal = result, Plain = new Message("analysis.roof.is-reciprocal"), Spans = spans, Deck = deck, Skin = skin, Snow = snow, Wind = wind, LayersWet = weights.LayersWet, LayersDry = weights.LayersDry,
+            Reciprocal = result, Plain = new Message("analysis.roof.is-reciprocal"), Spans = spans, Deck = deck, Fixings = fixings, Skin = skin, Snow = snow, Wind = wind, LayersWet = weights.LayersWet, LayersDry = weights.LayersDry,
             Assumptions =
             [
-                .. weights.Assumptions, .. snow.Value?.Assumptions ?? [], .. wind.Value?.Assumptions ?? [], .. OnRoof(), .. skin.Assumptions,
+                .. weights.Assumptions, .. snow.Value?.Assumptions ?? [], .. wind.Value?.Assumptions ?? [], .. OnRoof(), .. Fixed(roof), .. skin.Assumptions,
                 new Assumption("pole-tail", new Message("analysis.assumed.pole-tail"), Amount.Metres(Tail), Sources.Get("common-practice")),
                 new Assumption("charlie-settle", new Message("analysis.assumed.charlie-settle"), Amount.Metres(Settle), Sources.Get("common-practice")),
                 .. PinChecks.Assumed(roof), .. CharlieChecks.Assumed(),
                 new Assumption("people-lift", new Message("analysis.assumed.people-lift"), new Amount(222.4, Dimension.Force), Sources.Get("planning-lift")),
             ],
-            Calculations = [.. ReciprocalSteps.Of(result), .. Steps([.. result.Checks, .. result.Pins, .. result.WaysOut, .. result.Charlie, .. deck]), skin.How, .. Common(weights, snow, wind)],
+            Calculations = [.. ReciprocalSteps.Of(result), .. Steps([.. result.Checks, .. result.Pins, .. result.WaysOut, .. result.Charlie, .. deck, .. fixings]), skin.How, .. Common(weights, snow, wind)],
         };
     }
 
@@ -158,8 +175,8 @@ public static class FromGeometry
         Sequence<CombinedState> all = combined.States.Count == 0 ? [] : [.. combined.States, .. staged];
         result = result with
         {
-            Combined = combined, Checks = PoleChecks.Of(result, weights.Poles, combined, house.BondBeam), Uplift = uplift,
-            StageChecks = combined.States.Count == 0 ? [] : PoleChecks.Of(result, weights.Poles, new CombinedStates(staged, []), house.BondBeam),
+            Combined = combined, Checks = PoleChecks.Of(result, weights.Poles, combined, house.BondBeam, roof.Seat), Uplift = uplift,
+            StageChecks = combined.States.Count == 0 ? [] : PoleChecks.Of(result, weights.Poles, new CombinedStates(staged, []), house.BondBeam, roof.Seat),
             Pins = PinChecks.Of(result.Geometry, crossings, weights.Poles, roof, all), Charlie = CharlieChecks.Of(result.Raising, weights.Poles, house.Site),
         };
         return result with { WaysOut = LossChecks.Of(result, roof, weights.Poles, house.Site, all) };
@@ -187,13 +204,20 @@ public static class FromGeometry
     private static double Live(LoadEdition? edition, double area, double slope) =>
         edition == LoadEdition.En1990 ? RoofLiveLoad.En().Value : RoofLiveLoad.Asce(area, Math.Tan(slope)).Value;
 
-    private static Sequence<CheckedMember> OnDeck(
-        DeckSpans spans, House house, Building.Roof roof, RoofWeights weights, double slope, Known<SnowLoad> snow, Known<WindLoad> wind)
+    private static Known<DeckLoads> OnDeck(House house, Building.Roof roof, RoofWeights weights, double slope, Known<SnowLoad> snow, Known<WindLoad> wind)
     {
         var edition = LoadEditions.Parse(house.Site.Loads);
-        var loads = DeckLoads.Of(weights, slope, edition, snow.Value, wind.Value, Live(edition, 0, slope), house.Site.SeismicSds, roof.EdgeBoard?.Metres);
-        return DeckChecks.Of(spans, loads, roof, weights.Poles);
+        return DeckLoads.Of(weights, slope, edition, snow.Value, wind.Value, Live(edition, 0, slope), house.Site.SeismicSds, roof.EdgeBoard?.Metres);
     }
+
+    private static Known<RoofPush> Pushed(HouseGeometry geometry, Sequence<PoleGeometry> poles, RoofStages stages, RoofWeights weights, Known<SnowLoad> snow, Known<WindLoad> wind)
+    {
+        var (wet, why) = stages.SoilWet;
+        return RoofPush.Of(
+            geometry, Offset(geometry), poles.Max(p => p.HeightAt(p.TangentDistance)), (wet?.Sum(l => l.Total), why), snow.Value, wind, weights.Poles.Value?.System == TimberSystem.En);
+    }
+
+    private static IEnumerable<Assumption> Fixed(Building.Roof roof) => [.. DeckFixing.Assumed(roof), .. SeatFixing.Assumed(roof.Seat)];
 
     private static RoofResult Without(Message because) => new()
     {
@@ -201,7 +225,7 @@ public static class FromGeometry
     };
 
     /// <summary>Offset of the bond-beam line from the inside curve, from where the first pole landed.</summary>
-    private static double Offset(HouseGeometry geometry, ReciprocalGeometry frame)
+    private static double Offset(HouseGeometry geometry)
     {
         var landing = geometry.Landings.First(l => !l.Secondary);
         return (landing.Point - geometry.Curve.At(landing.Station)).Dot(geometry.Curve.Normal(landing.Station));

@@ -20,10 +20,10 @@ internal static class LossChecks
     public const double SuddenOfPair = 1.5;
 
     /// <summary>Nail holes leave this much of a strap.</summary>
-    private const double NailHoles = 0.75;
+    public const double NailHoles = 0.75;
 
     /// <summary>Allowed tension over yield: 1/1.67.</summary>
-    private const double SteelShare = 0.6;
+    public const double SteelShare = 0.6;
 
     /// <summary>Permanent load on a post: nobody knows how long it stands after a loss.</summary>
     private static readonly Combination Permanent = new("D", LoadForm.AllowableStress, false, [new(LoadKind.Dead, 1)], Sources.Get("mechanics"));

@@ -19,13 +19,13 @@ internal sealed class PinChecks
     public const double WasherWidth = 3;
 
     /// <summary>F_t/F_u of a bolt under its allowed tension (AISC: 0.75 F_u over 2.0).</summary>
-    private const double BoltShare = 0.375;
+    public const double BoltShare = 0.375;
 
     /// <summary>EN 1993-1-8: 0.9 f_ub/1.25.</summary>
-    private const double BoltShareEn = 0.72;
+    public const double BoltShareEn = 0.72;
 
     /// <summary>Threads leave this much of the shank.</summary>
-    private const double Threads = 0.75;
+    public const double Threads = 0.75;
 
     private readonly ReciprocalGeometry frame;
     private readonly IReadOnlyList<Crossing> crossings;
@@ -96,7 +96,7 @@ internal sealed class PinChecks
         var shear = PrintShear(sheet, state, at);
         var d = Worksheet.Given("D", "pin-diameter", diameter, Dimension.Length);
         var european = timber.System == TimberSystem.En;
-        var fu = Worksheet.Cited("F_u", "metal-ultimate", metal.Ultimate, Dimension.Stress);
+        var fu = Worksheet.Cited("F_u", "metal-ultimate", metal.Breaks(timber.System), Dimension.Stress);
         var share = Worksheet.Code("k_b", "bolt-share", european ? BoltShareEn : BoltShare, Dimension.Number, source);
         var threads = Worksheet.Code("k_n", "bolt-threads", Threads, Dimension.Number, source);
         var steel = sheet.Step("pin-steel", "T_s", "k_b*k_n*F_u*pi*D^2/4", Steel(), Dimension.Force, source, share, threads, fu, d);
@@ -122,7 +122,7 @@ internal sealed class PinChecks
 
     private double Depth(int i) => Math.Min(frame.Poles[i].DiameterAt(frame.Poles[i].Far), frame.Next(i).DiameterAt(frame.Next(i).Near)) - Math.Max(frame.Poles[i].Notch, frame.Next(i).Notch);
 
-    private double Steel() => (timber.System == TimberSystem.En ? BoltShareEn : BoltShare) * Threads * metal.Ultimate.Value * Math.PI / 4 * diameter * diameter;
+    private double Steel() => (timber.System == TimberSystem.En ? BoltShareEn : BoltShare) * Threads * metal.Breaks(timber.System).Value * Math.PI / 4 * diameter * diameter;
 
     private double Washer(CombinedState s) =>
         timber.AcrossGrain.Value * (timber.System == TimberSystem.Nds ? 1 : Strength.Factor(timber, s.Combination)) * Math.PI / 4 * Math.Max(0, washer * washer - diameter * diameter);
@@ -133,7 +133,7 @@ internal sealed class PinChecks
 
     private double ShearCapacity(CombinedState s, int i) => Strength.Factor(timber, s.Combination) * (timber.System == TimberSystem.Nds
         ? Dowel.Modes(diameter, Member(i), Member(i), Dowel.Yield.Value, Across).SingleShear
-        : DowelEn.SingleShear(diameter, Depth(i), Bearing(), metal.Ultimate.Value));
+        : DowelEn.SingleShear(diameter, Depth(i), Bearing(), metal.Breaks(timber.System).Value));
 
     private Symbol Sideways(Worksheet sheet, CombinedState state, int i)
     {
@@ -162,7 +162,7 @@ internal sealed class PinChecks
     private Symbol En(Worksheet sheet, CombinedState state, int i, Symbol d, Symbol l, Symbol fe)
     {
         var source = Sources.Get("en-1995-memory");
-        double length = Depth(i), whole = diameter * length * Bearing(), moment = DowelEn.YieldMoment(diameter, metal.Ultimate.Value);
+        double length = Depth(i), whole = diameter * length * Bearing(), moment = DowelEn.YieldMoment(diameter, metal.Breaks(timber.System).Value);
         var m = Worksheet.Computed("M_y", "pin-yield-moment", moment, Dimension.Moment);
         var two = sheet.Step("pin-mode-two", "Z_2", "(sqrt(8) - 2)/2*F_e*l*D", whole / 2 * (Math.Sqrt(8) - 2), Dimension.Force, source, fe, l, d);
         var three = sheet.Step(

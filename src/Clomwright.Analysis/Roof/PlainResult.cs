@@ -15,6 +15,9 @@ public sealed record PlainResult
     /// <summary>Where each rafter lies, in the same order: its foot on the bond beam, its far crossing the inner support.</summary>
     public required Sequence<PoleGeometry> Places { get; init; }
 
+    /// <summary>Place of the landing that each rafter's foot stands on, in the lists by landing; in the same order.</summary>
+    public required Sequence<int> Feet { get; init; }
+
     /// <summary>States of load, keyed as those of a reciprocal frame.</summary>
     public required Sequence<RoofStage> Stages { get; init; }
 

@@ -8,7 +8,7 @@ namespace Clomwright.Analysis.Roof;
 /// <summary>Puts the parts of a plain roof together.</summary>
 internal static class PlainRoof
 {
-    public static PlainResult Of(PlainLayout layout, RoofStages stages, RoofWeights weights, CombinedStates combined, Building.BondBeam? beam)
+    public static PlainResult Of(PlainLayout layout, RoofStages stages, RoofWeights weights, CombinedStates combined, Building.BondBeam? beam, Building.SeatMade? seat)
     {
         var all = stages.All();
         var states = all.Select(s => s.Forces.Value).OfType<RoofForces>().Concat(combined.States.Select(s => s.Forces)).ToArray();
@@ -18,6 +18,7 @@ internal static class PlainRoof
             Kind = layout.Kind switch { PlainKind.Post => "post", PlainKind.Ring => "ring", PlainKind.Shed => "shed", _ => "gable" },
             Rafters = layout.Poles.Select(p => new RafterCard(p.Number, p.Pitch, p.Far, p.CutLength, Mass(p, weights), Mass(p, weights) is { } mass ? ReciprocalRoof.People(mass) : null)).ToSequence(),
             Places = layout.Poles,
+            Feet = layout.Feet.ToSequence(),
             Stages = all,
             InnerLoad = layout.Kind switch
             {
@@ -28,8 +29,8 @@ internal static class PlainRoof
             Thrust = thrust,
             Hoop = layout.Kind == PlainKind.Ring ? Roof.Thrust.Hoop(thrust, layout.Poles.Min(p => p.CrossingAngle)) : 0,
             Combined = combined,
-            Checks = RafterChecks.Of(layout, weights.Poles, combined, all, beam),
-            StageChecks = combined.States.Count == 0 || weights.Poles.Value is not { } timber ? [] : RafterChecks.Of(layout, timber, new CombinedStates(StageStates.Of(all, timber.System), []), all, beam),
+            Checks = RafterChecks.Of(layout, weights.Poles, combined, all, beam, seat),
+            StageChecks = combined.States.Count == 0 || weights.Poles.Value is not { } timber ? [] : RafterChecks.Of(layout, timber, new CombinedStates(StageStates.Of(all, timber.System), []), all, beam, seat),
         };
     }
 

@@ -26,7 +26,7 @@ internal sealed class PoleChecks
     }
 
     /// <summary>All checks of the poles, their seats and their crossings.</summary>
-    public static Sequence<CheckedMember> Of(ReciprocalResult roof, Known<Timber> timber, CombinedStates combined, Building.BondBeam? beam)
+    public static Sequence<CheckedMember> Of(ReciprocalResult roof, Known<Timber> timber, CombinedStates combined, Building.BondBeam? beam, Building.SeatMade? seat)
     {
         string[] keys = ["pole-bending-crossing", "pole-bending-plate", "pole-foot", "pole-stub", "pole-shear", "pole-seat", "pole-crossing-bearing", "ring-sag"];
         if (timber.Value is not { } wood)
@@ -47,7 +47,7 @@ internal sealed class PoleChecks
             checks.Foot(),
             checks.Stub(),
             checks.Shear(),
-            SeatCheck.Of([.. roof.Geometry.Poles.Select(p => new SeatCheck.Place($"pole {p.Number}", p.Number - 1, p.DiameterAt(0)))], wood, combined.States, beam),
+            SeatCheck.Of([.. roof.Geometry.Poles.Select(p => new SeatCheck.Place($"pole {p.Number}", p.Number - 1, p.DiameterAt(0)))], wood, combined.States, beam, seat),
             checks.CrossingBearing(),
             combined.States.All(s => StageStates.Is(s.Sense)) ? RingSag.InStages(roof, wood) : checks.Sag(roof),
         ];

@@ -26,7 +26,7 @@ internal sealed class RafterChecks
     }
 
     /// <summary>All checks of the rafters and their seats.</summary>
-    public static Sequence<CheckedMember> Of(PlainLayout layout, Known<Timber> known, CombinedStates combined, Sequence<RoofStage> stages, Building.BondBeam? beam)
+    public static Sequence<CheckedMember> Of(PlainLayout layout, Known<Timber> known, CombinedStates combined, Sequence<RoofStage> stages, Building.BondBeam? beam, Building.SeatMade? seat)
     {
         string[] keys = ["rafter-bending", "rafter-shear", "rafter-combined", "pole-seat", "rafter-sag"];
         if (known.Value is not { } timber || combined.States.Count == 0)
@@ -42,7 +42,7 @@ internal sealed class RafterChecks
             checks.Stressed("rafter-bending", f => f.BendingStress, "bending-stress", "f_b", (sheet, c) => Strength.RoundBending(sheet, timber, c, thickest), Math.Cbrt),
             checks.Stressed("rafter-shear", f => f.ShearStress, "shear-stress", "f_v", (sheet, c) => Strength.Shear(sheet, timber, c), Math.Sqrt),
             checks.Combined(),
-            SeatCheck.Of([.. checks.Seats()], timber, combined.States, beam),
+            SeatCheck.Of([.. Seats(layout)], timber, combined.States, beam, seat),
             checks.inStages ? checks.SagInStages(stages) : checks.Sag(stages),
         ];
     }
@@ -112,7 +112,8 @@ internal sealed class RafterChecks
 
     private static double Thin(PoleGeometry pole) => Math.Min(pole.DiameterAt(0), pole.DiameterAt(pole.Far));
 
-    private IEnumerable<SeatCheck.Place> Seats()
+    /// <summary>Every end of a rafter that sits on the bond beam.</summary>
+    public static IEnumerable<SeatCheck.Place> Seats(PlainLayout layout)
     {
         for (var i = 0; i < layout.Poles.Count; i++)
         {

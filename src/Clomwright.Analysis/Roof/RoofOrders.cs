@@ -41,12 +41,7 @@ internal static class RoofOrders
             "timber", Amount.Count(pair * poles.Count), null, Message.Of("analysis.order.cut-longest", ("length", Amount.Metres(poles.Max(p => p.CutLength)))), used);
         if (roof.Secondaries is { PerBay: > 0 } second)
         {
-            var spans = roof switch
-            {
-                Building.Roof.Shed shed => DeckSpans.Strips(poles, shed.Spacing.Metres, roof),
-                Building.Roof.Gable gable => DeckSpans.Strips(poles, gable.Spacing.Metres, roof),
-                _ => DeckSpans.Round(poles, roof),
-            };
+            var spans = Spans(roof, poles);
             yield return Line("roof-secondaries", Message.Of("analysis.order.roof-secondaries", ("diameter", second.Diameter)), "timber", Amount.Metres(spans.Count * spans.SecondaryLength), Cut,
                 Message.Of("analysis.order.pieces-each", ("count", spans.Count), ("length", Amount.Metres(spans.SecondaryLength))), used);
         }
@@ -60,8 +55,20 @@ internal static class RoofOrders
         }
     }
 
+    private static DeckSpans Spans(Building.Roof roof, Sequence<PoleGeometry> poles) => roof switch
+    {
+        Building.Roof.Shed shed => DeckSpans.Strips(poles, shed.Spacing.Metres, roof),
+        Building.Roof.Gable gable => DeckSpans.Strips(poles, gable.Spacing.Metres, roof),
+        _ => DeckSpans.Round(poles, roof),
+    };
+
     private static IEnumerable<OrderLine> Iron(Building.Roof roof, Sequence<PoleGeometry> poles, List<Assumption> used)
     {
+        foreach (var line in Fixings(roof, poles, used))
+        {
+            yield return line;
+        }
+
         if (roof is not Building.Roof.Reciprocal reciprocal)
         {
             yield break;
@@ -84,6 +91,28 @@ internal static class RoofOrders
             used.Add(new("strap-lap", new Message("analysis.assumed.strap-lap"), Amount.Metres(StrapLap), Practice));
             yield return Line("roof-strap", Message.Of("analysis.order.roof-strap", ("width", strap.Width), ("thickness", strap.Thickness)), "roof", Amount.Metres(StrapLength(poles)), Cut,
                 new Message("analysis.order.round-ring"), used);
+        }
+    }
+
+    /// <summary>Bolts at the seats, and straps of the braces: two in every bay between poles.</summary>
+    private static IEnumerable<OrderLine> Fixings(Building.Roof roof, Sequence<PoleGeometry> poles, List<Assumption> used)
+    {
+        var round = roof is Building.Roof.Reciprocal or Building.Roof.Radial;
+        var seats = roof is Building.Roof.Shed ? 2 * poles.Count : poles.Count;
+        if (roof.Seat is { Bolt: { } bolt } seat)
+        {
+            yield return seat.Lag is { } lag
+                ? Line("roof-seat-lags", Message.Of("analysis.order.roof-seat-lags", ("diameter", bolt), ("length", lag)), "roof", Amount.Count(seats), null, new Message("analysis.order.at-each-seat"), used)
+                : Line("roof-seat-bolts", Message.Of("analysis.order.roof-seat-bolts", ("diameter", bolt)), "roof", Amount.Count(seats), null, new Message("analysis.order.at-each-seat"), used);
+        }
+
+        if (roof.Braces is { } braces)
+        {
+            var bays = round ? poles.Count : poles.Count - (roof is Building.Roof.Gable ? 2 : 1);
+            yield return Line("roof-braces", Message.Of("analysis.order.roof-braces", ("width", braces.Width), ("thickness", braces.Thickness)), "roof", Amount.Metres(2 * bays * DeckFixing.StrapLength(Spans(roof, poles), poles, roof)), Cut,
+                Message.Of("analysis.order.two-a-bay", ("bays", bays)), used);
+            yield return Line("roof-brace-nails", Message.Of("analysis.order.roof-brace-nails", ("diameter", braces.Diameter), ("length", braces.Length)), "roof", Amount.Count(4 * bays * braces.Nails), Cut,
+                Message.Of("analysis.order.nails-each-end", ("count", braces.Nails)), used);
         }
     }
 

@@ -27,6 +27,9 @@ public sealed record RoofResult
     /// <summary>Secondary poles and deck held against their timber.</summary>
     public Sequence<CheckedMember> Deck { get; init; }
 
+    /// <summary>What holds the roof on: nails of the deck, the deck or straps in their plane, bolts at the seats.</summary>
+    public Sequence<CheckedMember> Fixings { get; init; }
+
     /// <summary>Deck, membrane and layers as sizes to buy and cut; null when the roof is not known.</summary>
     public RoofSkin? Skin { get; init; }
 

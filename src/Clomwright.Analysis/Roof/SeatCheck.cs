@@ -7,8 +7,11 @@ namespace Clomwright.Analysis.Roof;
 /// <summary>The flat seat of a pole on the bond beam, an inch deep, pressed across the grain.</summary>
 internal static class SeatCheck
 {
-    /// <summary>How deep the flat is cut: 1 in.</summary>
+    /// <summary>How deep the flat is cut where nobody says: 1 in.</summary>
     public const double Depth = 0.0254;
+
+    /// <summary>How deep the flat of a seat is cut, m.</summary>
+    public static double Cut(Building.SeatMade? seat) => seat?.Flat?.Metres ?? Depth;
 
     /// <summary>A pole where it sits.</summary>
     /// <param name="Subject">What it is called.</param>
@@ -17,10 +20,10 @@ internal static class SeatCheck
     public readonly record struct Place(string Subject, int Index, double Diameter);
 
     /// <summary>Width of the flat, m.</summary>
-    public static double Flat(double diameter) => 2 * Math.Sqrt(Math.Max(0, diameter * Depth - Depth * Depth));
+    public static double Flat(double diameter, double depth = Depth) => 2 * Math.Sqrt(Math.Max(0, diameter * depth - depth * depth));
 
     /// <summary>The seat that is used most, in any state.</summary>
-    public static CheckedMember Of(IReadOnlyList<Place> places, Timber timber, Sequence<CombinedState> states, Building.BondBeam? beam)
+    public static CheckedMember Of(IReadOnlyList<Place> places, Timber timber, Sequence<CombinedState> states, Building.BondBeam? beam, Building.SeatMade? seat)
     {
         if (beam is null)
         {
@@ -36,7 +39,7 @@ internal static class SeatCheck
         var sheet = new Worksheet("pole-seat");
         var mechanics = Sources.Get("mechanics");
         var d = Worksheet.Computed("d", "pole-diameter-seat", place.Diameter, Dimension.Length);
-        var c = Worksheet.Assumed("c", "seat-depth", Depth, Dimension.Length, Sources.Get("common-practice"));
+        var c = seat?.Flat is { } cut ? Worksheet.Given("c", "seat-depth", cut.Metres, Dimension.Length) : Worksheet.Assumed("c", "seat-depth", Depth, Dimension.Length, Sources.Get("common-practice"));
         var w = Worksheet.Given("w", "beam-width", beam.Width.Metres, Dimension.Length);
         var area = sheet.Step("seat-area", "A", "2*sqrt(d*c - c^2)*w", Area(place), Dimension.Area, mechanics, d, c, w);
         var weaker = plate.AcrossGrain.Value < timber.AcrossGrain.Value ? plate : timber;
@@ -47,7 +50,7 @@ internal static class SeatCheck
             "pole-seat", place.Subject,
             new MemberCheck(state.Combination.Key, state.Sense, new Amount(Math.Max(0, state.Forces.PlateReaction[place.Index]), Dimension.Force), new Amount(capacity, Dimension.Force), sheet.Done));
 
-        double Area(Place p) => Flat(p.Diameter) * beam.Width.Metres;
+        double Area(Place p) => Flat(p.Diameter, Cut(seat)) * beam.Width.Metres;
 
         double Factor(CombinedState s) => Math.Min(plate.AcrossGrain.Value, timber.AcrossGrain.Value) * (timber.System == TimberSystem.Nds ? 1 : Strength.Factor(timber, s.Combination));
     }

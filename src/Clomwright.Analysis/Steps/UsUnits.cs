@@ -23,5 +23,9 @@ internal static class UsUnits
 
     public static Symbol FootSymbol { get; } = Worksheet.Code("ft", "foot", Foot, Dimension.Length, Exact);
 
+    public static Symbol InchSymbol { get; } = Worksheet.Code("inch", "inch", 0.0254, Dimension.Length, Exact);
+
+    public static Symbol PoundSymbol { get; } = Worksheet.Code("lb", "pound-force", PoundForce, Dimension.Force, Exact);
+
     public static Symbol GravitySymbol { get; } = Worksheet.Code("g", "gravity", Gravity, Dimension.Number, Exact);
 }

@@ -29,6 +29,7 @@ internal static class RoofChecks
         SiteChecks.Layers("roof.layers", roof.Layers, checks);
         checks.Size("roof.edgeBoard", roof.EdgeBoard, Limits.Thick);
         checks.Bearing("roof.firstBearing", roof.FirstBearing);
+        RoofFixingChecks.Of(roof, checks);
         switch (roof)
         {
             case Roof.Reciprocal reciprocal:

@@ -90,12 +90,16 @@ internal static class RoofShape
         var boards = Keys<R>.Or("deckMaterial", Text, r => r.DeckMaterial, "douglas-fir-no2", leavesOut: true);
         var layers = Keys<R>.List("layers", SiteShape.Layer, r => r.Layers);
         var edge = Keys<R>.Maybe("edgeBoard", Lengths, r => r.EdgeBoard);
+        var nails = Keys<R>.MaybeThing("deckNails", RoofFixingsShape.Nails, r => r.DeckNails, leavesOut: true);
+        var braces = Keys<R>.MaybeThing("braces", RoofFixingsShape.Braces, r => r.Braces, leavesOut: true);
+        var seat = Keys<R>.MaybeThing("seat", RoofFixingsShape.Seat, r => r.Seat, leavesOut: true);
         var first = Keys<R>.Or("firstBearing", Angles, r => r.FirstBearing, default);
         var landings = Keys<R>.List("landings", Angles, r => r.Landings);
-        return new Thing<R>("roof", [.. own, eave, species, secondaries, deck, boards, layers, edge, first, landings],
+        return new Thing<R>("roof", [.. own, eave, species, secondaries, deck, boards, nails, braces, seat, layers, edge, first, landings],
             v => make(v, v.Of(eave)) with
             {
                 Species = v.Of(species), Secondaries = v.Of(secondaries), Deck = v.Of(deck), DeckMaterial = v.Of(boards), Layers = v.Of(layers), EdgeBoard = v.Of(edge),
+                DeckNails = v.Of(nails), Braces = v.Of(braces), Seat = v.Of(seat),
                 FirstBearing = v.Of(first), Landings = v.Of(landings),
             });
     }

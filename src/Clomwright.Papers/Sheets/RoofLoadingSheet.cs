@@ -27,10 +27,30 @@ internal static class RoofLoadingSheet
                 RoofPoles.Fact(scene, "loading.dry", roof.LayersDry.Value is { } dry ? new Amount(dry.Value, Dimension.AreaLoad) : null, roof.LayersDry.NotChecked!),
                 RoofPoles.Fact(scene, "loading.snow", roof.Snow.Value is { } snow ? new Amount(snow.Balanced, Dimension.AreaLoad) : null, roof.Snow.NotChecked!),
             ], Styles.Heading) { Above = 4, Across = 3 },
+            .. LeakTest(scene),
             .. roof.Reciprocal.Value is { } frame ? Ring(scene, frame)
                 : [RoofPoles.NotChecked(scene, roof.Plain.Is ? new Message("papers.loading.no-order") : RoofPoles.Why(roof)) with { Above = 4 }],
         ];
         return Draft.Flow(new SheetHead("roof-loading", say.Say("loading.title")), scene.Portrait, blocks, say);
+    }
+
+    /// <summary>A stop before the first soil: a tick, a name and a date by hand, or who answered it and when.</summary>
+    private static IEnumerable<Block> LeakTest(Scene scene)
+    {
+        var (say, house) = (scene.Say, scene.Geometry.House);
+        if (house.Roof is not { Layers.Count: > 0 })
+        {
+            yield break;
+        }
+
+        var tested = house.Rules.Answers.FirstOrDefault(a => a.Question == "leak-test");
+        yield return new Heading(say.Say("loading.leak-title"));
+        yield return new Table(
+            [new("") { Grows = 1 }, new(say.Say("loading.leak-by")), new(say.Say("loading.leak-on"))],
+            [new Row(
+                new Cell(say.Say("loading.leak-test"), say.Say(tested is null ? "loading.leak-open" : tested.Holds ? "loading.leak-tight" : "loading.leak-leaks")) { Tick = true, Lettering = Styles.BodyStrong },
+                new Cell(tested?.By ?? "......................"),
+                new Cell(tested?.On.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) ?? "................"))]) { Above = 1.5 };
     }
 
     private static IEnumerable<Block> Ring(Scene scene, ReciprocalResult frame)

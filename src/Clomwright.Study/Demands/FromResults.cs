@@ -33,6 +33,7 @@ internal static class FromResults
             .. Seats(house, top),
             .. top.Bearing.Select(seat => Spread(OnCob(Leaning(Member(seat, missing), top, ["cob-bearing"]), mix), seat)),
             .. Deck(roof, missing),
+            .. roof.Fixings.Select(check => Fixing(check, missing)),
         ];
     }
 
@@ -73,10 +74,16 @@ internal static class FromResults
     private static IEnumerable<CheckedDemand> Nothing(Roof roof, Message why)
     {
         string[] rules = roof is Roof.Reciprocal
-            ? ["pole-bending-crossing", "pole-bending-plate", "pole-foot", "pole-stub", "pole-shear", "pole-seat-bearing", "pole-crossing-bearing", "ring-sag", "stage-bending", "stage-shear", "crossing-opens", "crossing-pinned", "pole-loss", "stage-actions", "pin-strength", "charlie-stick", "secondaries-and-deck"]
-            : ["rafter-bending", "rafter-shear", "rafter-combined", "rafter-sag", "pole-seat-bearing", "stage-bending", "stage-shear", "stage-actions", "secondaries-and-deck"];
+            ? ["pole-bending-crossing", "pole-bending-plate", "pole-foot", "pole-stub", "pole-shear", "pole-seat-bearing", "pole-crossing-bearing", "ring-sag", "stage-bending", "stage-shear", "crossing-opens", "crossing-pinned", "pole-loss", "stage-actions", "pin-strength", "charlie-stick", "secondaries-and-deck", .. Fixings]
+            : ["rafter-bending", "rafter-shear", "rafter-combined", "rafter-sag", "pole-seat-bearing", "stage-bending", "stage-shear", "stage-actions", "secondaries-and-deck", .. Fixings];
         return rules.Select(rule => CheckedDemand.Unknown(rule, "roof", why));
     }
+
+    /// <summary>Rules of what holds a roof on.</summary>
+    private static readonly string[] Fixings = ["deck-uplift", "roof-diaphragm", "seat-bolt"];
+
+    /// <summary>What holds the roof on; how far a bolt stands from an edge leans on no load.</summary>
+    private static CheckedDemand Fixing(CheckedMember check, Message? missing) => Member(check, check.Key == "seat-edge" ? null : missing);
 
     private static Message Why(RoofResult roof) =>
         roof.Reciprocal.NotChecked is { Key: not "analysis.roof.not-reciprocal" } why ? why : roof.Plain.NotChecked!;

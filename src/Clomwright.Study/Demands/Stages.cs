@@ -24,14 +24,17 @@ internal static class Stages
         [
             .. Known(frame.Stages), .. Steps("fromRing", frame.FromRing), .. Steps("fromEave", frame.FromEave),
         ];
-        var shear = (RoofForces f) => frame.Geometry.Poles.Max(p => Math.Max(f.Shear[p.Number - 1], Math.Abs(f.Governing[p.Number - 1]) * p.PitchCosine));
+        var bending = (RoofForces f) => frame.Geometry.Poles.Select(p => (Pole(p), f.BendingStress[p.Number - 1]));
+        var shear = (RoofForces f) => frame.Geometry.Poles.Select(p => (Pole(p), Math.Max(f.Shear[p.Number - 1], Math.Abs(f.Governing[p.Number - 1]) * p.PitchCosine)));
         var missing = FirstMissing(frame.Stages) ?? frame.FromRing.NotChecked;
         return
         [
-            Worst("stage-bending", states, f => f.BendingStress.Max(), frame.Checks, ["pole-bending-crossing", "pole-bending-plate"], frame.Combined, missing),
+            Worst("stage-bending", states, bending, frame.Checks, ["pole-bending-crossing", "pole-bending-plate"], frame.Combined, missing),
             Worst("stage-shear", states, shear, frame.Checks, ["pole-shear"], frame.Combined, missing),
             .. Actions(frame.StageChecks, missing),
         ];
+
+        static string Pole(PoleGeometry pole) => FormattableString.Invariant($"pole {pole.Number}");
     }
 
     public static IEnumerable<CheckedDemand> OfPlain(PlainResult plain)
@@ -40,10 +43,12 @@ internal static class Stages
         var missing = FirstMissing(plain.Stages);
         return
         [
-            Worst("stage-bending", states, f => f.BendingStress.Max(), plain.Checks, ["rafter-bending"], plain.Combined, missing),
-            Worst("stage-shear", states, f => f.ShearStress.Max(), plain.Checks, ["rafter-shear"], plain.Combined, missing),
+            Worst("stage-bending", states, f => Each(f.BendingStress), plain.Checks, ["rafter-bending"], plain.Combined, missing),
+            Worst("stage-shear", states, f => Each(f.ShearStress), plain.Checks, ["rafter-shear"], plain.Combined, missing),
             .. Actions(plain.StageChecks, missing),
         ];
+
+        IEnumerable<(string, double)> Each(Sequence<double> byLanding) => plain.Feet.Select((foot, i) => (FormattableString.Invariant($"rafter {plain.Places[i].Number}"), byLanding[foot]));
     }
 
     /// <summary>Stages that are known.</summary>
@@ -99,7 +104,7 @@ internal static class Stages
         new State("combined", Message.Of("study.stage.combined", ("combination", s.Combination.Key), ("sense", new Message($"study.sense.{s.Sense}"))), s.Forces));
 
     private static CheckedDemand Worst(
-        string rule, List<State> states, Func<RoofForces, double> demand, Sequence<CheckedMember> checks, string[] keys, CombinedStates combined, Message? missing)
+        string rule, List<State> states, Func<RoofForces, IEnumerable<(string Subject, double Value)>> demands, Sequence<CheckedMember> checks, string[] keys, CombinedStates combined, Message? missing)
     {
         var held = checks.Where(c => keys.Contains(c.Key)).ToList();
         if (held.Find(c => !c.Check.Is) is { } unknown)
@@ -114,10 +119,10 @@ internal static class Stages
 
         var (dimension, strength) = (held[0].Check.Value!.Demand.Dimension, held.Min(c => AtOnce(c.Check.Value!, combined)));
         var system = System(combined);
-        var worst = states.MaxBy(s => StageStates.Factor(s.Key, system) * demand(s.Forces) / Factor(s.Key, system));
+        var worst = states.MaxBy(s => StageStates.Factor(s.Key, system) * Most(s.Forces) / Factor(s.Key, system));
         Amount asked = Asked(worst), capacity = new(strength * Factor(worst.Key, system), dimension);
         var bare = states.Find(s => s.Key == "bare");
-        return CheckedDemand.Held(rule, "roof", asked, capacity) with
+        return CheckedDemand.Held(rule, demands(worst.Forces).MaxBy(d => d.Value).Subject, asked, capacity) with
         {
             Missing = missing,
             Notes =
@@ -129,7 +134,9 @@ internal static class Stages
             ],
         };
 
-        Amount Asked(State state) => new(StageStates.Factor(state.Key, system) * demand(state.Forces), dimension);
+        double Most(RoofForces forces) => demands(forces).Max(d => d.Value);
+
+        Amount Asked(State state) => new(StageStates.Factor(state.Key, system) * Most(state.Forces), dimension);
     }
 
     /// <summary>Whose factors the combinations are summed for.</summary>

@@ -29,7 +29,7 @@ internal static class Differences
     [
         .. Changed("poles-thick", PoleOf(before)?.Butt, PoleOf(after)?.Butt),
         .. Changed("eave", before?.Eave, after?.Eave),
-        .. Decking(before, after),
+        .. Decking(before, after), .. Fixings(before, after),
         .. (before, after) switch
         {
             (Building.Roof.Reciprocal was, Building.Roof.Reciprocal now) =>
@@ -50,6 +50,16 @@ internal static class Differences
     [
         .. before?.Deck != after?.Deck && after?.Deck is { } boards ? (Message[])[Message.Of("study.change.deck", ("now", boards))] : [],
         .. before?.Secondaries != after?.Secondaries && after?.Secondaries is { } now ? (Message[])[Message.Of("study.change.secondaries", ("count", now.PerBay), ("diameter", now.Diameter))] : [],
+    ];
+
+    private static IEnumerable<Message> Fixings(Roof? before, Roof? after) =>
+    [
+        .. before?.DeckNails != after?.DeckNails && after?.DeckNails is { } nails
+            ? (Message[])[Message.Of("study.change.nails", ("count", nails.Count), ("diameter", nails.Diameter), ("length", nails.Length))] : [],
+        .. before?.Braces != after?.Braces && after?.Braces is { } braces
+            ? (Message[])[Message.Of("study.change.braces", ("width", braces.Width), ("thickness", braces.Thickness), ("count", braces.Nails), ("diameter", braces.Diameter), ("length", braces.Length))] : [],
+        .. Changed("seat-bolt", before?.Seat?.Bolt, after?.Seat?.Bolt),
+        .. before?.Seat?.Lag is not null && after?.Seat is { Lag: null } ? (Message[])[new Message("study.change.seat-through")] : [],
     ];
 
     private static IEnumerable<Message> WayOut(IfOneFails? way) => way switch

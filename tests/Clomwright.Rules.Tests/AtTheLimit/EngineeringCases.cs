@@ -16,6 +16,10 @@ internal static class EngineeringCases
         .. Pushed(Reciprocal, "pins", "pin-strength"),
         .. Pushed(Reciprocal, "charlie stick", "charlie-stick"),
         .. Stressed(Shed, "secondaries-and-deck"),
+        .. Pushed(Shed, "deck", "deck-uplift"),
+        .. Pushed(Shed, "straps", "roof-diaphragm"),
+        Case("seat-bolt", "pole 3", "a bolt at a seat used to 1", Bolted, Amount.Number(1), 1),
+        Case("seat-edge", "edges", "a bolt exactly four diameters from an edge", Bolted, Amount.Metres(0.0635), 1e-9),
         Case("pole-stub", "pole 3", "a stub used to 1", Reciprocal, Amount.Number(1), 1),
         .. Pushed(Reciprocal, "pole 3", "pole-shear", "pole-seat-bearing", "pole-crossing-bearing"),
         Case("ring-sag", "pole 3", "a ring that sinks as far as is accepted", Reciprocal, Amount.Metres(0.0141), 1e-9),
@@ -69,6 +73,8 @@ internal static class EngineeringCases
     ];
 
     private static House Shed => Bare with { Roof = new Roof.Shed(PoleSize.Even(Length.FromInches(8)), Length.FromInches(48), new Slope(0.1)) { Eave = Length.FromInches(30) } };
+
+    private static House Bolted => Shed with { Roof = Shed.Roof! with { Seat = new SeatMade { Bolt = new Length(Length.PerInch * 5 / 8) } } };
 
     private static House Reciprocal => Bare with { Roof = new Roof.Reciprocal(8, Length.FromInches(30), PoleSize.Even(Length.FromInches(8))) { Eave = Length.FromInches(30) } };
 

@@ -23,7 +23,7 @@ public static class FromStudy
             StartMonths = study.StartMonths,
             Cover = study.Cover,
             Weather = study.Weather,
-            Findings = study.Findings,
+            Findings = study.AllFindings,
             Diagnostics = study.Diagnostics,
             Assumptions = study.Assumptions,
             Calculations = study.Calculations,

@@ -6,7 +6,7 @@ namespace Clomwright.Rules;
 /// <summary>Every clause of every body of rules, read once from <c>data/rules</c>. Only it knows clauses; rules know houses.</summary>
 internal static class ClauseRegister
 {
-    private static readonly string[] Files = ["ground", "engineering", "common-practice", "irc-cob@2021", "irc-cob@2024"];
+    private static readonly string[] Files = ["ground", "engineering", "wall-model", "common-practice", "irc-cob@2021", "irc-cob@2024"];
 
     /// <summary>The bodies of rules in the order in which they are printed.</summary>
     public static Sequence<BodyOfRules> Bodies { get; } = Read();

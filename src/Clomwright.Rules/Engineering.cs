@@ -11,6 +11,9 @@ internal static class Engineering
     /// <summary>The key of this body of rules.</summary>
     public const string Body = "engineering";
 
+    /// <summary>The key of the body that holds the model of the whole wall against its cob.</summary>
+    public const string WallModel = "wall-model";
+
     private const string HeaderPressure = "header-pressure";
 
     /// <summary>Rules of common practice whose measure is computed elsewhere.</summary>
@@ -21,7 +24,7 @@ internal static class Engineering
     ]);
 
     /// <summary>Whether a clause is answered from demands.</summary>
-    public static bool Reads(WrittenClause clause) => clause.Clause.Body == Body || MeasuredByOthers.Contains(clause.Rule.Key);
+    public static bool Reads(WrittenClause clause) => clause.Clause.Body is Body or WallModel || MeasuredByOthers.Contains(clause.Rule.Key);
 
     /// <summary>The rulings of one computed rule.</summary>
     public static Sequence<Ruling> Of(WrittenClause clause, HouseGeometry house, Sequence<CheckedDemand> demands, Amount limit) => clause.Rule.Key switch
@@ -127,6 +130,7 @@ internal static class Engineering
         "header-bending" or "header-shear" or "header-sag" or HeaderPressure => "headers",
         "bond-beam-tension" or "bond-beam-bolts" or "bond-beam-lap" or "bond-beam-bending" or "lap-places" => "bond beam",
         "stem-bearing" => "stem",
+        "wall-edge-pressure" or "wall-under-pole" or "wall-tension" or "wall-foot" => "wall",
         "ground-bearing" or "middle-third" or "drain-outlet" => "trench",
         _ => "roof",
     };

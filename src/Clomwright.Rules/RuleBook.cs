@@ -8,6 +8,9 @@ namespace Clomwright.Rules;
 /// <summary>Holds a house against the bodies of rules that it adopts.</summary>
 public static class RuleBook
 {
+    /// <summary>The key of the body of rules that the model of the whole wall answers.</summary>
+    public const string WallModel = Engineering.WallModel;
+
     private const string Ground = "ground";
 
     /// <summary>Every body of rules there is.</summary>
@@ -28,13 +31,19 @@ public static class RuleBook
     {
         var choices = geometry.House.Rules;
         string[] always = geometry.House.Roof is null ? [Ground] : [Ground, Engineering.Body];
-        var adopted = always.Concat(choices.Adopted).Distinct();
+        var adopted = always.Concat(choices.Adopted.Where(name => name != Engineering.WallModel)).Distinct();
         return
         [
             .. adopted.SelectMany(name => Bodies.FirstOrDefault(b => b.Adopted == name) is { } body ? Check(body, geometry, demands, mix) : [Misread.Body(name)]),
             .. choices.Entered.SelectMany(Misread.Entered),
         ];
     }
+
+    /// <summary>What the model of the whole wall says, of every house with a roof. Apart from the others because it takes longer: who shows findings while something is dragged leaves it for when it rests.</summary>
+    /// <param name="geometry">The placed house.</param>
+    /// <param name="demands">What the model computed.</param>
+    public static Sequence<Finding> CheckWall(HouseGeometry geometry, Sequence<CheckedDemand> demands) => geometry.House.Roof is null ? []
+        : Bodies.First(b => b.Adopted == Engineering.WallModel).Clauses.SelectMany(c => Findings.Answer(c, geometry, demands)).ToSequence();
 
     /// <summary>What one body of rules says: its gates first, and nothing but them where the house is outside.</summary>
     private static IEnumerable<Finding> Check(BodyOfRules body, HouseGeometry geometry, Sequence<CheckedDemand> demands, MixResult? mix)

@@ -17,6 +17,7 @@ public static class FiguresOf
         ("roof", RoofFigures.Of(study.Roof)),
         ("wallTop", RoofFigures.Of(study.WallTop)),
         ("foundation", FoundationFigures.Of(study.Foundation)),
+        ("structure", StructureFigures.Of(study.Structure, study.Geometry)),
         ("finishes", FinishesFigures.Of(study.FinishesDried)),
         ("drying", DryingFigures.Of(study.Drying)),
         ("freshCob", DryingFigures.Of(study.Fresh)),
@@ -100,12 +101,12 @@ public static class FiguresOf
         amount is { } known ? new Figure.Number(known, line.Tag, FromDescription) : new Figure.NotChecked(line.Basis);
 
     private static Figure Findings(HouseStudy study) => Tree(
-        ("met", Computed(study.Tally.Met, Dimension.Count)),
-        ("short", Computed(study.Tally.Short, Dimension.Count)),
-        ("notChecked", Computed(study.Tally.NotChecked, Dimension.Count)),
-        ("needsJudgement", Computed(study.Tally.NeedsJudgement, Dimension.Count)),
-        ("notApplicable", Computed(study.Tally.NotApplicable, Dimension.Count)),
-        ("list", Row(study.Findings, Finding)));
+        ("met", Computed(study.FullTally.Met, Dimension.Count)),
+        ("short", Computed(study.FullTally.Short, Dimension.Count)),
+        ("notChecked", Computed(study.FullTally.NotChecked, Dimension.Count)),
+        ("needsJudgement", Computed(study.FullTally.NeedsJudgement, Dimension.Count)),
+        ("notApplicable", Computed(study.FullTally.NotApplicable, Dimension.Count)),
+        ("list", Row(study.AllFindings, Finding)));
 
     private static Figure Finding(Finding finding) => Tree(
         ("rule", Name(finding.Rule.Key)),

@@ -4,6 +4,7 @@ using Clomwright.Analysis.Mix;
 using Clomwright.Analysis;
 using Clomwright.Analysis.Drying;
 using Clomwright.Analysis.Roof;
+using Clomwright.Analysis.Structure;
 using Clomwright.Analysis.WallTop;
 using Clomwright.Analysis.Weather;
 using Clomwright.Building;
@@ -30,6 +31,8 @@ public sealed class HouseStudy
     private readonly Lazy<WallTopResult> wallTop;
     private readonly Lazy<FoundationResult> foundation;
     private readonly Lazy<FinishesResult> finishes;
+    private readonly Lazy<Known<StructureResult>> structure;
+    private readonly Lazy<Sequence<Finding>> wallFindings;
     private readonly Lazy<Known<WeatherResult>> weather;
     private readonly Lazy<Known<DryingResult>> drying;
     private readonly Lazy<Known<FreshCob>> fresh;
@@ -58,7 +61,9 @@ public sealed class HouseStudy
         foundation = new(() => FoundationOf(house, Geometry, Roof, earlier));
         finishes = new(() => Analysis.Finishes.FromGeometry.Of(Geometry, FinishInputs.None with { Months = MonthsOf(Weather) }));
         findings = new(() => RuleBook.Check(Geometry, [.. FromResults.Of(Geometry, Roof, WallTop, Mix), .. OfFoundation.Demands(House, Foundation), .. OfFinishes.Demands(House, Finishes),
-            .. OfDrying.Demands(House, Fresh, Milestones, Finishes)], Mix));
+            .. OfDrying.Demands(House, Fresh, Milestones, Finishes)], Mix).Concat(NotAsked).ToSequence());
+        structure = new(() => StructureOf(house, Geometry, Roof, WallTop, Mix, earlier));
+        wallFindings = new(() => RuleBook.CheckWall(Geometry, OfStructure.Demands(Structure, Mix)));
         weather = new(() => FromSite.Of(house.Site));
         fresh = new(() => FromWeather.Fresh(Geometry, KnownToDrying.OfCob(Geometry, Mix)));
         milestonesAsked = new(() => Asked(house, Geometry, Roof, Mix));
@@ -101,6 +106,9 @@ public sealed class HouseStudy
     /// <summary>Plasters, lath and floor.</summary>
     public FinishesResult Finishes => finishes.Value;
 
+    /// <summary>The whole wall as one elastic body; or why it is not known. Computed when somebody asks: <see cref="Findings"/> do not wait for it, <see cref="AllFindings"/> do.</summary>
+    public Known<StructureResult> Structure => structure.Value;
+
     /// <summary>The mean days of the site's climate; or why they are not known.</summary>
     public Known<WeatherResult> Weather => weather.Value;
 
@@ -135,20 +143,29 @@ public sealed class HouseStudy
     /// <summary>Plasters, lath and floor, with the forecast of when plaster may go on. Computed when somebody asks.</summary>
     public FinishesResult FinishesDried => plastered.Value;
 
-    /// <summary>What the adopted rules say.</summary>
+    /// <summary>What the adopted rules say, quick enough to follow a hand: what asks for the model of the whole wall is not checked here.</summary>
     public Sequence<Finding> Findings => findings.Value;
 
-    /// <summary>Findings counted; "not checked" is never among the met.</summary>
+    /// <summary>What the model of the whole wall says. Computed when somebody asks.</summary>
+    public Sequence<Finding> WallFindings => wallFindings.Value;
+
+    /// <summary>All that the rules say, the model of the whole wall solved.</summary>
+    public Sequence<Finding> AllFindings => [.. Findings.Where(f => f.Clause.Body != RuleBook.WallModel), .. WallFindings];
+
+    /// <summary>Quick findings counted; "not checked" is never among the met.</summary>
     public Tally Tally => Tally.Of(Findings);
+
+    /// <summary>All findings counted.</summary>
+    public Tally FullTally => Tally.Of(AllFindings);
 
     /// <summary>What is wrong or odd in the description itself.</summary>
     public Sequence<Diagnostic> Diagnostics => diagnostics.Value;
 
     /// <summary>Values nobody gave that something leaned on.</summary>
-    public Sequence<Assumption> Assumptions => Quantities.Assumptions.Concat(Mix.Assumptions).Concat(Roof.Assumptions).Concat(WallTop.Assumptions).Concat(Foundation.Assumptions).Concat(Finishes.Assumptions).Distinct().ToSequence();
+    public Sequence<Assumption> Assumptions => Quantities.Assumptions.Concat(Mix.Assumptions).Concat(Roof.Assumptions).Concat(WallTop.Assumptions).Concat(Foundation.Assumptions).Concat(Finishes.Assumptions).Concat(Structure.Value?.Assumptions ?? []).Distinct().ToSequence();
 
     /// <summary>The calculations behind the numbers, for papers to print. Those of gaps over frames run the forecast of drying: made when somebody asks, and by no finding.</summary>
-    public Sequence<Calculation> Calculations => [.. Quantities.Calculations, .. Mix.Calculations, .. Roof.Calculations, .. WallTop.Calculations, .. Foundation.Calculations, .. Finishes.Calculations, .. Cover.Value is { } cover ? [cover.How] : (Sequence<Calculation>)[],
+    public Sequence<Calculation> Calculations => [.. Quantities.Calculations, .. Mix.Calculations, .. Roof.Calculations, .. WallTop.Calculations, .. Foundation.Calculations, .. Structure.Value?.Calculations ?? [], .. Finishes.Calculations, .. Cover.Value is { } cover ? [cover.How] : (Sequence<Calculation>)[],
         .. Drying.Value?.Calculations ?? Fresh.Value?.Calculations ?? []];
 
     /// <summary>At most three tried changes that mend a finding; none for one that does not fall short.</summary>
@@ -226,6 +243,19 @@ public sealed class HouseStudy
         earlier is { foundation.IsValueCreated: true } && ReferenceEquals(earlier.Roof, roof) && WhatFoundationReads(earlier.House) == WhatFoundationReads(house)
             ? earlier.Foundation
             : FromWall.Of(geometry, roof);
+
+    private Sequence<Finding> NotAsked => RuleBook.CheckWall(Geometry, OfStructure.Demands(new Message("study.structure.not-asked"), Mix));
+
+    private static Known<StructureResult> StructureOf(House house, HouseGeometry geometry, RoofResult roof, WallTopResult top, MixResult mix, HouseStudy? earlier) =>
+        earlier is { structure.IsValueCreated: true } && ReferenceEquals(earlier.Roof, roof) && WhatStructureReads(earlier.House) == WhatStructureReads(house)
+            ? earlier.Structure
+            : FromWallTop.Of(geometry, roof, top, mix.Strength);
+
+    /// <summary>The house without what the model of the wall never looks at; the roof comes with what it does.</summary>
+    private static House WhatStructureReads(House house) => WhatGeometryReads(house) with
+    {
+        Site = house.Site, Finishes = house.Finishes, Mix = house.Mix, Lifts = new(), Trench = null, Floor = new(),
+    };
 
     /// <summary>The house without what the foundation never looks at; the roof comes with what it does.</summary>
     private static House WhatFoundationReads(House house) => WhatGeometryReads(house) with

@@ -17,7 +17,7 @@ public readonly record struct WallFineness(int Unknowns, int Through)
 }
 
 /// <summary>The division of a wall: s stations along the inside curve, z heights, t the share of the thickness from the inside. A last row above the cob is the bond beam.</summary>
-/// <remarks>Lines are moved onto jambs, sills, heads and headers, the shift fading over three cells; edges that no line meets cut cells.</remarks>
+/// <remarks>Lines are moved onto jambs, sills, heads and both ends of headers, the shift fading over three cells; edges that no line meets cut cells.</remarks>
 internal static class WallGrid
 {
     private const int Reach = 3;
@@ -33,8 +33,9 @@ internal static class WallGrid
         var middle = (bottom + top) / 2;
         var jambs = geometry.Openings.SelectMany(o =>
             HoleSection.Of(geometry, o).JambsAt((wall.InsideOffset(middle) + wall.OutsideOffset(middle)) / 2) is { } span ? new[] { span.From, span.To } : []);
+        var headers = geometry.Openings.SelectMany(o => o.Header is { Span: var reach } ? new[] { reach.From, reach.To } : []);
         var levels = geometry.Openings.SelectMany(o => o.Header is { } header ? [o.Sill, o.Head, header.Bottom, header.Top] : new[] { o.Sill, o.Head });
-        var s = GridLines.Fitted(GridLines.Even(0, length, Math.Max(LeastAround, (int)Math.Round(length / cell))), jambs, Reach, isClosed: true);
+        var s = GridLines.Fitted(GridLines.Even(0, length, Math.Max(LeastAround, (int)Math.Round(length / cell))), jambs.Concat(headers), Reach, isClosed: true);
         IEnumerable<double> z = GridLines.Fitted(GridLines.Even(bottom, top, Math.Max(LeastUp, (int)Math.Round((top - bottom) / cell))), levels, Reach, isClosed: false);
         if (geometry.House.BondBeam is { Depth.Nanometres: > 0 } beam)
         {

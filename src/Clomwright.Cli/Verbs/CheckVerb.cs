@@ -22,17 +22,19 @@ internal static class CheckVerb
     private static int Report(HouseStudy study, Terminal terminal)
     {
         var units = study.House.Units;
-        Section("cli.check.short", study.Findings.Where(f => f.Verdict is Verdict.FallsShort));
-        Section("cli.check.not-checked", study.Findings.Where(f => f.Verdict is Verdict.NotChecked));
-        Section("cli.check.judgement", study.Findings.Where(f => f.Verdict is Verdict.NeedsJudgement));
+        var findings = study.Options.Deep ? study.AllFindings : study.Findings;
+        var tally = Tally.Of(findings);
+        Section("cli.check.short", findings.Where(f => f.Verdict is Verdict.FallsShort));
+        Section("cli.check.not-checked", findings.Where(f => f.Verdict is Verdict.NotChecked));
+        Section("cli.check.judgement", findings.Where(f => f.Verdict is Verdict.NeedsJudgement));
         foreach (var warning in study.Diagnostics)
         {
             terminal.Say(Message.Of("cli.warning", ("path", warning.Path), ("what", warning.What)), units);
         }
 
-        terminal.Say(study.Tally.Summary, units);
+        terminal.Say(tally.Summary, units);
         terminal.Say(new Message("cli.no-substitute"), units);
-        return study.Tally switch
+        return tally switch
         {
             { Short: > 0 } => ExitCode.Short,
             { NotChecked: > 0 } or { NeedsJudgement: > 0 } => ExitCode.NotChecked,

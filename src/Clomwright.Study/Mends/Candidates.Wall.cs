@@ -42,6 +42,17 @@ internal static partial class Candidates
         ];
     }
 
+    /// <summary>Thicken the wall, and the stem with it, by as much as the pressure is too high, and once more by half of that: it brings its own weight.</summary>
+    private static IEnumerable<Edit> ThickerWall(Need need)
+    {
+        var (wall, stem) = (need.House.Wall, need.House.Stem);
+        foreach (var more in (double[])[1, 1.5])
+        {
+            var thickness = need.Stock(wall.ThicknessAtTop.Metres * (1 + more * (need.Ratio - 1)));
+            yield return new Edit.Several([new Edit.ChangeWall(wall with { ThicknessAtTop = thickness }), new Edit.ChangeStem(stem with { Width = stem.Width + (thickness - wall.ThicknessAtTop) })]);
+        }
+    }
+
     private static IEnumerable<Edit> BottleSpacing(Need need) =>
         need.House.Embeds.FirstOrDefault(e => e.Name == need.Name) is { Spacing: { } spacing } row
             ? [new Edit.ChangeEmbed(row.Name, row with { Spacing = spacing + need.Gap })]

@@ -35,6 +35,8 @@ internal static partial class Candidates
             "stem-height" => StemHeight(need),
             "stem-width" => [new Edit.ChangeStem(need.House.Stem with { Width = need.House.Stem.Width + need.Gap })],
             "wall-slenderness" => Slenderness(need),
+            "wall-edge-pressure" => ThickerWall(need),
+            "wall-under-pole" => [.. WiderBeam(need), .. ThickerWall(need)],
             "tossed-lift-height" or "forked-lift-height" => [new Edit.ChangeLifts(new LiftPlan { Height = need.Limit, Method = need.House.Lifts.Method })],
             "bottle-cob" => BottleSpacing(need),
             "sealed-face" => SealedFace(need),

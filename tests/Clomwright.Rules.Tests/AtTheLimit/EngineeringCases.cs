@@ -50,6 +50,10 @@ internal static class EngineeringCases
             Demand = side => CheckedDemand.Held("middle-third", "trench", Amount.Fraction(1.0 / 6 + side * 1e-9), Amount.Fraction(1)),
         },
         Case("drain-outlet", "trench", "a drain that needs all the height down to its outlet", Shed with { Trench = new Trench(Length.FromInches(24), Length.FromInches(24)) }, Amount.Metres(0.1524), 1e-9),
+        Wall("wall-edge-pressure", "pier door|window", "a pier pressed at its edge with all that it is allowed", new Amount(160_000, Dimension.Stress), 1e-3),
+        Wall("wall-under-pole", "pole 3", "cob under a pole pressed with all that it is allowed", new Amount(80_000, Dimension.Stress), 1e-3),
+        Wall("wall-tension", "wall", "tension as high as is not looked into", new Amount(20_000, Dimension.Stress), 1e-3),
+        Wall("wall-foot", "wall", "no case in which nothing holds the foot", Amount.Count(0), 1),
         Measure("drain-fall", "trench", "a trench laid at 1/8 in per ft", side => new Amount(1.0 / 96 - side * 1e-9, Dimension.Slope)),
         Measure("lime-coat", "outside face, scratch coat", "a lime coat of 12 mm", side => Length.FromMillimetres(12) + new Length(side)),
         Measure("earth-coat", "inside face, scratch coat", "an earth coat of 40 mm", side => Length.FromMillimetres(40) + new Length(side)),
@@ -88,6 +92,9 @@ internal static class EngineeringCases
 
     private static LimitCase Case(string rule, string subject, string what, House house, Amount limit, double hair) =>
         new("engineering", rule, subject, what, _ => house) { Demand = side => At(rule, subject, limit, side * hair) };
+
+    private static LimitCase Wall(string rule, string subject, string what, Amount limit, double hair) =>
+        new("wall-model", rule, subject, what, _ => Shed) { Demand = side => At(rule, subject, limit, side * hair) };
 
     private static LimitCase Measure(string rule, string subject, string what, Func<int, Amount> provided) =>
         new("common-practice", rule, subject, what, _ => Bare) { Demand = side => CheckedDemand.Measured(rule, subject, provided(side)) };

@@ -1,0 +1,112 @@
+using Clomwright.Analysis;
+using Clomwright.Analysis.Mix;
+using Clomwright.Analysis.Roof;
+using Clomwright.Analysis.Structure;
+using Clomwright.Evidence;
+using Clomwright.Rules;
+
+namespace Clomwright.Study.Demands;
+
+/// <summary>What the model of the whole wall asks of its cob.</summary>
+internal static class OfStructure
+{
+    private const int ZonesNamed = 4;
+
+    private static readonly string[] Rules = ["wall-edge-pressure", "wall-under-pole", "wall-tension", "wall-foot"];
+
+    public static Sequence<CheckedDemand> Demands(Known<StructureResult> structure, MixResult mix) => structure.Value is { } wall
+        ?
+        [
+            .. wall.Piers.Select(p => Edge(wall, p, mix)),
+            .. wall.Landings.Select(l => UnderPole(wall, l, mix)),
+            Tension(wall), Foot(wall),
+        ]
+        : Rules.Select(rule => CheckedDemand.Unknown(rule, "wall", structure.NotChecked!)).ToSequence();
+
+    /// <summary>The stage or combination of a case, with the way the wind or the shaking goes.</summary>
+    public static Message Governs(WallCase one) =>
+        StageStates.Is(one.Sense) ? Message.Of("study.demand.governs-stage", ("stage", Stages.Of(one.Sense)))
+        : one.From is { } from ? Message.Of(
+            "study.demand.wall-governs", ("combination", one.Combination), ("sense", new Message($"study.sense.{one.Sense}")),
+            ("acting", Message.Of(one.Shakes ? "study.demand.wall-shaking" : "study.demand.wall-wind", ("from", new Amount(from, Dimension.Angle)))))
+        : Message.Of("study.demand.governs", ("combination", one.Combination), ("sense", new Message($"study.sense.{one.Sense}")));
+
+    private static CheckedDemand Edge(StructureResult wall, PierStress pier, MixResult mix) =>
+        CheckedDemand.Held("wall-edge-pressure", pier.Address, Pressure(pier.EdgeMost), Pressure(wall.Allowed.Value)) with
+        {
+            Missing = wall.Missing,
+            Notes =
+            [
+                Governs(pier.EdgeCase), At(pier.EdgeStation, pier.EdgeHeight, pier.EdgeOutside),
+                Message.Of("study.demand.wall-mean", ("mean", Pressure(pier.MeanMost)), ("height", Amount.Metres(pier.MeanAt))),
+                Grid(wall, WallPrecision.Edge), Cob(mix), .. Unsure(wall),
+            ],
+        };
+
+    private static CheckedDemand UnderPole(StructureResult wall, LandingStress landing, MixResult mix) =>
+        CheckedDemand.Held("wall-under-pole", landing.Name, Pressure(landing.Pressure), Pressure(mix.Strength.Allowable)) with
+        {
+            Missing = wall.Missing,
+            Notes =
+            [
+                Governs(landing.Case), Message.Of("study.demand.wall-spread", ("length", Amount.Metres(landing.Spread))), Grid(wall, WallPrecision.UnderPole), Cob(mix),
+            ],
+        };
+
+    /// <summary>Below the level nobody looks into it; above it a person says what stands once it has cracked: it is never met by tension that cob may hold.</summary>
+    private static CheckedDemand Tension(StructureResult wall)
+    {
+        var worst = wall.Tension.Count > 0 ? wall.Tension[0] : null;
+        var most = Pressure(Math.Max(0, wall.TensionMost));
+        return CheckedDemand.Held("wall-tension", "wall", most, Pressure(wall.TensionLevel)) with
+        {
+            Missing = wall.Missing,
+            Question = worst is null ? null : Message.Of("study.ask.wall-tension", ("tension", most), ("place", Place(worst))),
+            Notes =
+            [
+                .. worst is null ? [] : (Message[])[Governs(worst.Case)],
+                .. wall.Tension.Take(ZonesNamed).Select(Zone),
+                new Message("study.demand.wall-uncracked"), Grid(wall, WallPrecision.Tension),
+            ],
+        };
+    }
+
+    private static CheckedDemand Foot(StructureResult wall) =>
+        CheckedDemand.Held("wall-foot", "wall", Amount.Count(wall.Base.Standing ? 0 : 1), Amount.Count(0)) with
+        {
+            Missing = wall.Missing,
+            Notes =
+            [
+                wall.Base.Pulling == 0 ? Message.Of("study.demand.wall-presses", ("cases", wall.Cases))
+                    : Message.Of("study.demand.wall-lets-go", ("cases", wall.Cases), ("pulling", wall.Base.Pulling), ("share", Amount.Fraction(wall.Base.LiftedMost))),
+                .. wall.Base.LiftedCase is { } one ? [Governs(one)] : (Message[])[],
+            ],
+        };
+
+    private static Message At(double station, double height, bool outside) => Message.Of(
+        outside ? "study.demand.wall-at-outside" : "study.demand.wall-at", ("station", Amount.Metres(station)), ("height", Amount.Metres(height)));
+
+    private static Message Place(TensionZone zone) => zone.Near is { } name
+        ? Message.Of("study.place.near", ("name", name))
+        : Message.Of("study.place.along", ("station", Amount.Metres(zone.Station)), ("height", Amount.Metres(zone.Height)));
+
+    private static Message Zone(TensionZone zone) => zone.Near is { } name
+        ? Message.Of("study.demand.wall-zone", ("tension", Pressure(zone.Tension)), ("near", name), ("area", new Amount(zone.Area, Dimension.Area)))
+        : Message.Of(
+            "study.demand.wall-zone-plain", ("tension", Pressure(zone.Tension)), ("station", Amount.Metres(zone.Station)), ("height", Amount.Metres(zone.Height)), ("area", new Amount(zone.Area, Dimension.Area)));
+
+    private static Message Grid(StructureResult wall, double share) =>
+        Message.Of("study.demand.wall-grid", ("unknowns", wall.Division.Unknowns), ("share", Amount.Fraction(share)));
+
+    private static Message Cob(MixResult mix) => mix.Strength.Tag == Tag.Measured
+        ? Message.Of("study.demand.cob-measured", ("why", mix.Strength.Why), ("allowed", Pressure(mix.Strength.Allowable)))
+        : mix.Strength.Settled.Assumption is { } assumed ? Message.Of("study.demand.assumed", ("what", assumed.What), ("source", assumed.Source.Title)) : mix.Strength.Why;
+
+    private static IEnumerable<Message> Unsure(StructureResult wall)
+    {
+        var sources = wall.Assumptions.Select(a => a.Source).Where(s => s.Surety == Surety.Memory).Select(s => s.Title).Distinct().Order(StringComparer.Ordinal).ToList();
+        return sources.Count == 0 ? [] : [Message.Of("study.demand.from-memory", ("sources", new Argument.List(sources.Select(s => (Argument)s).ToSequence())))];
+    }
+
+    private static Amount Pressure(double pascals) => new(pascals, Dimension.Stress);
+}

@@ -36,6 +36,7 @@ public sealed class HouseStudy
     private readonly Lazy<Known<WeatherResult>> weather;
     private readonly Lazy<Known<DryingResult>> drying;
     private readonly Lazy<Known<FreshCob>> fresh;
+    private readonly Lazy<Sequence<BlockReading>> blocks;
     private readonly Lazy<Known<MilestoneQuestion>> milestonesAsked;
     private readonly Lazy<Known<DryingMilestones>> milestones;
     private readonly Func<DryingWatch?, Known<DryingResult>> dry;
@@ -66,6 +67,7 @@ public sealed class HouseStudy
         wallFindings = new(() => RuleBook.CheckWall(Geometry, OfStructure.Demands(Structure, Mix)));
         weather = new(() => FromSite.Of(house.Site));
         fresh = new(() => FromWeather.Fresh(Geometry, KnownToDrying.OfCob(Geometry, Mix)));
+        blocks = new(() => FromWeather.Blocks(Geometry, KnownToDrying.OfCob(Geometry, Mix)));
         milestonesAsked = new(() => Asked(house, Geometry, Roof, Mix));
         milestones = new(() => MilestonesOf(milestonesAsked.Value, Weather, earlier));
         dry = watch => DryingOf(house, Geometry, Roof, Mix, Weather, earlier, watch);
@@ -114,6 +116,9 @@ public sealed class HouseStudy
 
     /// <summary>What the cob stands on the day it is laid; or why that is not known.</summary>
     public Known<FreshCob> Fresh => fresh.Value;
+
+    /// <summary>Blocks that the crew weighed, read; in the order of the house file.</summary>
+    public Sequence<BlockReading> Blocks => blocks.Value;
 
     /// <summary>When lifts are laid, and, where a day is planned for them, when the roof may land and plaster may go on; or why that is not known.</summary>
     public Known<DryingMilestones> Milestones => milestones.Value;

@@ -61,6 +61,15 @@ public static class FromWeather
         return FreshCobs.Of(inputs.Numbers, geometry.House.Lifts.Method, inputs.Heights);
     }
 
+    /// <summary>Every weighed block, read; in the order of the house file.</summary>
+    /// <param name="geometry">The placed house.</param>
+    /// <param name="known">As for the forecast.</param>
+    public static Sequence<BlockReading> Blocks(HouseGeometry geometry, Sequence<KnownNumber> known = default)
+    {
+        ArgumentNullException.ThrowIfNull(geometry);
+        return BlockReadings.Of(geometry.House.Mix, DryingNumbers.Of(geometry.House.Assumed, DryingCase.Middle, known));
+    }
+
     /// <summary>What is asked when milestones of a house are; or why they cannot be known.</summary>
     /// <param name="geometry">The placed house.</param>
     /// <param name="known">As for the forecast.</param>

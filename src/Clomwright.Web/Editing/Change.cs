@@ -57,7 +57,7 @@ public abstract record Change
     /// <param name="Text">As it was written.</param>
     public sealed record Set(RoofKnob Knob, string Text) : OfRoof(Knob);
 
-    /// <summary>A change of the earth: jar, recipe, what the crew carries, bars and prisms.</summary>
+    /// <summary>A change of the earth: jar, recipe, what the crew carries, tests.</summary>
     /// <param name="Blank">Which blank is told if it cannot be.</param>
     public abstract record OfEarth(string Blank) : Change;
 
@@ -66,13 +66,13 @@ public abstract record Change
     /// <param name="Text">As it was written; nothing empties a blank that may be empty.</param>
     public sealed record Enter(string Blank, string Text) : OfEarth(Blank);
 
-    /// <summary>A bar or prism added.</summary>
+    /// <summary>A test added.</summary>
     /// <param name="Test">Which kind.</param>
     /// <param name="Texts">What was written, by the name of the field.</param>
     /// <param name="Blank">Which row of blanks it was written in.</param>
     public sealed record AddTest(EarthTest Test, IReadOnlyDictionary<string, string> Texts, string Blank) : OfEarth(Blank);
 
-    /// <summary>A bar or prism taken out.</summary>
+    /// <summary>A test taken out.</summary>
     /// <param name="Test">Which kind.</param>
     /// <param name="Index">Its place in the house file, from 0.</param>
     /// <param name="Blank">Its row of blanks.</param>
@@ -90,6 +90,18 @@ public enum EarthTest
     /// <summary>A compression specimen.</summary>
     [JsonStringEnumMemberName("prism")]
     Prism,
+
+    /// <summary>A brick broken by bending.</summary>
+    [JsonStringEnumMemberName("brick")]
+    Brick,
+
+    /// <summary>A brick dropped.</summary>
+    [JsonStringEnumMemberName("drop")]
+    Drop,
+
+    /// <summary>A block weighed as it dries.</summary>
+    [JsonStringEnumMemberName("block")]
+    Block,
 }
 
 /// <summary>A blank of an opening's sentence.</summary>

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Clomwright.Building;
 using Clomwright.Evidence;
 
@@ -34,6 +35,45 @@ internal sealed class EarthFields<T>(UnitSystem units)
         part => of(part) is { } si ? Shortest(new Amount(si, dimension)) : "",
         (part, text) => Empty(text) ? Emptied(part, needed, p => with(p, null))
             : QuantityText.TryParse(text.Trim(), dimension, out var amount, out var problem) ? (with(part, amount.Si), null) : (part, problem));
+
+    /// <summary>A day, year first.</summary>
+    public EarthField<T> Date(string name, Func<T, DateOnly?> of, Func<T, DateOnly?, T> with) => new(
+        name,
+        part => of(part)?.ToString(Iso, CultureInfo.InvariantCulture) ?? "",
+        (part, text) => Empty(text) ? (with(part, null), null)
+            : DateOnly.TryParseExact(text.Trim(), Iso, CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) ? (with(part, day), null)
+            : (part, Message.Of("web.earth.not-day", ("text", Cut(text)))));
+
+    /// <summary>Masses over the days: <c>0 d 7.44 kg; 2 d 7.1 kg</c>; read in any unit, shown in kilograms.</summary>
+    public EarthField<T> Weighings(string name, Func<T, Sequence<Weighing>> of, Func<T, Sequence<Weighing>, T> with) => new(
+        name,
+        part => string.Join("; ", of(part).Select(w => FormattableString.Invariant($"{w.Day:0.##} d {w.Mass.Kilograms:0.####} kg"))),
+        (part, text) =>
+        {
+            var read = new List<Weighing>();
+            foreach (var one in text.Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
+            {
+                var words = one.Split(' ', 2, StringSplitOptions.TrimEntries);
+                var mass = words.Length < 2 ? "" : words[1].StartsWith("d ", StringComparison.Ordinal) ? words[1][2..] : words[1];
+                if (!double.TryParse(words[0], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var day) || mass.Length == 0)
+                {
+                    return (part, Message.Of("web.earth.not-weighing", ("text", Cut(one))));
+                }
+
+                if (!QuantityText.TryParse(mass, Dimension.Mass, out var amount, out var problem))
+                {
+                    return (part, problem);
+                }
+
+                read.Add(new(day, new Mass(amount.Si)));
+            }
+
+            return (with(part, read.ToSequence()), null);
+        });
+
+    private const string Iso = "yyyy-MM-dd";
+
+    private static string Cut(string text) => text.Length <= 40 ? text : text[..40] + "…";
 
     private static bool Empty(string text) => string.IsNullOrWhiteSpace(text);
 

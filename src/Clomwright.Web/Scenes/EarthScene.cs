@@ -36,6 +36,15 @@ public sealed record EarthScene
     /// <summary>Prisms.</summary>
     public required TestTable Prisms { get; init; }
 
+    /// <summary>Bricks broken by bending.</summary>
+    public required TestTable Bricks { get; init; }
+
+    /// <summary>Bricks dropped.</summary>
+    public required TestTable Drops { get; init; }
+
+    /// <summary>Blocks weighed as they dry.</summary>
+    public required TestTable Blocks { get; init; }
+
     /// <summary>The strength that may be counted on.</summary>
     public required StrengthView Strength { get; init; }
 

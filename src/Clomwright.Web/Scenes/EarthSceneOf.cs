@@ -19,7 +19,7 @@ public static class EarthSceneOf
         ArgumentNullException.ThrowIfNull(study);
         var pen = new Pen(words, study.House.Units);
         var (mix, blanks) = (study.Mix, new EarthBlanks(study.House));
-        var tests = new EarthTests(mix, blanks, pen);
+        var tests = new EarthTests(study, blanks, pen);
         var findings = FindingLines.Of(EarthFindings.Of(study.Findings), pen, _ => false);
         return new EarthScene
         {
@@ -34,6 +34,9 @@ public static class EarthSceneOf
             Bars = tests.Bars,
             BarLimits = [.. mix.Register.BarLimits.Select(limit => new Figure(pen.Say(limit.Name), pen.Say("web.earth.limit", ("share", Amount.Fraction(limit.Share.Value)), ("source", pen.Say(limit.Share.Source)))))],
             Prisms = tests.Prisms,
+            Bricks = tests.Bricks,
+            Drops = tests.Drops,
+            Blocks = tests.Blocks,
             Strength = tests.Strength,
             Tightest = RoofFindings.Tightest(findings, pen),
             Findings = [.. findings.Select(f => f.Line)],
@@ -46,7 +49,13 @@ public static class EarthSceneOf
     /// <summary>A blank as the page shows it.</summary>
     internal static BlankCard Card(EarthBlank blank, Pen pen) => new(
         blank.Key, blank.Name, pen.Say($"web.earth.blank.{blank.Name}"), blank.Text,
-        [.. blank.Choices.Select(choice => new KnobChoice(choice, blank.Name == "trial" ? choice.Length == 0 ? pen.Say("web.earth.choice.recipe") : choice : pen.Say($"web.earth.choice.{choice}")))]);
+        [.. blank.Choices.Select(choice => new KnobChoice(choice, (choice, blank.Name) switch
+        {
+            ("", "trial") => pen.Say("web.earth.choice.recipe"),
+            ("", _) => pen.Say("web.earth.choice.unsaid"),
+            (_, "trial") => choice,
+            _ => pen.Say($"web.earth.choice.{choice}"),
+        }))]);
 
     private static JarView Jar(SoilTests soil, MixResult mix, EarthBlanks blanks, Pen pen)
     {

@@ -1,18 +1,27 @@
 using Clomwright.Analysis.Mix;
 using Clomwright.Evidence;
+using Clomwright.Study;
 using Clomwright.Web.Editing;
 
 namespace Clomwright.Web.Scenes;
 
-/// <summary>Bars, prisms and the strength they give, in words.</summary>
-internal sealed class EarthTests(MixResult mix, EarthBlanks blanks, Pen pen)
+/// <summary>Tests and the strength they give, in words.</summary>
+internal sealed class EarthTests(HouseStudy study, EarthBlanks blanks, Pen pen)
 {
     /// <summary>A bar at its limit is within it, whatever its last bit says.</summary>
     private const double AtLimit = 1 + 1e-9;
 
-    public TestTable Bars => new([.. blanks.Bars.Select(Bar)], New(EarthTest.Bar));
+    private readonly MixResult mix = study.Mix;
 
-    public TestTable Prisms => new([.. blanks.Prisms.Select(Prism)], New(EarthTest.Prism));
+    public TestTable Bars => new([.. blanks.Of(EarthTest.Bar).Select(Bar)], New(EarthTest.Bar));
+
+    public TestTable Prisms => new([.. blanks.Of(EarthTest.Prism).Select(Prism)], New(EarthTest.Prism));
+
+    public TestTable Bricks => new([.. blanks.Of(EarthTest.Brick).Select(Brick)], New(EarthTest.Brick));
+
+    public TestTable Drops => new([.. blanks.Of(EarthTest.Drop).Select(Drop)], New(EarthTest.Drop));
+
+    public TestTable Blocks => new([.. blanks.Of(EarthTest.Block).Select(Block)], New(EarthTest.Block));
 
     public StrengthView Strength
     {
@@ -58,6 +67,30 @@ internal sealed class EarthTests(MixResult mix, EarthBlanks blanks, Pen pen)
             pen.Say("web.earth.bar", ("n", index + 1)), [.. of.Select(blank => EarthSceneOf.Card(blank, pen))],
             read is null ? pen.Say("web.not-checked") : pen.Short(Amount.Fraction(read.Shrinkage)), read is { OfThisMix: true }, [.. notes]);
     }
+
+    private TestRow Brick(IReadOnlyList<EarthBlank> of, int index)
+    {
+        var read = mix.Register.Ruptures.FirstOrDefault(r => r.Number == index + 1);
+        return Row("brick", of, index, read is null ? null : pen.Say(new Amount(read.Modulus.Value, Dimension.Stress)), read?.OfThisMix, read is null ? pen.Say("web.earth.unread") : pen.Say("web.earth.rupture"));
+    }
+
+    private TestRow Drop(IReadOnlyList<EarthBlank> of, int index)
+    {
+        var read = mix.Register.Drops.FirstOrDefault(r => r.Number == index + 1);
+        return Row("drop", of, index, read is null ? null : pen.Say(read.Says), read?.OfThisMix, read is null ? pen.Say("web.earth.unread") : pen.Say(read.Source));
+    }
+
+    private TestRow Block(IReadOnlyList<EarthBlank> of, int index)
+    {
+        var fit = study.Blocks.FirstOrDefault(r => r.Number == index + 1)?.Fit;
+        return Row(
+            "block", of, index, fit?.Value is { } told ? pen.Say("web.earth.block-says", ("d", Amount.Number(Math.Round(1e8 * told.Diffusivity, 2))), ("error", Amount.Fraction(Math.Round(Math.Exp(told.DiffusivityError) - 1, 2)))) : null,
+            fit?.Value is not null, fit?.Value is not null ? pen.Say("web.earth.block-counts") : fit?.NotChecked is { } why ? pen.Say(why) : pen.Say("web.earth.unread"));
+    }
+
+    private TestRow Row(string test, IReadOnlyList<EarthBlank> of, int index, string? reads, bool? counts, string note) => new(
+        pen.Say($"web.earth.{test}", ("n", index + 1)), [.. of.Select(blank => EarthSceneOf.Card(blank, pen))], reads ?? pen.Say("web.not-checked"), counts == true,
+        [.. counts == false && reads is not null ? (string[])[pen.Say("web.earth.other-mix")] : [], note]);
 
     private TestRow Prism(IReadOnlyList<EarthBlank> of, int index)
     {

@@ -84,6 +84,40 @@ public sealed class EarthTests(Chromium chromium)
         Assert.Empty(open.Complaints);
     }
 
+    [Fact]
+    public async Task BrickFallAndBlock_AreWritten_WithTheirDays()
+    {
+        await using var open = await AtEarth();
+        var page = open.Page;
+        // By hand: 3 P L/(2 b d^2), 400 lbf over 10 in on a brick 6 by 4 in: 62.5 psi.
+        await page.Locator("[name='brick.new.load']").FillAsync("400 lbf");
+        await page.Locator("[name='brick.new.days']").FillAsync("40");
+        await page.Locator("[name='brick.new.date']").FillAsync("2027-05-20");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Add this brick" }).ClickAsync();
+        await Expect(page.Locator("[data-tests=brick] li")).ToHaveCountAsync(2);
+        await Expect(page.Locator("[data-test='brick.1'] .reads")).ToContainTextAsync("62.5 psi");
+        await Expect(page.Locator("[name='brick.1.date']")).ToHaveValueAsync("2027-05-20");
+
+        // What it did has to be said.
+        await page.Locator("[name='drop.new.fall']").FillAsync("5 ft");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Add this fall" }).ClickAsync();
+        await Expect(page.Locator("#reason-drop-new")).ToBeVisibleAsync();
+        await page.Locator("[name='drop.new.outcome']").SelectOptionAsync("halved");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Add this fall" }).ClickAsync();
+        await Expect(page.Locator("[data-test='drop.0'] .reads")).ToContainTextAsync("broken in two");
+
+        foreach (var (name, text) in new[] { ("width", "8 in"), ("depth", "8 in"), ("height", "4 in"), ("weighings", "0 d 7.44 kg; 2 d 7.2 kg") })
+        {
+            await page.Locator($"[name='block.new.{name}']").FillAsync(text);
+        }
+
+        await page.GetByRole(AriaRole.Button, new() { Name = "Add this block" }).ClickAsync();
+        await Expect(page.Locator("[data-test='block.0'] .notes")).ToContainTextAsync("dry mass");
+        await Write(page, "block.0.weighings", "0 d 7.44 kg; 2 d 7.2 kg; 5 d soon");
+        await Expect(page.Locator("#reason-block-0-weighings")).ToBeVisibleAsync();
+        Assert.Empty(open.Complaints);
+    }
+
     private async Task<OpenPage> AtEarth()
     {
         var open = await OpenPage.At(chromium, $"/earth/{HouseFolderCopy.Key}");

@@ -64,6 +64,28 @@ public sealed class EarthSceneTests
         Assert.Equal("1600 lbf", scene.Prisms.Rows[0].Blanks.Single(blank => blank.Name == "load").Text);
     }
 
+    // Rank analytic: 3 P L/(2 b d^2) with 380 lbf over 10 in on a brick 6 by 4 in is 59.4 psi.
+    [Fact]
+    public void BricksDropsAndBlocks_SayWhatTheyComeTo()
+    {
+        var scene = Of(Houses.HeronPoint with
+        {
+            Mix = Houses.HeronPoint.Mix with
+            {
+                Drops = [new Drop(Length.FromFeet(5), DropOutcome.Halved), new Drop(Length.FromFeet(5), DropOutcome.Whole) { Trial = "A" }],
+                Blocks = [new DryingBlock(Length.FromInches(8), Length.FromInches(8), Length.FromInches(4), 2) { Weighings = [new(0, new Mass(7.4))] }],
+            },
+        });
+        Assert.StartsWith("59.4 psi", Assert.Single(scene.Bricks.Rows).Reads, StringComparison.Ordinal);
+        Assert.True(scene.Bricks.Rows[0].Counts);
+        Assert.Contains("broken in two", scene.Drops.Rows[0].Reads, StringComparison.Ordinal);
+        Assert.False(scene.Drops.Rows[1].Counts);
+        Assert.False(Assert.Single(scene.Blocks.Rows).Counts);
+        Assert.Contains("dry mass", scene.Blocks.Rows[0].Notes[0], StringComparison.Ordinal);
+        Assert.Equal("2027-05-14", scene.Prisms.Rows[0].Blanks.Single(blank => blank.Name == "date").Text);
+        Assert.All(scene.Drops.New, blank => Assert.True(blank.Text.Length == 0, blank.Name));
+    }
+
     [Fact]
     public void AnyJar_HoweverSilly_GivesASceneThatCanBeSent() =>
         Gen.Select(Gen.Int[-50, 4000], Gen.Int[0, 900], Gen.Int[0, 900], Gen.Int[0, 5000]).Sample(

@@ -9,7 +9,14 @@ namespace Clomwright.Web.Tests.Server;
 /// <summary>From a blank of the earth page to an edit of the mix. Rank: by hand and property.</summary>
 public sealed class EditOfEarthTests
 {
-    private static readonly House Heron = Houses.HeronPoint;
+    private static readonly House Heron = Houses.HeronPoint with
+    {
+        Mix = Houses.HeronPoint.Mix with
+        {
+            Drops = [new Drop(Length.FromFeet(5), DropOutcome.Whole)],
+            Blocks = [new DryingBlock(Length.FromInches(8), Length.FromInches(8), Length.FromInches(4), 2) { Weighings = [new(0, new Mass(7.4))] }],
+        },
+    };
 
     [Theory]
     [InlineData("jar.jar-sand", "1 3/4 in")]
@@ -24,6 +31,15 @@ public sealed class EditOfEarthTests
     [InlineData("prism.2.load", "1580 lbf")]
     [InlineData("prism.2.days", "41")]
     [InlineData("prism.2.from", "wall")]
+    [InlineData("prism.2.date", "2027-05-15")]
+    [InlineData("bar.1.date", "2027-05-04")]
+    [InlineData("brick.0.load", "400 lbf")]
+    [InlineData("brick.0.span", "9 in")]
+    [InlineData("brick.0.date", "2027-05-16")]
+    [InlineData("drop.0.fall", "4 ft")]
+    [InlineData("drop.0.outcome", "halved")]
+    [InlineData("block.0.weighings", "0 d 7.44 kg; 2 d 7.2 kg; 4.5 d 7.05 kg")]
+    [InlineData("block.0.dry-mass", "6 kg")]
     public void Written_StandsInTheBlank_AsItWasWritten(string key, string text)
     {
         var changed = Apply(new Change.Enter(key, text));
@@ -50,6 +66,11 @@ public sealed class EditOfEarthTests
     [InlineData("prism.0.oven", "perhaps")]
     [InlineData("bar.0.shrinkage", "25 in")] // longer than the bar
     [InlineData("bar.7.shrinkage", "1/4 in")]
+    [InlineData("bar.0.date", "next week")]
+    [InlineData("drop.0.outcome", "")] // what it did has to be said
+    [InlineData("block.0.weighings", "Monday 7 kg")]
+    [InlineData("block.0.weighings", "2 d heavy")]
+    [InlineData("block.0.weighings", "4 d 7 kg; 2 d 7.1 kg")] // days fall
     [InlineData("no.such", "1")]
     public void Nonsense_IsRefusedInOneSentence(string key, string text)
     {

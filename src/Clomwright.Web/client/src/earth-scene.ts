@@ -2,7 +2,7 @@
 import type { TightLine } from './roof-scene';
 import type { Figure, Point, Said } from './scene';
 
-export type EarthTest = 'bar' | 'prism';
+export type EarthTest = 'bar' | 'prism' | 'brick' | 'drop' | 'block';
 
 export interface EarthScene extends Said {
   jar: JarView;
@@ -16,6 +16,9 @@ export interface EarthScene extends Said {
   bars: TestTable;
   barLimits: Figure[];
   prisms: TestTable;
+  bricks: TestTable;
+  drops: TestTable;
+  blocks: TestTable;
   strength: { tag: 'measured' | 'assumed'; word: string; lines: Figure[]; why: string; byRule: Figure[]; missing: string[] };
   tightest: TightLine[];
   /** The findings of the whole house, counted. */

@@ -20,7 +20,7 @@ export interface EarthBench extends Bench {
   ask(change: Change): void;
 }
 
-/** The earth: the jar, its triangle, the recipe, the next test, every bar and prism, and what the cob may carry. */
+/** The earth: the jar, its triangle, the recipe, the next test, every test, and what the cob may carry. */
 export function earthPage(bench: EarthBench, state: HouseState, earth: EarthScene): TemplateResult {
   if (bench.room <= 0) return html`<main class="wait"></main>`;
   const blanks = (cards: readonly BlankCard[]) =>
@@ -96,8 +96,13 @@ export function earthPage(bench: EarthBench, state: HouseState, earth: EarthScen
         <div>
           ${testList('bar', earth.bars, state.refusal, bench.settled, bench.ask)}
           <section class="amounts limits"><h3>${say('web.earth.limits')}</h3>${figures(earth.barLimits)}</section>
+          ${testList('drop', earth.drops, state.refusal, bench.settled, bench.ask)}
+          ${testList('block', earth.blocks, state.refusal, bench.settled, bench.ask)}
         </div>
-        ${testList('prism', earth.prisms, state.refusal, bench.settled, bench.ask)}
+        <div>
+          ${testList('prism', earth.prisms, state.refusal, bench.settled, bench.ask)}
+          ${testList('brick', earth.bricks, state.refusal, bench.settled, bench.ask)}
+        </div>
       </div>
       <margin-list .scene=${earth} .heading=${say('web.earth.findings')} .pointed=${bench.pointed}></margin-list>
       <p class="whole-house">${say('web.roof.whole-house', { line: earth.house })}</p>

@@ -6,7 +6,7 @@ import { say } from '../words';
 import './earth-blank';
 import './new-test';
 
-/** Bars or prisms as they stand in the house file, each with what it comes to, and a row for one more. */
+/** Tests of one kind as they stand in the house file, each with what it comes to, and a row for one more. */
 export function testList(test: EarthTest, table: TestTable, refusal: Refusal | null, settled: boolean, change: (change: Change) => void): TemplateResult {
   return html`
     <section class="tests" aria-labelledby="tests-${test}" data-tests=${test}>

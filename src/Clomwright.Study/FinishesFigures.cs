@@ -14,7 +14,7 @@ internal static class FinishesFigures
             ("address", Name(l.Address)),
             ("kind", Name(Word(l.Kind))),
             ("face", Name(Word(l.Face))),
-            ("area", Computed(l.Area, Dimension.Area, new Message("study.lath-unsized")))))),
+            ("area", Computed(l.Area, Dimension.Area))))),
         ("panels", Row(finishes.Panels, p => Tree(
             ("face", Name(Word(p.Face))),
             ("material", Name(p.Material)),

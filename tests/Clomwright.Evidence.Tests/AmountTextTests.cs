@@ -60,4 +60,15 @@ public class AmountTextTests
             return QuantityText.TryParse(text, dimension, out var back, out _) && Math.Abs(back.Si - si) <= 0.00501 * si;
         });
     }
+
+    // Rank analytic: a US gallon is 231 cubic inches, a litre a cubic decimetre.
+    [Theory]
+    [InlineData(2.64, "697 gal", "2640 L")]
+    [InlineData(0.5, "132 gal", "500 L")]
+    [InlineData(0.012, "3.17 gal", "12 L")]
+    public void WhatIsPoured_IsInGallonsOrLitres(double cubicMetres, string gallons, string litres)
+    {
+        Assert.Equal(gallons, AmountText.Poured(new Volume(cubicMetres), UnitSystem.Imperial));
+        Assert.Equal(litres, AmountText.Poured(new Volume(cubicMetres), UnitSystem.Metric));
+    }
 }

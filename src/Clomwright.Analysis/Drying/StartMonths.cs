@@ -31,7 +31,7 @@ public sealed record StartYear(DryingBay Sunny, DryingBay Shaded, Sequence<Start
 /// <summary>Runs the wall from each month, with the two bays that differ most in sun; the ring waits for the later one.</summary>
 internal static class StartMonths
 {
-    public const int Looked = 500;
+    public const int Looked = 700;
 
     /// <summary>A year without a leap day: only the months matter.</summary>
     private const int Year = 2001;
@@ -54,9 +54,11 @@ internal static class StartMonths
     {
         Forecast Next(int bay)
         {
-            double?[] In(WallDrying wall) => [.. wall.Lifts.Select(l => l.Bays[bay].FirmAfter)];
+            // The last lift waits for the bond beam, not for a lift.
+            var waits = Math.Max(1, lifts - 1);
+            double?[] In(WallDrying wall) => [.. wall.Lifts.Take(waits).Select(l => l.Bays[bay].FirmAfter)];
             var (a, b, c) = (In(fast), In(middle), In(slow));
-            return new(a.Min(), Median(b), c.Length < lifts || c.Any(x => x is null) ? null : c.Max());
+            return new(a.Min(), Median(b), c.Length < waits || c.Any(x => x is null) ? null : c.Max());
         }
 
         double? Walls(WallDrying wall) => wall.Lifts.Count == lifts ? wall.Lifts[^1].LaidDay : null;

@@ -69,8 +69,8 @@ internal static class FinishOrders
             var what = house.Finishes.FirstOrDefault(f => f.Face == face.Key && f.Lath is not null)?.Lath is { } known
                 ? Message.Of("analysis.order.lath", ("material", known.Material), ("face", new Message(face.Key == Face.Inside ? "analysis.face.inside" : "analysis.face.outside")))
                 : Message.Of("analysis.order.lath-any", ("face", new Message(face.Key == Face.Inside ? "analysis.face.inside" : "analysis.face.outside")));
-            var area = face.Sum(l => l.Area ?? 0);
-            var unsized = face.Count(l => l.Area is null);
+            var area = face.Sum(l => l.Area);
+            var unsized = face.Count(l => l.Length is null);
             yield return new OrderLine("lath", what, "finishes", new Area(area), waste, new Area(area * (1 + waste)), Tag.Computed,
                 unsized == 0 ? Message.Of("analysis.order.lath-basis", ("places", face.Count())) : Message.Of("analysis.order.lath-basis-unsized", ("places", face.Count()), ("unsized", unsized)));
         }

@@ -165,8 +165,8 @@ public enum LathKind
 /// <param name="Length">Along the wall or the edge, m; null where it is not given.</param>
 /// <param name="Width">Across, m; null where it is not given.</param>
 /// <param name="Cover">Cob before it, m; null where it is at the face.</param>
-/// <param name="Area">Lath with its laps, m2; null where a size is not given.</param>
-public sealed record LathPlace(string Address, LathKind Kind, Face Face, double? Length, double? Width, double? Cover, double? Area);
+/// <param name="Area">Lath with its laps, m2; where no size is given, of the size assumed.</param>
+public sealed record LathPlace(string Address, LathKind Kind, Face Face, double? Length, double? Width, double? Cover, double Area);
 
 /// <summary>What the panels of one finish say.</summary>
 /// <param name="Face">The face.</param>

@@ -80,6 +80,11 @@ public static class FromGeometry
         {
             yield return Assumed("lath-cover", Dimension.Length);
             yield return Assumed("waste-lath", Dimension.Fraction);
+            if (places.Any(p => p.Length is null))
+            {
+                yield return Assumed("lath-embed", Dimension.Length);
+            }
+
             if (places.Any(p => laths.Lap(p.Face).Tag == Tag.Assumed))
             {
                 yield return Assumed("lath-lap", Dimension.Length);

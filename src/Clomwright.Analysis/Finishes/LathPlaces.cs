@@ -72,12 +72,14 @@ internal sealed class LathPlaces(HouseGeometry geometry, RevealAreas reveals, Li
         LathKind? kind = embed.Kind switch { EmbedKind.Nailer => LathKind.Nailer, EmbedKind.Deadman => LathKind.Deadman, _ => null };
         if (kind is { } known)
         {
-            yield return embed is { Width: { } width } ? Patch(place.Address, known, embed.Face, width.Metres, (embed.Size ?? width).Metres, null, 4) : new LathPlace(place.Address, known, embed.Face, null, null, null, null);
+            var assumed = PlasterMaterial.Number("lath-embed").Value;
+            yield return embed is { Width: { } width } ? Patch(place.Address, known, embed.Face, width.Metres, (embed.Size ?? width).Metres, null, 4)
+                : Patch(place.Address, known, embed.Face, assumed, assumed, null, 4, sized: false) with { Length = null, Width = null };
         }
     }
 
     /// <summary>A strip of timber with its laps: 1 long edge onto cob, 2 long edges, or 4 for a patch with cob all round.</summary>
-    private LathPlace Patch(string address, LathKind kind, Face face, double length, double width, double? cover, int edges)
+    private LathPlace Patch(string address, LathKind kind, Face face, double length, double width, double? cover, int edges, bool sized = true)
     {
         var lap = Lap(face);
         var l = new Symbol("l", new Message("analysis.symbol.lath-lap"), Amount.Metres(lap.Metres), lap.Tag, lap.Source);
@@ -89,8 +91,11 @@ internal sealed class LathPlaces(HouseGeometry geometry, RevealAreas reveals, Li
         };
         var sheet = new Worksheet("lath-area");
         sheet.Step("lath-area", "A", equation, area, Dimension.Area, Sources.Get("common-practice"),
-            Worksheet.Computed("L", "lath-length", length, Dimension.Length), Worksheet.Computed("b", "lath-width", width, Dimension.Length), l);
+            Side("L", "lath-length", length), Side("b", "lath-width", width), l);
         calculations.Add(sheet.Done with { Place = $"{address} {(face == Face.Inside ? "inside" : "outside")}" });
         return new LathPlace(address, kind, face, length, width, cover, area);
+
+        Symbol Side(string symbol, string word, double metres) =>
+            sized ? Worksheet.Computed(symbol, word, metres, Dimension.Length) : Worksheet.Assumed(symbol, word, metres, Dimension.Length, PlasterMaterial.Number("lath-embed").Source);
     }
 }

@@ -37,6 +37,15 @@ public static class AmountText
         return one == other ? one : $"{one} ({other})";
     }
 
+    /// <summary>A volume that is poured, in gallons or litres whatever its size.</summary>
+    /// <param name="value">The volume.</param>
+    /// <param name="system">US gallons or litres.</param>
+    public static string Poured(Volume value, UnitSystem system)
+    {
+        var unit = Units.Find(Dimension.Volume, system == Imperial ? "gal" : "L")!;
+        return double.IsFinite(value.CubicMetres) ? $"{Figures(value.CubicMetres / unit.ToSi(1), 3)} {unit.Symbol}" : "?";
+    }
+
     /// <summary>A written length exactly, then the other system: exactly too where it is whole there, otherwise as a tape reads it.</summary>
     public static string Exact(Length value, UnitSystem first)
     {

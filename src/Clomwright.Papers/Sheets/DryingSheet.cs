@@ -38,7 +38,8 @@ internal static class DryingSheet
         Fact Days(string key, Forecast f) => new(
             say.Say(key), say.Say("drying.days", ("days", Forecasts.Days(f))), f.Middle is { } middle ? say.Say("drying.middle", ("day", Forecasts.Day(middle))) : say.Say("drying.middle-far"));
         double? Walls(WallDrying wall) => wall.Lifts.Count == drying.Lifts.Count ? wall.Lifts[^1].LaidDay : null;
-        var bands = drying.Lifts;
+        // The last lift waits for the bond beam, not for a lift.
+        var bands = drying.Lifts.SkipLast(drying.Lifts.Count > 1 ? 1 : 0).ToList();
         return new Facts(
         [
             new Fact(say.Say("drying.next"), say.Say("drying.days", ("days", Forecasts.Days(bands.Min(b => b.DaysToNext.Low), bands.Any(b => b.DaysToNext.High is null) ? null : bands.Max(b => b.DaysToNext.High)))),

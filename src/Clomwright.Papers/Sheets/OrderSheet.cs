@@ -38,13 +38,20 @@ internal static class OrderSheet
         return new Row(
             new Cell("") { Tick = true },
             new Cell(say.Say(line.What), string.Join("; ", (delivery?.Notes.Select(n => say.Say(n)) ?? []).Prepend(say.Say(line.Basis)))),
-            line.Net is { } net ? scene.Cell(net) : new Cell(say.Say("not-known")),
+            line.Net is { } net ? Much(scene, line, net) : new Cell(say.Say("not-known")),
             new Cell(line.Net is null ? "" : say.One(Amount.Fraction(line.Waste))),
-            line.Order is { } order ? scene.Cell(order, say.Say(line.Tag)) with { Lettering = Styles.Reading } : new Cell(say.Say("not-checked")) { Lettering = Styles.BodyStrong },
+            line.Order is { } order ? Much(scene, line, order, say.Say(line.Tag)) with { Lettering = Styles.Reading } : new Cell(say.Say("not-checked")) { Lettering = Styles.BodyStrong },
             Comes(scene, line, delivery),
             new Cell("............"),
             new Cell("............"));
     }
+
+    /// <summary>What is poured is ordered in gallons or litres.</summary>
+    private static Cell Much(Scene scene, OrderLine line, Amount amount, string more = "") => line.Key is "water" or "floor-oil" && amount.Dimension == Dimension.Volume
+        ? new Cell(Poured(amount, scene.Say.First), Wording.Dotted(Poured(amount, scene.Say.Second), more))
+        : scene.Cell(amount, more);
+
+    private static string Poured(Amount amount, UnitSystem system) => Wording.Unbroken(AmountText.Poured(new Volume(amount.Si), system));
 
     /// <summary>Trucks or bales, and what they weigh.</summary>
     private static Cell Comes(Scene scene, OrderLine line, Delivery? delivery)

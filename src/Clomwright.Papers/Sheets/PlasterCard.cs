@@ -141,7 +141,7 @@ internal static class PlasterCard
                     l.Length is { } length ? scene.Metres(length) : new Cell(say.Say("plaster.measure")),
                     l.Width is { } width ? scene.Metres(width) : new Cell(say.Say("plaster.measure")),
                     l.Cover is > 0 and var cover ? scene.Metres(cover) : new Cell(say.Say("plaster.at-the-face")),
-                    l.Area is { } area ? scene.Cell(new Area(area)) : new Cell(say.Say("not-known")))),
+                    scene.Cell(new Area(l.Area), l.Length is null ? say.Say(Tag.Assumed) : ""))),
             ]) { Above = 1.5 };
     }
 }

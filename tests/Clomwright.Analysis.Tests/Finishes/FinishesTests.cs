@@ -144,9 +144,12 @@ public sealed class FinishesTests
         Assert.Contains(places, p => p is { Address: "bond beam", Kind: LathKind.BondBeam, Face: Face.Inside });
         Assert.Contains(places, p => p is { Address: "door/frame", Kind: LathKind.Frame });
         Assert.Contains(places, p => p is { Address: "mirror-nailer", Kind: LathKind.Nailer });
-        Assert.Equal(3, places.Count(p => p.Kind == LathKind.Deadman && p.Area is null));
+        // Rank analytic: no size is given for three deadmen: 4 in square, with 3 in of lath round them, is 100 in2 each.
+        Assert.All(places.Where(p => p.Kind == LathKind.Deadman), p => Assert.Equal(100 * .0254 * .0254, p.Area, 1e-9));
+        Assert.Equal(3, places.Count(p => p.Kind == LathKind.Deadman && p.Length is null));
+        Assert.Contains(Of(Houses.HeronPoint).Assumptions, a => a.Key == "lath-embed");
         // Rank: analytic. 18 in by 4 in with 3 in of lap all round: 24 by 10 in.
-        Assert.Equal(24 * 10 * 0.0254 * 0.0254, places.Single(p => p.Address == "mirror-nailer").Area!.Value, 1e-12);
+        Assert.Equal(24 * 10 * 0.0254 * 0.0254, places.Single(p => p.Address == "mirror-nailer").Area, 1e-12);
         Assert.All(places.Where(p => p.Kind == LathKind.Header), p => Assert.InRange(p.Cover!.Value, 0, 0.0508));
         Assert.Empty(Of(Houses.HeronPoint with { Finishes = [] }).Lath);
         Assert.All(Of(Houses.HeronPoint with { Finishes = [new Finish(Face.Inside, "earth-plaster")] }).Lath, p => Assert.Equal(Face.Inside, p.Face));

@@ -1,3 +1,4 @@
+using Clomwright.Analysis.Drying;
 using Clomwright.Analysis.Foundation;
 using Clomwright.Analysis.Mix;
 using Clomwright.Analysis.Roof;
@@ -16,7 +17,8 @@ public static class FromPiers
     /// <param name="roof">What the roof does.</param>
     /// <param name="seats">Where poles press on the wall top, as the wall top has them; none takes the bond beam's line.</param>
     /// <param name="cob">What the cob may be loaded with.</param>
-    public static WallByHandResult Of(HouseGeometry geometry, RoofResult roof, Sequence<PoleSeat> seats, CobStrength cob)
+    /// <param name="drying">What is known and assumed of the earth while it dries; null takes what is assumed.</param>
+    public static WallByHandResult Of(HouseGeometry geometry, RoofResult roof, Sequence<PoleSeat> seats, CobStrength cob, DryingNumbers? drying = null)
     {
         ArgumentNullException.ThrowIfNull(geometry);
         var house = geometry.House;
@@ -28,7 +30,9 @@ public static class FromPiers
         var together = WallStates.LightestTogether(roof, house.Site);
         var missing = Sideways.Missing(roof);
         var sideways = new Sideways(geometry, roof);
-        var piers = new PierChecks(geometry, loads, WallStates.Pressing(roof, house.Site), numbers, allowed);
+        var pressing = WallStates.Pressing(roof, house.Site);
+        var piers = new PierChecks(geometry, loads, pressing, numbers, allowed);
+        var earth = drying ?? DryingNumbers.Of(house.Assumed);
         var square = new OutOfPlane(geometry, roof, loads, lightest, WallTopOf.DryCob, allowed);
         var whole = new WholeWall(geometry, sideways, numbers, WallTopOf.DryCob);
         var along = missing is { } why
@@ -42,6 +46,8 @@ public static class FromPiers
             Along = along.Select((a, i) => a.Along is { } told ? told with { Address = stretches[i].Address } : null).OfType<PierAlong>().ToSequence(),
             Joints = whole.Joints(together, missing).ToSequence(),
             Overturning = whole.Overturning(together, missing),
+            Green = new GreenWalls(geometry, roof, numbers, earth).Build(),
+            Wet = new WetFeet(geometry, piers, pressing, numbers, earth, cob).Of(stretches),
             Assumptions = numbers.Assumptions,
         };
     }

@@ -24,6 +24,12 @@ public sealed record WallByHandResult
     /// <summary>The whole house against turning over its outer edge.</summary>
     public required CheckedMember Overturning { get; init; }
 
+    /// <summary>While it is built.</summary>
+    public required GreenWall Green { get; init; }
+
+    /// <summary>With its foot soaked.</summary>
+    public required WetFoot Wet { get; init; }
+
     /// <summary>What nobody gave.</summary>
     public required Sequence<Assumption> Assumptions { get; init; }
 
@@ -32,6 +38,7 @@ public sealed record WallByHandResult
     [
         .. Piers.SelectMany(p => new[] { p.Mean.How, p.Edge.How }).OfType<Calculation>(),
         .. OutOfPlane.Concat(InPlane).Concat(Joints).Append(Overturning).Select(m => m.How).OfType<Calculation>(),
+        .. Green.Calculations, .. Wet.Checks.Select(m => m.How).OfType<Calculation>(),
     ];
 }
 

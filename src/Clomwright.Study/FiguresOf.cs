@@ -16,6 +16,7 @@ public static class FiguresOf
         ("mix", MixFigures.Of(study.Mix)),
         ("roof", RoofFigures.Of(study.Roof)),
         ("wallTop", RoofFigures.Of(study.WallTop)),
+        ("wallByHand", WallByHandFigures.Of(study.WallByHand)),
         ("foundation", FoundationFigures.Of(study.Foundation)),
         ("structure", StructureFigures.Of(study.Structure, study.Geometry)),
         ("finishes", FinishesFigures.Of(study.FinishesDried)),

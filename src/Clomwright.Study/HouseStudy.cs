@@ -5,6 +5,7 @@ using Clomwright.Analysis;
 using Clomwright.Analysis.Drying;
 using Clomwright.Analysis.Roof;
 using Clomwright.Analysis.Structure;
+using Clomwright.Analysis.WallByHand;
 using Clomwright.Analysis.WallTop;
 using Clomwright.Analysis.Weather;
 using Clomwright.Building;
@@ -29,6 +30,7 @@ public sealed class HouseStudy
     private readonly Lazy<SettingOut> settingOut;
     private readonly Lazy<RoofResult> roof;
     private readonly Lazy<WallTopResult> wallTop;
+    private readonly Lazy<WallByHandResult> wallByHand;
     private readonly Lazy<FoundationResult> foundation;
     private readonly Lazy<FinishesResult> finishes;
     private readonly Lazy<Known<StructureResult>> structure;
@@ -59,9 +61,10 @@ public sealed class HouseStudy
         settingOut = new(() => SettingOuts.Of(Geometry));
         roof = new(() => RoofOf(house, Geometry, earlier));
         wallTop = new(() => FromRoof.Of(Geometry, Roof, Mix.Strength.Settled));
+        wallByHand = new(() => FromPiers.Of(Geometry, Roof, WallTop.Seats, Mix.Strength, DryingNumbers.Of(house.Assumed, DryingCase.Middle, KnownToDrying.OfCob(Geometry, Mix))));
         foundation = new(() => FoundationOf(house, Geometry, Roof, earlier));
         finishes = new(() => Analysis.Finishes.FromGeometry.Of(Geometry, FinishInputs.None with { Months = MonthsOf(Weather) }));
-        findings = new(() => RuleBook.Check(Geometry, [.. FromResults.Of(Geometry, Roof, WallTop, Mix), .. OfFoundation.Demands(House, Foundation), .. OfFinishes.Demands(House, Finishes),
+        findings = new(() => RuleBook.Check(Geometry, [.. FromResults.Of(Geometry, Roof, WallTop, Mix), .. OfWallByHand.Demands(House, Roof, WallByHand, Mix), .. OfFoundation.Demands(House, Foundation), .. OfFinishes.Demands(House, Finishes),
             .. OfDrying.Demands(House, Fresh, Milestones, Finishes)], Mix).Concat(NotAsked).ToSequence());
         structure = new(() => StructureOf(house, Geometry, Roof, WallTop, Mix, earlier));
         wallFindings = new(() => RuleBook.CheckWall(Geometry, OfStructure.Demands(Structure, Mix)));
@@ -101,6 +104,9 @@ public sealed class HouseStudy
 
     /// <summary>Headers, tees and bond beam under that roof.</summary>
     public WallTopResult WallTop => wallTop.Value;
+
+    /// <summary>The wall worked by hand: piers, what tips and slides it, green and wet.</summary>
+    public WallByHandResult WallByHand => wallByHand.Value;
 
     /// <summary>What comes down on stem and ground, and how trench and drain lie.</summary>
     public FoundationResult Foundation => foundation.Value;
@@ -167,10 +173,10 @@ public sealed class HouseStudy
     public Sequence<Diagnostic> Diagnostics => diagnostics.Value;
 
     /// <summary>Values nobody gave that something leaned on.</summary>
-    public Sequence<Assumption> Assumptions => Quantities.Assumptions.Concat(Mix.Assumptions).Concat(Roof.Assumptions).Concat(WallTop.Assumptions).Concat(Foundation.Assumptions).Concat(Finishes.Assumptions).Concat(Structure.Value?.Assumptions ?? []).Distinct().ToSequence();
+    public Sequence<Assumption> Assumptions => Quantities.Assumptions.Concat(Mix.Assumptions).Concat(Roof.Assumptions).Concat(WallTop.Assumptions).Concat(WallByHand.Assumptions).Concat(Foundation.Assumptions).Concat(Finishes.Assumptions).Concat(Structure.Value?.Assumptions ?? []).Distinct().ToSequence();
 
     /// <summary>The calculations behind the numbers, for papers to print. Those of gaps over frames run the forecast of drying: made when somebody asks, and by no finding.</summary>
-    public Sequence<Calculation> Calculations => [.. Quantities.Calculations, .. Mix.Calculations, .. Roof.Calculations, .. WallTop.Calculations, .. Foundation.Calculations, .. Structure.Value?.Calculations ?? [], .. Finishes.Calculations, .. Cover.Value is { } cover ? [cover.How] : (Sequence<Calculation>)[],
+    public Sequence<Calculation> Calculations => [.. Quantities.Calculations, .. Mix.Calculations, .. Roof.Calculations, .. WallTop.Calculations, .. WallByHand.Calculations, .. Foundation.Calculations, .. Structure.Value?.Calculations ?? [], .. Finishes.Calculations, .. Cover.Value is { } cover ? [cover.How] : (Sequence<Calculation>)[],
         .. Drying.Value?.Calculations ?? Fresh.Value?.Calculations ?? []];
 
     /// <summary>At most three tried changes that mend a finding; none for one that does not fall short.</summary>

@@ -66,6 +66,6 @@ internal sealed class FreeStanding
             "edge-crushed", "c", "W/(2*0.85*f_g)", Crushed, Dimension.Length, Sources.Get("magenes-calvi-memory"), w, Worksheet.Computed("f_g", "green-strength", Strength, Dimension.Stress));
         var arm = sheet.Step(
             "free-wall-arm", "a", "max(0, y_b - c - y_W)", Arm, Dimension.Length, Mechanics, Worksheet.Computed("y_b", "line-edge", edge, Dimension.Length), c, Worksheet.Computed("y_W", "line-weight", line, Dimension.Length));
-        return sheet.Step("free-wall-holds", "M_R", "max(0.001*N_1, W*a)", Math.Max(1e-3, Holds), Dimension.Force, Mechanics, w, arm, Worksheet.Code("N_1", "newton", 1, Dimension.Force, Sources.Get("nist-sp-811")));
+        return sheet.Step("free-wall-holds", "M_R", "max(0.001*N_1, W*a)", Math.Max(1e-3, Holds), Dimension.Force, Mechanics, w, arm, Worksheet.Code("N_1", "newton", 1, Dimension.Force, Sources.Get("mechanics")));
     }
 }

@@ -105,7 +105,7 @@ internal sealed class GreenWalls
         var gust = standing.Gust(end ?? middle, air, safety);
         var told = sheet.Step(
             "green-gust", "v", "sqrt(2*2*M_R/(h^2*F_v*rho_a*C*m))", Math.Sqrt(4 * holds.Value.Si / (height * height * safety * air * (end ?? middle))), Dimension.Speed, Mechanics,
-            holds, h, numbers.Symbol("F_v", "wall-gust-safety"), numbers.Symbol("rho_a", "wall-air-density"), c, Worksheet.Code("m", "one-metre", 1, Dimension.Length, Sources.Get("nist-sp-811")));
+            holds, h, numbers.Symbol("F_v", "wall-gust-safety"), numbers.Symbol("rho_a", "wall-air-density"), c, Worksheet.Code("m", "one-metre", 1, Dimension.Length, Sources.Get("mechanics")));
         var low = height < numbers["wall-lee-height"];
         var leave = sheet.Step("green-leave", "v_l", "min(v, v_m)", Math.Min(told.Value.Si, numbers["wall-gust-firm"]), Dimension.Speed, Sources.Get("masonry-bracing-2012"), told, numbers.Symbol("v_m", "wall-gust-firm"));
         return (new GreenLift(
@@ -137,7 +137,7 @@ internal sealed class GreenWalls
         var turns = sheet.Step(
             "free-wall-turns", "M", "k*p*k_e*h^2/2*m", by.Factor(LoadKind.Wind) * wind.FreeWall * more * height * height / 2, Dimension.Force, Mechanics,
             Worksheet.Code("k", "wind-factor", by.Factor(LoadKind.Wind), Dimension.Number, by.Source), pressure, Worksheet.Code("k_e", "wind-end-over-middle", more, Dimension.Number, Sources.Get("en-1991-memory")),
-            Worksheet.Computed("h", "wall-height", height, Dimension.Length), Worksheet.Code("m", "one-metre", 1, Dimension.Length, Sources.Get("nist-sp-811")));
+            Worksheet.Computed("h", "wall-height", height, Dimension.Length), Worksheet.Code("m", "one-metre", 1, Dimension.Length, Sources.Get("mechanics")));
         return new CheckedMember("free-wall", subject, new MemberCheck(by.Key, "up", turns.Value, holds.Value, sheet.Done));
     }
 

@@ -123,7 +123,7 @@ internal sealed class InPlane
             Worksheet.Assumed("d", "strength-divisor", cob.Divisor, Dimension.Number, Sources.Get("mix-judgement")));
         var cracking = sheet.Step(
             "piece-cracking", "V_d", "A*f_t/min(1.5, max(1, h_v*t/A))*sqrt(1 + N/(A*f_t))", piece.Cracking, Dimension.Force, Sources.Get("turnsek-cacovic-memory"), area, ft, tall, t, n);
-        var holds = sheet.Step("piece-holds", "V", "max(0.001*Nw, min(V_r, min(V_s, V_d)))", Math.Max(1e-3, piece.Holds), Dimension.Force, Mechanics, rocking, sliding, cracking, Worksheet.Code("Nw", "newton", 1, Dimension.Force, Sources.Get("nist-sp-811")));
+        var holds = sheet.Step("piece-holds", "V", "max(0.001*Nw, min(V_r, min(V_s, V_d)))", Math.Max(1e-3, piece.Holds), Dimension.Force, Mechanics, rocking, sliding, cracking, Worksheet.Code("Nw", "newton", 1, Dimension.Force, Sources.Get("mechanics")));
         var over = Worksheet.Computed("V_n", "piece-holds-across", Math.Max(1e-3, piece.HoldsAcross), Dimension.Force);
         var asked = top.Value * (along + across * holds.Value.Si / over.Value.Si);
         var part = sheet.Step(

@@ -67,7 +67,7 @@ internal sealed class OutOfPlane(HouseGeometry geometry, RoofResult roof, PierLo
         var holds = sheet.Step(
             "wall-bows", "q_R", "max(0.001*N_m, 2*(N*(y_N - y_h) + W_u*(y_u - y_h) + x/h*(N*(y_b - y_N) + W*(y_b - y_W)))/(x*(h - x)))", Math.Max(1e-3, weakest), Dimension.LineLoad, Mechanics,
             n, Line("y_N", "line-load", bowed.LoadLine), Line("y_h", "line-hinge", bowed.Hinge(x)), Worksheet.Computed("W_u", "weight-over-hinge", upper, Dimension.Force), Line("y_u", "line-over-hinge", line),
-            depth, h, Line("y_b", "line-edge", bowed.Edge), w, Line("y_W", "line-weight", bowed.WeightLine), Worksheet.Code("N_m", "newton-per-metre", 1, Dimension.LineLoad, Sources.Get("nist-sp-811")));
+            depth, h, Line("y_b", "line-edge", bowed.Edge), w, Line("y_W", "line-weight", bowed.WeightLine), Worksheet.Code("N_m", "newton-per-metre", 1, Dimension.LineLoad, Sources.Get("mechanics")));
         sheet.Step(
             "wall-top-held", "H_t", "q*h/2 - (N*(y_b - y_N) + W*(y_b - y_W))/h",
             push.Value.Si * Height / 2 - (n.Value.Si * (bowed.Edge - bowed.LoadLine) + w.Value.Si * (bowed.Edge - bowed.WeightLine)) / Height, Dimension.Force, Mechanics,
@@ -120,7 +120,7 @@ internal sealed class OutOfPlane(HouseGeometry geometry, RoofResult roof, PierLo
 
     private static Symbol Line(string name, string word, double value) => Worksheet.Computed(name, word, value, Dimension.Length);
 
-    private static Symbol NewtonMetre => Worksheet.Code("Nm", "newton-metre", 1, Dimension.Moment, Sources.Get("nist-sp-811"));
+    private static Symbol NewtonMetre => Worksheet.Code("Nm", "newton-metre", 1, Dimension.Moment, Sources.Get("mechanics"));
 
     /// <summary>One state pushing outward (1) or inward (-1).</summary>
     private readonly record struct Way(Stretch Stretch, WallState State, int Sign);

@@ -143,7 +143,7 @@ internal sealed class PierChecks(HouseGeometry geometry, PierLoads loads, IReadO
 
     private Symbol Allowed => Worksheet.Cited("f_a", "cob-allowed", allowed, Dimension.Stress);
 
-    private static Symbol Pascal => Worksheet.Code("Pa", "pascal", 1, Dimension.Stress, Sources.Get("nist-sp-811"));
+    private static Symbol Pascal => Worksheet.Code("Pa", "pascal", 1, Dimension.Stress, Sources.Get("mechanics"));
 }
 
 /// <summary>A level cut with its load.</summary>

@@ -47,7 +47,7 @@ internal sealed class PoleDrops(HouseGeometry geometry, RoofResult roof, WallNum
         var tips = sheet.Step("blow-tips", "E_t", "W*(sqrt(a^2 + z^2) - z)", weight.Value.Si * lifts, Dimension.Moment, Mechanics, weight, a, z);
         var allowed = sheet.Step(
             "blow-allowed", "E_a", "max(0.001*Nm, E_t/F)", Math.Max(1e-3, tips.Value.Si / numbers["wall-drop-safety"]), Dimension.Moment, Mechanics, tips, numbers.Symbol("F", "wall-drop-safety"),
-            Worksheet.Code("Nm", "newton-metre", 1, Dimension.Moment, Sources.Get("nist-sp-811")));
+            Worksheet.Code("Nm", "newton-metre", 1, Dimension.Moment, Sources.Get("mechanics")));
         var thickness = geometry.Wall.ThicknessAt(geometry.Wall.Top.Metres);
         sheet.Step(
             "pole-dent", "y", "E/(5.1416*s_u*t*D/2)", energy.Value.Si / (5.1416 * fresh * thickness * diameter / 2), Dimension.Length, Sources.Get("terzaghi-bearing"), energy,

@@ -89,7 +89,7 @@ internal sealed class WetFeet(HouseGeometry geometry, PierChecks piers, IReadOnl
         var pressure = sheet.Step("wet-pressure", "s", "N/(A*Phi)", foot.Pressure, Dimension.Stress, Mechanics, n, area, phi);
         var asked = sheet.Step("wet-asked", "s_F", "F*s", Safety * foot.Pressure, Dimension.Stress, Mechanics, numbers.Symbol("F", "wall-wet-safety"), pressure);
         var plastic = sheet.Step(
-            "wet-strength", "f_P", "2*1700*35*Pa", strength.Compressive(strength.PlasticLimit), Dimension.Stress, Sources.Get("vardanega-haigh-2014"), Worksheet.Code("Pa", "pascal", 1, Dimension.Stress, Sources.Get("nist-sp-811")));
+            "wet-strength", "f_P", "2*1700*35*Pa", strength.Compressive(strength.PlasticLimit), Dimension.Stress, Sources.Get("vardanega-haigh-2014"), Worksheet.Code("Pa", "pascal", 1, Dimension.Stress, Sources.Get("mechanics")));
         var source = cob.Assumption?.Source ?? Sources.Get("en-1990-d");
         var dry = Worksheet.Cited("f_k", "characteristic-strength", new Cited<double>(strength.Dry, source, cob.Tag), Dimension.Stress);
         var atPlastic = drying.Symbol("w_P", "drying-plastic-limit");

@@ -114,7 +114,7 @@ internal sealed class WholeWall(HouseGeometry geometry, Sideways sideways, WallN
         var (cob, roof) = (dryCob * stretches.Sum(s => s.CobAbove(geometry.Wall.Base.Metres)), state.Reactions.Sum());
         var holds = Math.Max(1e-3, (state.Dead * cob + roof) * lever);
         var held = sheet.Step(
-            "house-holds", "M_R", "max(0.001*Nm, (k_D*G + N_r)*a)", holds, Dimension.Moment, Mechanics, Worksheet.Code("Nm", "newton-metre", 1, Dimension.Moment, Sources.Get("nist-sp-811")),
+            "house-holds", "M_R", "max(0.001*Nm, (k_D*G + N_r)*a)", holds, Dimension.Moment, Mechanics, Worksheet.Code("Nm", "newton-metre", 1, Dimension.Moment, Sources.Get("mechanics")),
             Worksheet.Computed("k_D", "dead-factor", state.Dead, Dimension.Number), Worksheet.Computed("G", "wall-weight-dry", cob, Dimension.Force), Worksheet.Computed("N_r", "roof-presses", roof, Dimension.Force),
             Worksheet.Computed("a", "house-lever", lever, Dimension.Length));
         return new MemberCheck(state.Combination.Key, state.Sense, moment.Value, held.Value, sheet.Done);
@@ -128,5 +128,5 @@ internal sealed class WholeWall(HouseGeometry geometry, Sideways sideways, WallN
         return Enumerable.Range(0, 72).Select(k => Math.SinCos(Math.PI * k / 36)).Min(d => outside.Max(p => (p - middle).Dot(new PlanPoint(d.Sin, d.Cos))));
     }
 
-    private static Symbol Newton => Worksheet.Code("Nw", "newton", 1, Dimension.Force, Sources.Get("nist-sp-811"));
+    private static Symbol Newton => Worksheet.Code("Nw", "newton", 1, Dimension.Force, Sources.Get("mechanics"));
 }

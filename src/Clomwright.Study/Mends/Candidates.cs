@@ -90,6 +90,8 @@ internal static partial class Candidates
             "plaster-dry" => LaterPlaster(need),
             "plaster-season" => PlasterInSeason(need),
             "frost-young" => AnotherStart(need),
+            "pier-load" or "pier-edge" => WiderPier(need),
+            "wall-out-of-plane" or "house-overturning" => ThickerWall(need),
             _ => [],
         };
     }

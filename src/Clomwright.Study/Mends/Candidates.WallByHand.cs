@@ -17,7 +17,7 @@ internal static partial class Candidates
 
         if (pier is null || before is null || after is null)
         {
-            return ThickerWall(need);
+            return ThickerAllUp(need);
         }
 
         var by = need.Up(pier.WidthMiddle * (need.Ratio - 1));
@@ -25,13 +25,13 @@ internal static partial class Candidates
         [
             Moved(need, after, by.Metres), Moved(need, before, -by.Metres),
             .. new[] { after, before }.Where(o => o.Opening.Width > by + by).Select(o => Narrowed(o.Opening, by)),
-            .. ThickerWall(need),
+            .. ThickerAllUp(need),
             .. new[] { after, before }.Where(o => o.Opening.Sill > need.House.Stem.Top + by).Select(o => new Edit.MoveOpening(o.Opening.Name, o.Opening.Along, o.Opening.Sill - by)),
         ];
     }
 
     /// <summary>Thicken the wall with its stem as the ratio asks, then a little more; or build it less high.</summary>
-    private static IEnumerable<Edit> ThickerWall(Need need)
+    private static IEnumerable<Edit> ThickerAllUp(Need need)
     {
         if (!Sensible(need))
         {

@@ -91,7 +91,7 @@ internal static partial class Candidates
             "plaster-season" => PlasterInSeason(need),
             "frost-young" => AnotherStart(need),
             "pier-load" or "pier-edge" => WiderPier(need),
-            "wall-out-of-plane" or "house-overturning" => ThickerWall(need),
+            "wall-out-of-plane" or "house-overturning" => ThickerAllUp(need),
             _ => [],
         };
     }

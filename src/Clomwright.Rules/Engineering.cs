@@ -130,7 +130,7 @@ internal static class Engineering
         "header-bending" or "header-shear" or "header-sag" or HeaderPressure => "headers",
         "bond-beam-tension" or "bond-beam-bolts" or "bond-beam-lap" or "bond-beam-bending" or "lap-places" => "bond beam",
         "stem-bearing" => "stem",
-        "wall-edge-pressure" or "wall-under-pole" or "wall-tension" or "wall-foot" => "wall",
+        "wall-edge-pressure" or "wall-under-pole" or "wall-tension" or "wall-foot" or "wall-collapse" => "wall",
         "pier-load" or "pier-edge" or "wall-out-of-plane" or "wall-in-plane" or "lift-joint" or "free-wall" or "pole-drop" or "wet-foot" => "wall",
         "house-overturning" => "house",
         "ground-bearing" or "middle-third" or "drain-outlet" => "trench",

@@ -19,6 +19,7 @@ public static class FiguresOf
         ("wallByHand", WallByHandFigures.Of(study.WallByHand)),
         ("foundation", FoundationFigures.Of(study.Foundation)),
         ("structure", StructureFigures.Of(study.Structure, study.Geometry)),
+        ("collapse", CollapseFigures.Of(study.Collapse)),
         ("finishes", FinishesFigures.Of(study.FinishesDried)),
         ("drying", DryingFigures.Of(study.Drying)),
         ("freshCob", DryingFigures.Of(study.Fresh)),

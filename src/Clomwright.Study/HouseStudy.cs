@@ -4,6 +4,7 @@ using Clomwright.Analysis.Mix;
 using Clomwright.Analysis;
 using Clomwright.Analysis.Drying;
 using Clomwright.Analysis.Roof;
+using Clomwright.Analysis.Collapse;
 using Clomwright.Analysis.Structure;
 using Clomwright.Analysis.WallByHand;
 using Clomwright.Analysis.WallTop;
@@ -34,6 +35,7 @@ public sealed class HouseStudy
     private readonly Lazy<FoundationResult> foundation;
     private readonly Lazy<FinishesResult> finishes;
     private readonly Lazy<Known<StructureResult>> structure;
+    private readonly Lazy<Known<CollapseResult>> collapse;
     private readonly Lazy<Sequence<Finding>> wallFindings;
     private readonly Lazy<Known<WeatherResult>> weather;
     private readonly Lazy<Known<DryingResult>> drying;
@@ -60,14 +62,15 @@ public sealed class HouseStudy
         mix = new(() => FromTests.Of(house.Mix, Quantities));
         settingOut = new(() => SettingOuts.Of(Geometry));
         roof = new(() => RoofOf(house, Geometry, earlier));
-        wallTop = new(() => FromRoof.Of(Geometry, Roof, Mix.Strength.Settled));
+        wallTop = new(() => Analysis.WallTop.FromRoof.Of(Geometry, Roof, Mix.Strength.Settled));
         wallByHand = new(() => FromPiers.Of(Geometry, Roof, WallTop.Seats, Mix.Strength, DryingNumbers.Of(house.Assumed, DryingCase.Middle, KnownToDrying.OfCob(Geometry, Mix))));
         foundation = new(() => FoundationOf(house, Geometry, Roof, earlier));
         finishes = new(() => Analysis.Finishes.FromGeometry.Of(Geometry, FinishInputs.None with { Months = MonthsOf(Weather) }));
         findings = new(() => RuleBook.Check(Geometry, [.. FromResults.Of(Geometry, Roof, WallTop, Mix), .. OfWallByHand.Demands(House, Roof, WallByHand, Mix), .. OfFoundation.Demands(House, Foundation), .. OfFinishes.Demands(House, Finishes),
             .. OfDrying.Demands(House, Fresh, Milestones, Finishes)], Mix).Concat(NotAsked).ToSequence());
         structure = new(() => StructureOf(house, Geometry, Roof, WallTop, Mix, earlier));
-        wallFindings = new(() => RuleBook.CheckWall(Geometry, OfStructure.Demands(Structure, Mix)));
+        collapse = new(() => CollapseOf(house, Geometry, Roof, WallTop, Mix, options, earlier));
+        wallFindings = new(() => RuleBook.CheckWall(Geometry, [.. OfStructure.Demands(Structure, Mix), OfCollapse.Demand(Collapse)]));
         weather = new(() => FromSite.Of(house.Site));
         fresh = new(() => FromWeather.Fresh(Geometry, KnownToDrying.OfCob(Geometry, Mix)));
         blocks = new(() => FromWeather.Blocks(Geometry, KnownToDrying.OfCob(Geometry, Mix)));
@@ -116,6 +119,9 @@ public sealed class HouseStudy
 
     /// <summary>The whole wall as one elastic body; or why it is not known. Computed when somebody asks: <see cref="Findings"/> do not wait for it, <see cref="AllFindings"/> do.</summary>
     public Known<StructureResult> Structure => structure.Value;
+
+    /// <summary>The push at which the house falls; or why it is not known. Only in a deep study, and computed when somebody asks.</summary>
+    public Known<CollapseResult> Collapse => collapse.Value;
 
     /// <summary>The mean days of the site's climate; or why they are not known.</summary>
     public Known<WeatherResult> Weather => weather.Value;
@@ -255,12 +261,17 @@ public sealed class HouseStudy
             ? earlier.Foundation
             : FromWall.Of(geometry, roof);
 
-    private Sequence<Finding> NotAsked => RuleBook.CheckWall(Geometry, OfStructure.Demands(new Message("study.structure.not-asked"), Mix));
+    private Sequence<Finding> NotAsked => RuleBook.CheckWall(Geometry, [.. OfStructure.Demands(new Message("study.structure.not-asked"), Mix), OfCollapse.Demand(new Message("study.collapse.not-deep"))]);
 
     private static Known<StructureResult> StructureOf(House house, HouseGeometry geometry, RoofResult roof, WallTopResult top, MixResult mix, HouseStudy? earlier) =>
         earlier is { structure.IsValueCreated: true } && ReferenceEquals(earlier.Roof, roof) && WhatStructureReads(earlier.House) == WhatStructureReads(house)
             ? earlier.Structure
             : FromWallTop.Of(geometry, roof, top, mix.Strength);
+
+    private static Known<CollapseResult> CollapseOf(House house, HouseGeometry geometry, RoofResult roof, WallTopResult top, MixResult mix, StudyOptions options, HouseStudy? earlier) =>
+        !options.Deep ? new Message("study.collapse.not-deep")
+        : earlier is { Options.Deep: true, collapse.IsValueCreated: true } && ReferenceEquals(earlier.Roof, roof) && WhatStructureReads(earlier.House) == WhatStructureReads(house) ? earlier.Collapse
+        : Analysis.Collapse.FromRoof.Of(geometry, roof, top.Seats, WallNumbers.Of(house.Assumed)["wall-joint-friction"], 0, mix.Strength.Characteristic);
 
     /// <summary>The house without what the model of the wall never looks at; the roof comes with what it does.</summary>
     private static House WhatStructureReads(House house) => WhatGeometryReads(house) with

@@ -1,3 +1,4 @@
+using Clomwright.Analysis.Loads;
 using Clomwright.Evidence;
 
 namespace Clomwright.Analysis.Collapse;
@@ -22,6 +23,12 @@ public sealed record CollapseResult
 
     /// <summary>The blocks of <see cref="Mechanism"/>.</summary>
     public required Sequence<MovingBlock> Mechanism { get; init; }
+
+    /// <summary>What an earthquake asks for, as a share of the weight (its <see cref="SeismicLoad.Coefficient"/>); or why that is not known.</summary>
+    public required Known<SeismicLoad> Earthquake { get; init; }
+
+    /// <summary>The least factor of all sizes of blocks tried.</summary>
+    public double Least => Trend.Select(t => t.Factor).Append(Weakest.Factor).Min();
 
     /// <summary>What shakes, N: wall, bond beam and wet roof.</summary>
     public required double Weight { get; init; }

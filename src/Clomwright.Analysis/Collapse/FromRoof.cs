@@ -1,3 +1,4 @@
+using Clomwright.Analysis.Loads;
 using Clomwright.Analysis.Roof;
 using Clomwright.Analysis.WallTop;
 using Clomwright.Evidence;
@@ -70,6 +71,7 @@ public static class FromRoof
                 .Select(t => new BlockTrend(t.Size, t.Limit.Blocks.Blocks.Count(block => block is not null), t.Limit.Answer.StaticFactor)).ToSequence(),
             Cracked = CrackedWalls.Push(geometry, strength, off.ToSequence(), onLandings, weakest.Bearing, 2 * weakest.Limit.Answer.StaticFactor, stop),
             Mechanism = Moving(geometry, weakest.Limit.Blocks, weakest.Limit.Answer).ToSequence(),
+            Earthquake = Shaking(geometry, roof, weakest.Limit.Blocks.Weight, onLandings.Sum(force => Math.Max(0, force))),
             Weight = weakest.Limit.Blocks.Weight + onLandings.Sum(force => Math.Max(0, force)),
         };
     }
@@ -88,6 +90,13 @@ public static class FromRoof
         }
 
         return roof.Reciprocal.NotChecked is { Key: not "analysis.roof.not-reciprocal" } why ? why : roof.Plain.NotChecked ?? new Message("analysis.roof.none");
+    }
+
+    /// <summary>The code's share of the weight for a house of this height; where the weight sits does not change the share.</summary>
+    private static Known<SeismicLoad> Shaking(HouseGeometry geometry, RoofResult roof, double wall, double onTop)
+    {
+        var height = (geometry.Wall.Top - geometry.Wall.Base).Metres;
+        return Seismic.Of(geometry.House.Site, [new SeismicLevel(wall, height / 2), new SeismicLevel(onTop, height)], height + Sideways.HeightOf(roof) / 2);
     }
 
     private static IEnumerable<MovingBlock> Moving(HouseGeometry geometry, WallBlocks blocks, LimitLoadAnswer answer)

@@ -10,10 +10,11 @@ internal static class FiguresVerb
     {
         var file = new Argument<string>("FILE") { Description = CommandLine.Say("cli.file") };
         var json = new Option<bool>("--json") { Description = CommandLine.Say("cli.figures.json") };
-        var command = new Command("figures", CommandLine.Say("cli.figures")) { file, json };
+        var deep = new Option<bool>("--deep") { Description = CommandLine.Say("cli.figures.deep") };
+        var command = new Command("figures", CommandLine.Say("cli.figures")) { file, json, deep };
         command.SetAction(parsed =>
         {
-            if (HouseInput.Study(parsed.GetValue(file)!, StudyOptions.Quick, terminal) is not { } study)
+            if (HouseInput.Study(parsed.GetValue(file)!, new StudyOptions(parsed.GetValue(deep)), terminal) is not { } study)
             {
                 return ExitCode.WrongInput;
             }

@@ -63,6 +63,7 @@ internal static class EngineeringCases
         Wall("wall-under-pole", "pole 3", "cob under a pole pressed with all that it is allowed", new Amount(80_000, Dimension.Stress), 1e-3),
         Wall("wall-tension", "wall", "tension as high as is not looked into", new Amount(20_000, Dimension.Stress), 1e-3),
         Wall("wall-foot", "wall", "no case in which nothing holds the foot", Amount.Count(0), 1),
+        Wall("wall-collapse", "wall", "an earthquake that asks for all that the blocks bear", Amount.Fraction(0.3), 1e-9),
         Measure("drain-fall", "trench", "a trench laid at 1/8 in per ft", side => new Amount(1.0 / 96 - side * 1e-9, Dimension.Slope)),
         Measure("lime-coat", "outside face, scratch coat", "a lime coat of 12 mm", side => Length.FromMillimetres(12) + new Length(side)),
         Measure("earth-coat", "inside face, scratch coat", "an earth coat of 40 mm", side => Length.FromMillimetres(40) + new Length(side)),

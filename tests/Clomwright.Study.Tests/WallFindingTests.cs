@@ -9,17 +9,20 @@ namespace Clomwright.Study.Tests;
 /// <summary>What the model of the whole wall says beside the quick findings.</summary>
 public sealed class WallFindingTests
 {
+    /// <summary>Only a deep study answers this one.</summary>
+    private const string Collapse = "wall-collapse";
+
     // Rank property: quick findings never pass what only the model can answer; with it solved every pier, every pole, tension and foot have an answer, and nothing quick is lost.
     [Fact]
     public void QuickFindings_DoNotCheckTheWall_AndAllFindingsDo()
     {
         var study = HouseStudy.Of(Houses.HeronPoint);
-        var quick = study.Findings.Where(f => f.Clause.Body == RuleBook.WallModel).ToList();
+        var quick = study.Findings.Where(f => f.Clause.Body == RuleBook.WallModel && f.Rule.Key != Collapse).ToList();
         Assert.Equal(4, quick.Count);
         Assert.All(quick, f => Assert.Equal("study.structure.not-asked", Assert.IsType<Verdict.NotChecked>(f.Verdict).Because.Key));
-        Assert.Equal(study.Geometry.Piers.Count + study.Geometry.Landings.Count(l => !l.Secondary) + 2, study.WallFindings.Count);
-        Assert.All(study.WallFindings, f => Assert.True(f.Verdict is Verdict.Met or Verdict.NeedsJudgement, $"{f.Rule.Key} {f.Subject}: {f.Verdict}"));
-        Assert.Equal(study.Findings.Count - 4 + study.WallFindings.Count, study.AllFindings.Count);
+        Assert.Equal(study.Geometry.Piers.Count + study.Geometry.Landings.Count(l => !l.Secondary) + 2, study.WallFindings.Count - 1);
+        Assert.All(study.WallFindings.Where(f => f.Rule.Key != Collapse), f => Assert.True(f.Verdict is Verdict.Met or Verdict.NeedsJudgement, $"{f.Rule.Key} {f.Subject}: {f.Verdict}"));
+        Assert.Equal(study.Findings.Count - 5 + study.WallFindings.Count, study.AllFindings.Count);
         Assert.Equal(0, study.FullTally.Short);
         Assert.Same(study.Structure.Value, HouseStudy.Of(Houses.HeronPoint with { Name = "Other" }, StudyOptions.Quick, study).Structure.Value);
     }

@@ -74,6 +74,23 @@ public class DryingFindingTests
         Assert.IsType<Verdict.NotChecked>(Of(HouseStudy.Of(From(Start) with { Site = Heron.Site with { Climate = null } }), "frost-young").Verdict);
     }
 
+    /// <summary>A mix that shrinks too much is mended by another that was tried and did not, and by none that nobody tried.</summary>
+    [Fact]
+    public void AMixThatShrinks_IsMendedByATrialThatDidNot()
+    {
+        var mix = Heron.Mix with
+        {
+            Recipe = Heron.Mix.Trials[0].Recipe,
+            TestBars = Heron.Mix.TestBars.Select(b => b.Trial == "A" ? b with { Shrinkage = Length.FromInches(2) } : b).ToSequence(),
+        };
+        var study = HouseStudy.Of(Heron with { Mix = mix });
+        var finding = study.Findings.First(f => f.Rule.Key == "mix-shrinkage" && f.Verdict is Verdict.FallsShort);
+        var mend = Assert.Single(study.MendsOf(finding));
+        Assert.Equal(Heron.Mix.Trials[1].Recipe, ((Edit.ChangeMix)mend.Edit).Mix.Recipe);
+        var untried = HouseStudy.Of(Heron with { Mix = mix with { TestBars = mix.TestBars.Where(b => b.Trial == "A").ToSequence() } });
+        Assert.Empty(untried.MendsOf(untried.Findings.First(f => f.Rule.Key == "mix-shrinkage" && f.Verdict is Verdict.FallsShort)));
+    }
+
     /// <summary>Nothing that milestones do not read makes them run again, and what they read does.</summary>
     [Fact]
     public void Milestones_AreTakenOver_WhereNothingTheyReadChanged()

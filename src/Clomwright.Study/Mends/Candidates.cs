@@ -85,6 +85,7 @@ internal static partial class Candidates
             "earth-coat" => ThinnerCoats(need),
             "lath-lap" => LongerLap(need),
             "seat-centre" => CentredBeam(need),
+            "mix-shrinkage" or "cob-strength" or "cob-strength-bracing" or "modulus-of-rupture" => RecipesTried(need),
             "fresh-height" => LowerLifts(need),
             "roof-landing" => LaterRoof(need),
             "plaster-dry" => LaterPlaster(need),

@@ -134,6 +134,11 @@ internal static class Differences
             }
         }
 
+        if (before.Mix.Recipe != after.Mix.Recipe && after.Mix.Trials.FirstOrDefault(t => t.Recipe == after.Mix.Recipe) is { } trial)
+        {
+            yield return Message.Of("study.change.recipe", ("trial", trial.Name));
+        }
+
         if (before.Lifts.Height != after.Lifts.Height && after.Lifts.Height is { } height)
         {
             yield return Message.Of("study.change.lifts-high", ("now", height));

@@ -32,7 +32,7 @@ public static class StarterHouse
             new Niche { Name = "lamp", Along = Along.At(new Angle(0)), Width = Length.FromInches(12), Height = Length.FromInches(16), Depth = Length.FromInches(4), Sill = Length.FromFeet(4) },
         ],
         Embeds = [new Embed { Name = "coat-pegs", Kind = EmbedKind.Peg, Along = Along.At(new Angle(140)), Height = Length.FromFeet(5, 6), Count = 3, Spacing = Length.FromInches(8) }],
-        BondBeam = new BondBeam(Length.FromInches(10), Length.FromInches(4), Length.Zero),
+        BondBeam = new BondBeam(Length.FromInches(10), Length.FromInches(8), Length.Zero),
         Tees = new Tees(Length.FromFeet(4), Length.FromInches(24), Length.FromInches(24)),
         Roof = new Roof.Reciprocal(8, Length.FromInches(27), PoleSize.Even(Length.FromInches(8)))
         {

@@ -102,6 +102,13 @@ internal static class RoofFigures
     /// <summary>The top of the wall.</summary>
     public static Figure Of(WallTopResult top) => Tree(
         ("headers", Checks(top.Headers)),
+        ("headerEnds", Row(top.HeaderEnds, e => Tree(
+            ("opening", Name(e.Opening)),
+            ("end", Name(e.Left ? "left" : "right")),
+            ("force", Computed(e.Force, Dimension.Force)),
+            ("needed", Computed(e.Needed, Dimension.Length, new Message("analysis.walltop.no-length"))),
+            ("arched", Computed(e.NeededArched, Dimension.Length, new Message(e.Arched is null ? "analysis.walltop.no-arch" : "analysis.walltop.no-length"))),
+            ("combination", Name(e.Combination.Key))))),
         ("tees", Checks(top.Tees)),
         ("beam", Checks(top.Beam)),
         ("lateral", Checks(top.Lateral)),

@@ -65,6 +65,8 @@ public class MendTests
             { "floor-drain", Houses.HeronPoint with { Floor = Houses.HeronPoint.Floor with { Layers = Houses.HeronPoint.Floor.Layers.Select(l => l.Role == FloorRole.Drain ? l with { Depth = Length.FromInches(2) } : l).ToSequence() } } },
             { "floor-over-grade", Houses.HeronPoint with { Site = Houses.HeronPoint.Site with { Grade = Length.FromInches(-4) }, Stem = Houses.HeronPoint.Stem with { Top = Length.FromInches(14) }, Trench = Houses.HeronPoint.Trench! with { Outlet = Length.FromInches(-34) } } },
             { "bond-beam-bolts", new Edit.ChangeBondBeam(Houses.HeronPoint.BondBeam! with { Bolts = 3 }).Apply(Houses.HeronPoint) },
+            { "bearing-stress", new Edit.ChangeBondBeam(Houses.HeronPoint.BondBeam! with { Depth = Length.FromInches(4) }).Apply(Houses.HeronPoint) },
+            { "tee-gap", new Edit.ChangeTees(Houses.HeronPoint.Tees! with { Bar = Length.FromInches(16) }).Apply(Houses.HeronPoint) },
             { "bond-beam-lap", new Edit.ChangeBondBeam(Houses.HeronPoint.BondBeam! with { Lap = Length.FromInches(12) }).Apply(Houses.HeronPoint) },
             { "lateral-path", new Edit.ChangeStem(Houses.HeronPoint.Stem with { Keys = Houses.HeronPoint.Stem.Keys! with { Spacing = Length.FromInches(60), Width = Length.FromInches(4) } }).Apply(Houses.HeronPoint) },
             { "eave", new Edit.ChangeRoof(house.Roof! with { Eave = Length.FromInches(6) }).Apply(house) },

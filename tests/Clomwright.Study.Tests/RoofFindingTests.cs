@@ -20,7 +20,7 @@ public partial class RoofFindingTests
     {
         var study = HouseStudy.Of(Heron);
         Assert.Equal(0, study.Tally.Short);
-        foreach (var rule in (string[])["pole-bending-crossing", "pole-bending-plate", "pole-stub", "pole-shear", "pole-seat-bearing", "ring-sag", "stage-bending", "stage-shear", "crossing-pinned", "crossing-opens", "pin-strength", "pole-loss", "pole-foot", "stage-actions", "charlie-stick", "secondaries-and-deck", "deck-uplift", "roof-diaphragm", "seat-bolt", "seat-edge", "seat-centre", "header-pressure", "header-sag", "bond-beam-tension", "bond-beam-bolts", "bond-beam-lap", "bond-beam-bending", "tee-uplift", "tee-leg", "tee-bar", "tee-bolt", "lateral-path"])
+        foreach (var rule in (string[])["pole-bending-crossing", "pole-bending-plate", "pole-stub", "pole-shear", "pole-seat-bearing", "ring-sag", "stage-bending", "stage-shear", "crossing-pinned", "crossing-opens", "pin-strength", "pole-loss", "pole-foot", "stage-actions", "charlie-stick", "secondaries-and-deck", "deck-uplift", "roof-diaphragm", "seat-bolt", "seat-edge", "seat-centre", "bearing-stress", "header-pressure", "header-sag", "bond-beam-tension", "bond-beam-bolts", "bond-beam-lap", "bond-beam-bending", "tee-uplift", "tee-leg", "tee-bar", "tee-bolt", "lateral-path"])
         {
             Assert.Contains(study.Findings, f => f.Rule.Key == rule && f.Verdict is Verdict.Met);
         }
@@ -227,6 +227,52 @@ public partial class RoofFindingTests
         var leaks = Heron with { Rules = Heron.Rules with { Answers = [.. Heron.Rules.Answers, new Answer("leak-test", false, "M. Invented", new DateOnly(2027, 8, 1))] } };
         Assert.IsType<Verdict.FallsShort>(Of(HouseStudy.Of(leaks), "leak-test").Verdict);
         Assert.IsType<Verdict.NotApplicable>(Of(HouseStudy.Of(With(HeronRoof with { Layers = [] })), "leak-test").Verdict);
+    }
+
+
+    /// <summary>Too much pressure under a pole falls short, and both a deeper and a wider bond beam are tried before they are offered.</summary>
+    [Fact]
+    public void PolesThatPressTooHard_FallShort_AndADeeperAndAWiderBeamAreOffered()
+    {
+        var study = HouseStudy.Of(Heron with { BondBeam = Heron.BondBeam! with { Depth = Length.FromInches(4) } });
+        var hard = study.Findings.Where(f => f.Rule.Key == "bearing-stress" && f.Verdict is Verdict.FallsShort).ToList();
+        Assert.NotEmpty(hard);
+        Assert.DoesNotContain(study.Findings, f => f.Rule.Key == "bearing-stress" && f.Verdict is Verdict.NeedsJudgement);
+        Assert.All(hard, finding =>
+        {
+            var said = study.MendsOf(finding).Select(m => English.Say(m.What, UnitSystem.Imperial)).ToList();
+            Assert.Contains(said, s => s.Contains("deep instead of", StringComparison.Ordinal));
+            Assert.Contains(said, s => s.Contains("wide instead of", StringComparison.Ordinal));
+            Assert.All(study.MendsOf(finding), m => Assert.Empty(HouseStudy.Of(m.Edit.Apply(study.House)).Findings.Where(f => f.Rule.Key == "bearing-stress" && f.Verdict is Verdict.FallsShort)));
+        });
+    }
+
+    /// <summary>A stretch without a tee is a person's question over an opening; where a pole lands in it, it falls short and says which.</summary>
+    [Fact]
+    public void APoleWithoutATee_FallsShort_AndAStretchOverAnOpeningIsAQuestion()
+    {
+        var plain = Heron with { Openings = Heron.Openings.Select(o => o.Header is { } header ? o with { Header = header with { Bearing = Length.FromInches(12), CrossPad = false } } : o).ToSequence() };
+        var study = HouseStudy.Of(plain);
+        var finding = study.Findings.Single(f => f.Rule.Key == "tee-gap");
+        Assert.IsType<Verdict.FallsShort>(finding.Verdict);
+        Assert.Contains("pole 5", English.Say(finding.Notes.Single(n => n.Key == "study.demand.tee-bare"), UnitSystem.Imperial), StringComparison.Ordinal);
+        Assert.Contains(study.MendsOf(finding), m => English.Say(m.What, UnitSystem.Imperial).Contains("cross pad", StringComparison.Ordinal));
+        Assert.IsType<Verdict.NeedsJudgement>(HouseStudy.Of(Heron).Findings.Single(f => f.Rule.Key == "tee-gap").Verdict);
+    }
+
+    /// <summary>A header's finding has what the load asks at each end beside what is described, with and without arching.</summary>
+    [Fact]
+    public void AHeader_SaysWhatEachEndAsks()
+    {
+        var study = HouseStudy.Of(Heron);
+        foreach (var finding in study.Findings.Where(f => f.Rule.Key == "header-pressure"))
+        {
+            var ends = study.WallTop.HeaderEnds.Where(e => $"{e.Opening}/header" == finding.Subject).ToList();
+            var note = finding.Notes.Single(n => n.Key == "study.demand.header-length");
+            Assert.Equal(ends.Single(e => e.Left).Needed!.Value, ((Argument.Quantity)note.Arguments.Single(a => a.Name == "left").Value).Value.Si);
+            Assert.Equal(ends.Single(e => !e.Left).Needed!.Value, ((Argument.Quantity)note.Arguments.Single(a => a.Name == "right").Value).Value.Si);
+            Assert.Single(finding.Notes, n => n.Key is "study.demand.header-arched" or "study.demand.header-no-arch");
+        }
     }
 
     /// <summary>The pressure under headers is one finding a header, not two.</summary>

@@ -42,12 +42,12 @@ public static partial class Houses
             },
             new Opening
             {
-                Name = "tub-window", Kind = OpeningKind.Fixed, Along = At(157.5), Width = In(26), Height = In(40), Sill = In(38), Header = Header(12),
+                Name = "tub-window", Kind = OpeningKind.Fixed, Along = At(157.5), Width = In(26), Height = In(40), Sill = In(38), Header = Header(8) with { CrossPad = true },
                 Frame = new Frame(In(25), In(38), In(6), Quarters(6), In(1)),
             },
             new Opening
             {
-                Name = "south-window", Kind = OpeningKind.Opening, Along = At(202.5), Width = In(26), Height = In(40), Sill = In(38), Header = Header(12),
+                Name = "south-window", Kind = OpeningKind.Opening, Along = At(202.5), Width = In(26), Height = In(40), Sill = In(38), Header = Header(8) with { CrossPad = true },
                 Splay = new Splay(new Angle(10), new Angle(0)), Frame = new Frame(In(25), In(38), In(6), Quarters(6), In(1)),
             },
             new Opening { Name = "west-arch", Kind = OpeningKind.Fixed, Along = At(247.5), Width = In(30), Height = In(42), Sill = In(36), Shape = OpeningShape.Arched, Rise = In(12) },
@@ -79,7 +79,7 @@ public static partial class Houses
             new Embed { Name = "door-hinge-top", Kind = EmbedKind.Deadman, Along = At(96), Height = In(72), Depth = In(8) },
             new Embed { Name = "eave-strap", Kind = EmbedKind.Strap, Face = Face.Outside, Along = At(0), Height = Ft(6), Note = "the first of one at each pole, down to the tee below" },
         ],
-        BondBeam = new BondBeam(In(10), In(4), Length.Zero) { Lap = In(15), Bolt = new Length(Length.PerInch / 2), Bolts = 5 },
+        BondBeam = new BondBeam(In(10), In(6), Length.Zero) { Lap = In(15), Bolt = new Length(Length.PerInch / 2), Bolts = 5 },
         Tees = new Tees(Ft(4), In(24), In(10)) { Timber = In(4), Bolt = new Length(Length.PerInch / 2) },
         Roof = new Roof.Reciprocal(8, Quarters(120), PoleSize.Even(In(8)))
         {

@@ -33,9 +33,11 @@ public static class FromRoof
         var headers = new HeaderChecks(geometry, combined, WetCob, bearing);
         var top = geometry.Wall.Top.Metres;
         var offset = geometry.House.BondBeam?.Offset.Metres ?? 0;
+        var headed = geometry.Openings.Where(o => o.Header is not null && o.Opening.Header is not null).ToArray();
         return new WallTopResult
         {
-            Headers = geometry.Openings.Where(o => o.Header is not null && o.Opening.Header is not null).SelectMany(headers.Of).ToSequence(),
+            Headers = headed.SelectMany(headers.Of).ToSequence(),
+            HeaderEnds = headed.SelectMany(o => headers.Ends(o)).ToSequence(),
             Tees = TeeChecks.Of(geometry, combined, DryCob),
             Seats = seats,
             Bearing = seating.Of(seats).ToSequence(),

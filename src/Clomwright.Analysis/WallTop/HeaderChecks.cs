@@ -12,7 +12,7 @@ namespace Clomwright.Analysis.WallTop;
 /// All of the cob above the header is counted over the whole thickness: no arching while the wall is green. With arching only a triangle as high as half
 /// the span would be left; it is stated beside. A pole's force spreads at 45 degrees from the bond beam down to the header.
 /// </remarks>
-internal sealed class HeaderChecks(HouseGeometry geometry, CombinedStates combined, double cobWeight, Cited<double> cobBearing)
+internal sealed partial class HeaderChecks(HouseGeometry geometry, CombinedStates combined, double cobWeight, Cited<double> cobBearing)
 {
     /// <summary>A pole's seat along the wall, m.</summary>
     private const double Seat = 0.2;
@@ -80,16 +80,7 @@ internal sealed class HeaderChecks(HouseGeometry geometry, CombinedStates combin
             : sheet.Step("shear-stress", "f_v", "3*V/(2*A)", shear, Dimension.Stress, mechanics, v, area);
         yield return Made("header-shear", subject, state, new Amount(shear, Dimension.Stress), fv.Value, sheet, Amount.Metres(made.Depth.Metres * shear / fv.Value.Si));
 
-        (state, forces) = solved.MaxBy(x => Math.Max(x.Forces.First, x.Forces.Second));
-        sheet = new Worksheet("header-bearing");
-        var reaction = Worksheet.Computed("R", "header-reaction", Math.Max(forces.First, forces.Second), Dimension.Force);
-        var width = Worksheet.Given("b", "header-width", header.TotalWidth, Dimension.Length);
-        var length = Worksheet.Given("l_b", "header-bearing", made.Bearing.Metres, Dimension.Length);
-        var pressure = reaction.Value.Si / (header.TotalWidth * made.Bearing.Metres);
-        sheet.Step("cob-pressure", "p", "R/(b*l_b)", pressure, Dimension.Stress, mechanics, reaction, width, length);
-        var allows = Worksheet.Cited("p_a", "cob-allowed", cobBearing, Dimension.Stress);
-        var needed = sheet.Step("header-bearing-needed", "l_n", "R/(b*p_a)", reaction.Value.Si / (header.TotalWidth * cobBearing.Value), Dimension.Length, mechanics, reaction, width, allows);
-        yield return Made("header-bearing", subject, state, new Amount(pressure, Dimension.Stress), allows.Value, sheet, needed.Value);
+        yield return Bearing(subject, header, made, Ends(opening));
 
         yield return Sag(subject, header, made, timber, beam, span, solved);
 
@@ -118,13 +109,12 @@ internal sealed class HeaderChecks(HouseGeometry geometry, CombinedStates combin
     /// <summary>What would be left if the cob above arched: a triangle half as high as the span. Stated beside; nothing relies on it while the wall is green.</summary>
     private void Arched(Worksheet sheet, HeaderPlace header, double span, double dead, Symbol rest, Symbol modulus)
     {
-        var height = Math.Max(0, geometry.Wall.Top.Metres - header.Top);
-        if (height < span / 2)
+        if (Height(header) < span / 2)
         {
             return;
         }
 
-        var thickness = geometry.Wall.ThicknessAt(header.Top + height / 2);
+        var thickness = ThicknessOver(header);
         var mechanics = Sources.Get("mechanics");
         var moment = dead * cobWeight * thickness * span / 2 * span * span / 12;
         var arched = sheet.Step(
@@ -136,38 +126,38 @@ internal sealed class HeaderChecks(HouseGeometry geometry, CombinedStates combin
 
     private SpanLoad Load(OpeningPlace opening, HeaderPlace header, double span, CombinedState state)
     {
-        var height = Math.Max(0, geometry.Wall.Top.Metres - header.Top);
-        var dead = state.Combination.Factor(LoadKind.Dead);
-        var load = new SpanLoad(span).Even(dead * CobPerMetre(header));
-        var number = 0;
-        foreach (var landing in geometry.Landings.Where(l => !l.Secondary))
+        var load = new SpanLoad(span).Even(state.Combination.Factor(LoadKind.Dead) * CobPerMetre(header));
+        foreach (var (force, middle, width) in Patches(opening, header, span, state))
         {
-            var force = state.Forces.PlateReaction[number++];
-            var away = landing.Station - opening.Station;
-            away -= geometry.Curve.Length * Math.Round(away / geometry.Curve.Length);
-            load.Patch(Math.Max(0, force), span / 2 + away, Seat + 2 * height);
+            load.Patch(force, middle, width);
         }
 
         return load;
     }
 
-    private double CobPerMetre(HeaderPlace header)
-    {
-        var height = Math.Max(0, geometry.Wall.Top.Metres - header.Top);
-        return cobWeight * height * geometry.Wall.ThicknessAt(header.Top + height / 2) + BeamPerMetre;
-    }
+    /// <summary>What each pole presses at the height of the header: its force, the middle of its spread from the span's first end, and how wide that is, N and m.</summary>
+    private IEnumerable<(double Force, double Middle, double Width)> Patches(OpeningPlace opening, HeaderPlace header, double span, CombinedState state) =>
+        geometry.Landings.Where(l => !l.Secondary).Select((landing, number) =>
+        {
+            var away = landing.Station - opening.Station;
+            away -= geometry.Curve.Length * Math.Round(away / geometry.Curve.Length);
+            return (Math.Max(0, state.Forces.PlateReaction[number]), span / 2 + away, Seat + 2 * Height(header));
+        });
+
+    private double Height(HeaderPlace header) => Math.Max(0, geometry.Wall.Top.Metres - header.Top);
+
+    private double ThicknessOver(HeaderPlace header) => geometry.Wall.ThicknessAt(header.Top + Height(header) / 2);
+
+    private double CobPerMetre(HeaderPlace header) => cobWeight * Height(header) * ThicknessOver(header) + BeamPerMetre;
 
     private double BeamPerMetre => geometry.House.BondBeam is { } beam ? beam.Width.Metres * beam.Depth.Metres * 5500 : 0;
 
-    private Symbol Cob(Worksheet sheet, HeaderPlace header)
-    {
-        var height = Math.Max(0, geometry.Wall.Top.Metres - header.Top);
-        return sheet.Step(
+    private Symbol Cob(Worksheet sheet, HeaderPlace header) =>
+        sheet.Step(
             "header-cob", "w_c", "rho*g*t*h + w_b", CobPerMetre(header), Dimension.LineLoad, Sources.Get("mechanics"),
             Worksheet.Assumed("rho", "cob-density-wet", cobWeight / UsUnits.Gravity, Dimension.Density, Sources.Get("cob-density-memory")), UsUnits.GravitySymbol,
-            Worksheet.Computed("t", "wall-thickness-above", geometry.Wall.ThicknessAt(header.Top + height / 2), Dimension.Length),
-            Worksheet.Computed("h", "cob-height-above", height, Dimension.Length), Worksheet.Computed("w_b", "beam-weight", BeamPerMetre, Dimension.LineLoad));
-    }
+            Worksheet.Computed("t", "wall-thickness-above", ThicknessOver(header), Dimension.Length),
+            Worksheet.Computed("h", "cob-height-above", Height(header), Dimension.Length), Worksheet.Computed("w_b", "beam-weight", BeamPerMetre, Dimension.LineLoad));
 
     private static CheckedMember Made(string key, string subject, CombinedState state, Amount demand, Amount capacity, Worksheet sheet, Amount needed) =>
         new(key, subject, new MemberCheck(state.Combination.Key, state.Sense, demand, capacity, sheet.Done, needed));

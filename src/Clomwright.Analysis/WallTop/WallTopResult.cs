@@ -1,3 +1,4 @@
+using Clomwright.Analysis.Loads;
 using Clomwright.Analysis.Members;
 using Clomwright.Evidence;
 using Clomwright.Geometry;
@@ -9,6 +10,9 @@ public sealed record WallTopResult
 {
     /// <summary>Each header: bending, shear and bearing on cob.</summary>
     public required Sequence<CheckedMember> Headers { get; init; }
+
+    /// <summary>Both ends of every header that is computed, with the bearing that each asks.</summary>
+    public required Sequence<HeaderEnd> HeaderEnds { get; init; }
 
     /// <summary>Each tee against the uplift that comes to it.</summary>
     public required Sequence<CheckedMember> Tees { get; init; }
@@ -37,6 +41,32 @@ public sealed record WallTopResult
     /// <summary>How.</summary>
     public Sequence<Calculation> Calculations =>
         [.. Headers.Concat(Tees).Concat(Bearing).Concat(Beam).Concat(Lateral).Select(m => m.How).OfType<Calculation>()];
+}
+
+/// <summary>One end of a header on the cob, in its hardest combination.</summary>
+/// <param name="Opening">Name of the opening.</param>
+/// <param name="Left">Whether it is the left end, seen from inside.</param>
+/// <param name="Force">What presses there with all the cob above it counted, N.</param>
+/// <param name="Needed">Length of bearing at which it presses with what the cob is allowed, m; null where no length does, because the cob above alone presses too hard.</param>
+public sealed record HeaderEnd(string Opening, bool Left, double Force, double? Needed)
+{
+    /// <summary>Of the force, what comes from poles, N.</summary>
+    public required double Poles { get; init; }
+
+    /// <summary>From middle to middle of the bearings, m.</summary>
+    public required double Span { get; init; }
+
+    /// <summary>What would press there if the cob above arched, N; null where there is too little above to arch.</summary>
+    public required double? Arched { get; init; }
+
+    /// <summary>Length of bearing for that, m; null without arching, or where no length does.</summary>
+    public required double? NeededArched { get; init; }
+
+    /// <summary>The combination that governs.</summary>
+    public required Combination Combination { get; init; }
+
+    /// <summary>Its pattern.</summary>
+    public required string Sense { get; init; }
 }
 
 /// <summary>One straight piece of the bond beam. Its line keeps within a fifth of the beam's width of the curve.</summary>

@@ -68,7 +68,7 @@ internal static class OpeningCard
 
         if (place.Header is { } header)
         {
-            rows.Add(Size(scene, "opening.bearing", o.Header!.Bearing, Tag.Given));
+            rows.AddRange(HeaderBearing.Rows(scene, place));
             rows.Add(Size(scene, header.ProudInside > 0 ? "opening.header-proud" : "opening.header-buried", Amount.Metres(Math.Abs(header.ProudInside)), Tag.Computed));
         }
 
@@ -97,10 +97,10 @@ internal static class OpeningCard
         ], Styles.BodyStrong) { Above = 4, Across = 2 };
     }
 
-    private static Row Size(Scene scene, string key, string first, string note) =>
+    public static Row Size(Scene scene, string key, string first, string note) =>
         new(scene.Say.Say(key), new Cell(first) { Lettering = Styles.BodyStrong }, new Cell(note) { Lettering = Styles.Small });
 
-    private static Row Size(Scene scene, string key, Amount amount, Tag tag) => Size(scene, key, scene.Say.One(amount), scene.Say.Other(amount), tag);
+    public static Row Size(Scene scene, string key, Amount amount, Tag tag) => Size(scene, key, scene.Say.One(amount), scene.Say.Other(amount), tag);
 
     private static Row Size(Scene scene, string key, string first, string second, Tag tag) =>
         new(scene.Say.Say(key), new Cell(first) { Lettering = Styles.BodyStrong }, new Cell(Wording.Dotted(second, scene.Say.Say(tag))) { Lettering = Styles.Small });

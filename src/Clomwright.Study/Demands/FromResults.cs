@@ -28,10 +28,10 @@ internal static class FromResults
             .. roof.Reciprocal.Value is { } frame ? OfReciprocal.Frame(house, frame, missing)
                 : roof.Plain.Value is { } plain ? OfPlain(plain, missing)
                 : Nothing(house.Roof, Why(roof)),
-            .. top.Headers.Select(header => header.Key == "header-bearing" ? Length(house, OnCob(Leaning(Member(header, missing), top, ["cob-wet", "cob-bearing"]), mix), header) : Leaning(Member(header, missing), top, ["cob-wet"])),
+            .. top.Headers.Select(header => header.Key == "header-bearing" ? Length(house, top, OnCob(Leaning(Member(header, missing), top, ["cob-wet", "cob-bearing"]), mix), header) : Leaning(Member(header, missing), top, ["cob-wet"])),
             .. OfWallTop.Demands(geometry, top, missing),
             .. Seats(house, top),
-            .. top.Bearing.Select(seat => Spread(OnCob(Leaning(Member(seat, missing), top, ["cob-bearing"]), mix), seat)),
+            .. top.Bearing.Select(seat => OnCob(Leaning(Member(seat, missing), top, ["cob-bearing"]), mix)),
             .. Deck(roof, missing),
             .. roof.Fixings.Select(check => Fixing(check, missing)),
         ];
@@ -58,11 +58,29 @@ internal static class FromResults
     private static CheckedDemand OnCob(CheckedDemand demand, MixResult mix) => demand.NotChecked is not null || mix.Strength.Tag != Tag.Measured ? demand
         : demand with { Notes = demand.Notes.Plus(Message.Of("study.demand.cob-measured", ("why", mix.Strength.Why), ("allowed", new Amount(mix.Strength.Allowable, Dimension.Stress)))) };
 
-    /// <summary>The bearing that is described beside the one that the pressure asks.</summary>
-    private static CheckedDemand Length(House house, CheckedDemand demand, CheckedMember header) =>
-        header.Check.Value is { Needed: { } needed } && house.Openings.FirstOrDefault(o => $"{o.Name}/header" == header.Subject)?.Header is { } made
-            ? demand with { Notes = demand.Notes.Plus(Message.Of("study.demand.header-length", ("given", made.Bearing), ("needed", needed))) }
-            : demand;
+    /// <summary>The bearing that is described beside the one that the pressure asks at each end, and what would be left of it if the cob above arched.</summary>
+    private static CheckedDemand Length(House house, WallTopResult top, CheckedDemand demand, CheckedMember header)
+    {
+        var made = house.Openings.FirstOrDefault(o => $"{o.Name}/header" == header.Subject)?.Header;
+        HeaderEnd? End(bool left) => top.HeaderEnds.FirstOrDefault(e => $"{e.Opening}/header" == header.Subject && e.Left == left);
+        if (demand.NotChecked is not null || made is null || End(true) is not { } first || End(false) is not { } second)
+        {
+            return demand;
+        }
+
+        static Argument Asked(HeaderEnd end) => end.Needed is { } needed ? Amount.Metres(needed) : new Message("study.demand.header-no-length");
+        return demand with
+        {
+            Notes =
+            [
+                .. demand.Notes,
+                Message.Of("study.demand.header-length", ("given", made.Bearing), ("left", Asked(first)), ("right", Asked(second))),
+                first.NeededArched is { } left && second.NeededArched is { } right
+                    ? Message.Of("study.demand.header-arched", ("left", Amount.Metres(left)), ("right", Amount.Metres(right)))
+                    : new Message("study.demand.header-no-arch"),
+            ],
+        };
+    }
 
     private static IEnumerable<CheckedDemand> OfPlain(PlainResult plain, Message? missing) =>
     [
@@ -99,12 +117,6 @@ internal static class FromResults
             Notes = [Message.Of("study.demand.seat-rise", ("piece", seat.Piece), ("rise", Amount.Metres(seat.Rise)), ("off", Amount.Metres(Math.Abs(seat.OffCentre))))],
         });
 
-    /// <summary>A spread of 45 degrees is the least: too much pressure by it is not yet too much, and a person says what a stiff beam does.</summary>
-    private static CheckedDemand Spread(CheckedDemand demand, CheckedMember seat) => demand is not { Demand: { } pressure, Capacity: { } allowed } ? demand : demand with
-    {
-        Question = Message.Of("study.ask.seat-pressure", ("pole", seat.Subject), ("pressure", pressure), ("allowed", allowed), ("needed", seat.Check.Value!.Needed!.Value)),
-    };
-
     /// <summary>Sag is held under weight and snow alone.</summary>
     public static bool IsSag(CheckedMember member) => member.Key is "ring-sag" or "rafter-sag";
 
@@ -123,7 +135,8 @@ internal static class FromResults
         : check.Combination.Length == 0 ? Message.Of("study.demand.governs-hardest", ("sense", new Message($"study.sense.{check.Sense}")))
         : Message.Of("study.demand.governs", ("combination", check.Combination), ("sense", new Message($"study.sense.{check.Sense}")));
 
-    private static IEnumerable<Message> Wanting(string key, MemberCheck check) => key != "header-bearing" && check.Needed is { } needed && check.Use > 0 ? [Message.Of("study.demand.needed", ("needed", needed))] : [];
+    private static IEnumerable<Message> Wanting(string key, MemberCheck check) => key != "header-bearing" && check.Needed is { } needed && check.Use > 0
+        ? [Message.Of(key == "bearing-stress" ? "study.demand.needed-beam" : "study.demand.needed", ("needed", needed))] : [];
 
     /// <summary>Whose numbers behind a check nobody could read again.</summary>
     public static IEnumerable<Message> Unsure(MemberCheck check)

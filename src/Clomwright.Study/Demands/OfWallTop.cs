@@ -16,7 +16,7 @@ internal static class OfWallTop
     public static IEnumerable<CheckedDemand> Demands(HouseGeometry geometry, WallTopResult top, Message? missing) =>
     [
         .. top.Tees.Select(tee => Tee(FromResults.Member(tee, missing), tee, top)),
-        .. geometry.Tees.Count > 0 ? [Gap(geometry)] : Array.Empty<CheckedDemand>(),
+        .. geometry.Tees.Count > 0 ? Gaps(geometry) : [],
         // Laps and their places do not lean on loads.
         .. top.Beam.Select(check => FromResults.Member(check, check.Key is "bond-beam-lap" or "lap-places" ? null : missing) is var demand && check.Key == "lap-places" && demand.NotChecked is null
             ? demand with { Question = Pressed(top), Notes = [] } : demand),
@@ -43,17 +43,38 @@ internal static class OfWallTop
         double Density(string key) => ((Argument.Quantity)top.Assumptions.First(a => a.Key == key).Value).Value.Si;
     }
 
-    /// <summary>The widest stretch of bond beam without a tee, as the wall lets them stand.</summary>
-    private static CheckedDemand Gap(HouseGeometry geometry)
+    /// <summary>
+    /// The widest stretch of bond beam without a tee, as the wall lets them stand, which a person may accept over an opening; and every too wide stretch on which a pole lands with no tee within half the
+    /// spacing written, which falls short.
+    /// </summary>
+    private static IEnumerable<CheckedDemand> Gaps(HouseGeometry geometry)
     {
-        var tees = geometry.Tees;
-        var widest = tees.MaxBy(t => t.ToNext)!;
-        var next = tees[widest.Number % tees.Count];
-        Amount gap = Amount.Metres(widest.ToNext), spacing = geometry.House.Tees!.Spacing;
-        return CheckedDemand.Held("tee-gap", $"tee {widest.Number} to {next.Number}", gap, spacing) with
+        var spacing = geometry.House.Tees!.Spacing;
+        var bare = geometry.Tees.Where(t => t.ToNext > spacing.Metres).Select(t => (Tee: t, Poles: Bare(geometry, t))).Where(g => g.Poles.Count > 0).ToList();
+        return bare.Count > 0
+            ? bare.Select(g => Gap(geometry, g.Tee) with { Notes = [Message.Of("study.demand.tee-bare", ("poles", new Argument.List(g.Poles)), ("half", Amount.Metres(spacing.Metres / 2))), new Message("study.demand.tee-gap")] })
+            : [Widest(geometry, geometry.Tees.MaxBy(t => t.ToNext)!)];
+    }
+
+    /// <summary>Poles that land between a tee and the next one, further than half the spacing written from both.</summary>
+    private static Sequence<Argument> Bare(HouseGeometry geometry, TeePlace tee)
+    {
+        var (curve, half) = (geometry.Curve, geometry.House.Tees!.Spacing.Metres / 2);
+        var next = geometry.Tees[tee.Number % geometry.Tees.Count];
+        var length = geometry.Tees.Count == 1 ? curve.Length : curve.Wrap(next.Station - tee.Station);
+        return geometry.Landings.Where(l => !l.Secondary && curve.Wrap(l.Station - tee.Station) is var on && on > half && length - on > half).Select(l => (Argument)l.Name).ToSequence();
+    }
+
+    private static CheckedDemand Widest(HouseGeometry geometry, TeePlace tee)
+    {
+        Amount gap = Amount.Metres(tee.ToNext), spacing = geometry.House.Tees!.Spacing;
+        return Gap(geometry, tee) with
         {
-            Question = Message.Of("study.ask.tee-gap", ("from", widest.Number), ("to", next.Number), ("gap", gap), ("spacing", spacing)),
-            Notes = widest.ToNext > spacing.Si ? [new Message("study.demand.tee-gap")] : [],
+            Question = Message.Of("study.ask.tee-gap", ("from", tee.Number), ("to", tee.Number % geometry.Tees.Count + 1), ("gap", gap), ("spacing", spacing)),
+            Notes = tee.ToNext > spacing.Si ? [new Message("study.demand.tee-gap"), new Message("study.demand.tee-computed")] : [],
         };
     }
+
+    private static CheckedDemand Gap(HouseGeometry geometry, TeePlace tee) => CheckedDemand.Held(
+        "tee-gap", $"tee {tee.Number} to {tee.Number % geometry.Tees.Count + 1}", Amount.Metres(tee.ToNext), geometry.House.Tees!.Spacing);
 }

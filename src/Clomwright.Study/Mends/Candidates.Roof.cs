@@ -93,7 +93,19 @@ internal static partial class Candidates
         ? [new Edit.ChangeOpening(opening.Name, opening with { Header = header with { Depth = need.Stock(header.Depth.Metres * growth(need.Ratio)) } })]
         : [];
 
-    private static IEnumerable<Edit> LongerBearing(Need need) => need.Opening is { Header: { } header } opening && need.Ratio is > 1 and < LargestRatio
-        ? [.. new[] { 1, 1.25, 1.5 }.Select(more => new Edit.ChangeOpening(opening.Name, opening with { Header = header with { Bearing = need.Up(header.Bearing.Metres * need.Ratio * more) } }))]
-        : [];
+    /// <summary>Ends as long as the load asks of the harder one; a header one piece wider, with ends as they are and as long as that.</summary>
+    private static IEnumerable<Edit> LongerBearing(Need need)
+    {
+        if (need.Opening is not { Header: { } header } opening || !(need.Ratio is > 1 and < LargestRatio))
+        {
+            return [];
+        }
+
+        var asked = need.Study.WallTop.HeaderEnds.Where(e => e.Opening == opening.Name).Select(e => e.Needed).ToList();
+        var wider = header with { Pieces = header.Pieces + 1 };
+        Header[] tried = asked.Count > 0 && asked.All(a => a is not null)
+            ? [header with { Bearing = need.Up(asked.Max()!.Value) }, wider, wider with { Bearing = need.Up(asked.Max()!.Value) }]
+            : [wider];
+        return tried.Select(made => new Edit.ChangeOpening(opening.Name, opening with { Header = made }));
+    }
 }

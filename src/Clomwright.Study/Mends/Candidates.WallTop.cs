@@ -64,6 +64,53 @@ internal static partial class Candidates
         ]
         : [];
 
+    /// <summary>Room for a tee under a pole between two openings: cross pads on which their headers may bear less, 8 in being what practice asks on a pad; a shorter bar; both.</summary>
+    private static IEnumerable<Edit> RoomForTees(Need need)
+    {
+        if (need.House.Tees is not { } tees)
+        {
+            return [];
+        }
+
+        var pads = Padded(need).ToList();
+        Edit shorter = new Edit.ChangeTees(tees with { Bar = Share(tees.Bar, 0.75) }), shortest = new Edit.ChangeTees(tees with { Bar = Share(tees.Bar, 0.5) });
+        return pads.Count == 0 ? [shorter, shortest] : [new Edit.Several(pads.ToSequence()), shorter, new Edit.Several([.. pads, shorter]), shortest, new Edit.Several([.. pads, shortest])];
+    }
+
+    /// <summary>Headers that reach into the stretch between two tees, on pads.</summary>
+    private static IEnumerable<Edit> Padded(Need need)
+    {
+        var tees = need.Geometry.Tees;
+        var curve = need.Geometry.Curve;
+        var tee = tees.FirstOrDefault(t => $"tee {t.Number} to {t.Number % tees.Count + 1}" == need.Subject);
+        if (tee is null)
+        {
+            return [];
+        }
+
+        var length = curve.Wrap(tees[tee.Number % tees.Count].Station - tee.Station);
+        return need.Geometry.Openings
+            .Where(o => curve.Wrap(o.Station - tee.Station) < length && o.Opening.Header is { } header && (!header.CrossPad || header.Bearing > OnPad))
+            .Select(o => new Edit.ChangeOpening(o.Opening.Name, o.Opening with { Header = o.Opening.Header! with { CrossPad = true, Bearing = o.Opening.Header.Bearing > OnPad ? OnPad : o.Opening.Header.Bearing } }));
+    }
+
+    private static readonly Length OnPad = Length.FromInches(8);
+
+    /// <summary>A deeper bond beam spreads a pole's force further along the wall, a wider one across it; enough for the pole that presses hardest, for the beam is one.</summary>
+    private static IEnumerable<Edit> SpreadFurther(Need need)
+    {
+        var hardest = need.Study.WallTop.Bearing.Where(b => b.Check.Is).Select(b => b.Check.Value!).MaxBy(c => c.Use);
+        if (need.House.BondBeam is not { } beam || hardest is not { Use: > 1 and < LargestRatio, Needed: { } width })
+        {
+            return [];
+        }
+
+        Edit[] deeper = [.. ((double[])[1.2, 1.5, 2, 3]).Select(more => new Edit.ChangeBondBeam(beam with { Depth = need.Stock(beam.Depth.Metres * more) }))];
+        Edit[] wider = [.. ((int[])[0, 1, 2]).Select(steps => new Edit.ChangeBondBeam(beam with { Width = need.Stock(width.Si) + need.StockStep * steps }))];
+        var both = new Edit.ChangeBondBeam(beam with { Width = need.Stock(width.Si), Depth = need.Stock(beam.Depth.Metres * 1.5) });
+        return [deeper[0], wider[0], deeper[1], wider[1], deeper[2], wider[2], both, deeper[3]];
+    }
+
     /// <summary>Tees closer together and deeper hold the beam and the wall; keys closer together the cob.</summary>
     private static IEnumerable<Edit> Sideways(Need need)
     {

@@ -148,6 +148,8 @@ internal static class Differences
     private static IEnumerable<Message> Header(Opening before, Opening after) =>
     [
         .. Changed("header-deep", before.Header?.Depth, after.Header?.Depth, after.Name), .. Changed("header-bearing", before.Header?.Bearing, after.Header?.Bearing, after.Name),
+        .. before.Header is { } was && after.Header is { } now && was.Pieces != now.Pieces ? (Message[])[Message.Of("study.change.header-pieces", ("now", now.Pieces), ("was", was.Pieces), ("name", after.Name))] : [],
+        .. before.Header is { CrossPad: false } && after.Header is { CrossPad: true } ? (Message[])[Message.Of("study.change.header-pad", ("name", after.Name))] : [],
     ];
 
     private static IEnumerable<Message> Counted(int was, int now) => was == now ? [] : [Message.Of("study.change.poles", ("now", now), ("was", was))];

@@ -46,7 +46,7 @@ public sealed class WallTopTests
         var door = geometry.Openings.Single(o => o.Opening.Name == "door");
         var header = door.Header!;
         var height = geometry.Wall.Top.Metres - header.Top;
-        var beam = 0.254 * 0.1016 * 5500;
+        var beam = 0.254 * 0.1524 * 5500;
         var cob = 19_000 * height * geometry.Wall.ThicknessAt(header.Top + height / 2) + beam;
         var check = top.Headers.Single(h => h.Key == "header-bending" && h.Subject == "door/header").Check.Value!;
         var span = 0.9144 + 0.3048;
@@ -55,6 +55,69 @@ public sealed class WallTopTests
         Near.Relative(cob, check.How.Steps.Single(s => s.Key == "header-cob").Result.Value.Si, 1e-9);
         Printed.Holds(top.Calculations);
         Printed.HaveWords(top.Assumptions);
+    }
+
+    // Rank independent: at each end half the span's cob and what stands on the end's outer half, worked here; were it to arch, a triangle half as high as the span in its place; over width and 80 kPa.
+    [Fact]
+    public void HeaderEnds_AwayFromPoles_AskForTheirCob()
+    {
+        var house = Houses.Round(Length.FromFeet(18)) with
+        {
+            Site = new Site { Loads = "asce7-16", GroundSnow = new Stress(1500), WindSpeed = new Speed(45), Exposure = "B" },
+            Wall = Houses.Round(Length.FromFeet(18)).Wall with { Top = Length.FromFeet(10) },
+            Openings = [Houses.Door("door", 0) with { Header = new Header(3, Length.FromInches(4), Length.FromInches(6), Length.FromInches(12)) }],
+            // Its nearest poles land 45 degrees, 7 ft, away: their spread at 45 degrees ends before the header does.
+            Roof = new Building.Roof.Reciprocal(4, Length.FromInches(33), PoleSize.Even(Length.FromInches(8))) { Eave = Length.FromInches(24), Deck = Length.FromInches(1), FirstBearing = new Angle(45) },
+        };
+        var (geometry, _, top) = Of(house);
+        var place = geometry.Openings.Single();
+        var header = place.Header!;
+        var height = geometry.Wall.Top.Metres - header.Top;
+        var thickness = geometry.Wall.ThicknessAt(header.Top + height / 2);
+        double width = place.Opening.Width.Metres, bearing = 0.3048, span = width + bearing;
+        var cob = 19_000 * height * thickness;
+        var even = cob * (span + bearing) / 2;
+        var perLength = header.TotalWidth * 80_000;
+        Assert.True(height > span / 2);
+        Assert.Equal(2, top.HeaderEnds.Count);
+        Assert.All(top.HeaderEnds, e =>
+        {
+            Near.Relative(even, e.Force, 1e-9);
+            // w_c (width + 2 l)/2 = b p_a l, solved for l.
+            Near.Relative(cob * width / 2 / (perLength - cob), e.Needed!.Value, 1e-9);
+            Near.Relative(19_000 * thickness * (span * span / 8 + height * bearing / 2), e.Arched!.Value, 1e-9);
+            // The triangle with the length that would do: its force is what that length may carry.
+            var l = e.NeededArched!.Value;
+            Near.Relative(perLength * l, 19_000 * thickness * ((width + l) * (width + l) / 8 + height * l / 2), 1e-9);
+        });
+        Near.Relative(even / (header.TotalWidth * bearing), top.Headers.Single(h => h.Key == "header-bearing").Check.Value!.Demand.Si, 1e-9);
+        Printed.Holds(top.Calculations);
+    }
+
+    // Rank property: the end nearer to a pole asks for the longer bearing, and mirrored the other does.
+    [Theory]
+    [InlineData(10, false)]
+    [InlineData(-10, true)]
+    public void HeaderEnd_NearerToAPole_AsksForMore(double pole, bool left)
+    {
+        var house = Houses.HeronPoint with { Openings = [Houses.HeronPoint.Openings[0] with { Along = Along.At(new Angle(0)) }], Roof = ((Building.Roof.Reciprocal)Houses.HeronPoint.Roof!) with { FirstBearing = new Angle(pole) } };
+        var ends = Of(house).Top.HeaderEnds;
+        Assert.True(ends.Single(e => e.Left == left).Needed > ends.Single(e => e.Left != left).Needed);
+    }
+
+    // Rank property: with the length that an end asks, the harder end presses with exactly what the cob is allowed. 1e-6: written lengths are whole nanometres.
+    [Fact]
+    public void HeaderEnd_WithTheLengthItAsks_UsesTheCobWhole()
+    {
+        var house = Houses.HeronPoint;
+        for (var i = 0; i < 3; i++)
+        {
+            var needed = Of(house).Top.HeaderEnds.Where(e => e.Opening == "door").Max(e => e.Needed!.Value);
+            var door = house.Openings.Single(o => o.Name == "door");
+            house = new Edit.ChangeOpening("door", door with { Header = door.Header! with { Bearing = Length.Nearest(needed) } }).Apply(house);
+        }
+
+        Near.Relative(1, Of(house).Top.Headers.Single(h => h is { Key: "header-bearing", Subject: "door/header" }).Check.Value!.Use, 1e-6);
     }
 
     // Rank property: a pole landing over a header makes it work harder than one turned away.

@@ -27,7 +27,7 @@ internal static class FoundationSheet
         var scale = DrawingScale.Fitting(say.First, s =>
         {
             var d = new FoundationDrawing(scene.Geometry, s.PaperPerMetre);
-            return d.Right - d.Left + LabelGap + LabelWidth <= content.Width && d.Foot - d.Top + 6 <= content.Height * 0.64;
+            return d.Right - d.Left + LabelGap + LabelWidth <= content.Width && d.Foot - d.Top + 6 <= content.Height * 0.5;
         });
         var drawing = new FoundationDrawing(scene.Geometry, scale.PaperPerMetre);
         var board = new Board();
@@ -115,7 +115,7 @@ internal static class FoundationSheet
             scene.Cell(check.Demand) with { Lettering = Styles.BodyStrong },
             scene.Cell(allowed),
             new Cell(say.One(Amount.Fraction(check.Demand.Si / allowed.Si))),
-            new Cell(stage.Length == 0 ? "" : check.Subject, stage),
+            check.Demand.Dimension == Dimension.Fraction ? new Cell(stage.Length == 0 ? "" : Wording.Dotted(check.Subject, stage)) : new Cell(stage.Length == 0 ? "" : check.Subject, stage),
             isShort ? new Cell(say.Say("raising.short")) { Lettering = Styles.BodyStrong }
                 : missing is not null ? new Cell(say.Say("not-checked")) { Lettering = Styles.BodyStrong }
                 : new Cell(say.Say(within)));
@@ -147,8 +147,7 @@ internal static class FoundationSheet
 
         if (facts.Count > 0)
         {
-            yield return new Facts(facts, Styles.BodyStrong) { Above = 3, Across = 4 };
-            yield return new Paragraph(say.Say("foundation.side-by-side"), Styles.Small) { Above = 1.5 };
+            yield return new Stack([new Facts(facts, Styles.BodyStrong) { Across = 4 }, new Paragraph(say.Say("foundation.side-by-side"), Styles.Small) { Above = 1.5 }]) { Above = 3 };
         }
     }
 

@@ -5,36 +5,42 @@ using Clomwright.Papers.Layout;
 
 namespace Clomwright.Papers.Sheets;
 
-/// <summary>Rows of an opening card on how long the ends of its header rest on cob: described, asked by practice, and asked by the load at each end.</summary>
+/// <summary>How long the ends of a header rest on cob: described, asked by practice, and asked by the load at each end.</summary>
 internal static class HeaderBearing
 {
-    public static IEnumerable<Row> Rows(Scene scene, OpeningPlace place)
+    /// <summary>The lengths in a row with a note; nothing without a header.</summary>
+    public static IEnumerable<Block> Of(Scene scene, OpeningPlace place)
     {
+        if (place.Opening.Header is not { } made || place.Header is null)
+        {
+            return [];
+        }
+
         var say = scene.Say;
-        yield return OpeningCard.Size(scene, "opening.bearing", place.Opening.Header!.Bearing, Tag.Given);
-        if (Practice(scene, place) is var (limit, source))
-        {
-            yield return OpeningCard.Size(scene, "opening.bearing-practice", say.One(limit), Wording.Dotted(say.Other(limit), source));
-        }
-
+        var practice = Practice(scene, place);
         var ends = scene.Set.WallTop?.HeaderEnds.Where(e => e.Opening == place.Opening.Name).ToList() ?? [];
-        if (ends.Count == 0)
-        {
-            yield return new Row(say.Say("opening.bearing-load"), new Cell(say.Say("not-checked")) { Lettering = Styles.BodyStrong }, new Cell(say.Say("opening.bearing-unknown")) { Lettering = Styles.Small });
-        }
-
-        foreach (var end in ends)
-        {
-            var key = end.Left ? "opening.bearing-left" : "opening.bearing-right";
-            yield return end.Needed is { } needed
-                ? OpeningCard.Size(scene, key, say.One(Amount.Metres(needed)), Wording.Dotted(say.Other(Amount.Metres(needed)), Arched(scene, end)))
-                : new Row(say.Say(key), new Cell("–") { Lettering = Styles.BodyStrong }, new Cell(say.Say("opening.bearing-none")) { Lettering = Styles.Small });
-        }
+        List<Fact> facts =
+        [
+            scene.Fact("opening.bearing", made.Bearing, Tag.Given),
+            .. practice is var (limit, _) ? (Fact[])[new Fact(say.Say("opening.bearing-practice"), say.One(limit), say.Other(limit))] : [],
+            .. ends.Count == 0 ? (Fact[])[new Fact(say.Say("opening.bearing-load"), say.Say("not-checked"), say.Say("opening.bearing-unknown"))] : ends.Select(e => End(scene, e)),
+        ];
+        return
+        [
+            new Facts(facts, Styles.BodyStrong) { Above = 3 },
+            new Paragraph(practice is var (_, source) ? say.Say("opening.bearing-note-practice", ("source", source)) : say.Say("opening.bearing-note"), Styles.Small) { Above = 1 },
+        ];
     }
 
-    private static string Arched(Scene scene, HeaderEnd end) => end.NeededArched is { } arched
-        ? scene.Say.Say("opening.bearing-arched", ("length", Amount.Metres(arched)))
-        : scene.Say.Say(Tag.Computed);
+    private static Fact End(Scene scene, HeaderEnd end)
+    {
+        var say = scene.Say;
+        var label = say.Say(end.Left ? "opening.bearing-left" : "opening.bearing-right");
+        return end.Needed is not { } needed ? new Fact(label, say.Say("opening.bearing-none"), say.Say("opening.bearing-too-hard"))
+            : new Fact(label, say.One(Amount.Metres(needed)), Wording.Dotted(say.Other(Amount.Metres(needed)), end.NeededArched is { } arched
+                ? say.Say("opening.bearing-arched", ("length", Amount.Metres(arched)))
+                : ""));
+    }
 
     /// <summary>What common practice asks of it, as the finding says.</summary>
     private static (Amount Limit, string Source)? Practice(Scene scene, OpeningPlace place)
@@ -47,6 +53,6 @@ internal static class HeaderBearing
             Verdict.FallsShort { Comparisons: [var asked, ..] } => asked,
             _ => null,
         };
-        return comparison is { } c ? (c.Limit, finding!.Clause.Source.Title) : null;
+        return comparison is { } c ? (c.Limit, Wording.Say(finding!.Clause.Source)) : null;
     }
 }

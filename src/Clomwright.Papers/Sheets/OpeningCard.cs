@@ -29,12 +29,12 @@ internal static class OpeningCard
         List<Block> blocks =
         [
             new Beside(
-                new Stack([new Picture(marks, marks.Bounds().Inset(-0.5)), .. Settling(scene, place)]),
+                new Stack([new Picture(marks, marks.Bounds().Inset(-0.5)), .. Settling(scene, place), .. HeaderBearing.Of(scene, place)]),
                 new Stack([Sizes(scene, place), .. Where(scene, place), .. Pieces(scene, place)]),
                 DrawingWidth / (SheetFrame.Content(scene.Portrait.Width, scene.Portrait.Height).Width - 6)),
             Cautions(scene, place),
             .. Steps(scene, place),
-            new Facts([.. Checks(place).Select(k => new Fact(say.Say(k), ""))], Styles.Body) { Above = 4 },
+            new Facts([.. Checks(place).Select(k => new Fact(say.Say(k), ""))], Styles.Body) { Above = 2.5 },
         ];
         return Draft.Flow(head, scene.Portrait, blocks, say);
     }
@@ -68,13 +68,12 @@ internal static class OpeningCard
 
         if (place.Header is { } header)
         {
-            rows.AddRange(HeaderBearing.Rows(scene, place));
             rows.Add(Size(scene, header.ProudInside > 0 ? "opening.header-proud" : "opening.header-buried", Amount.Metres(Math.Abs(header.ProudInside)), Tag.Computed));
         }
 
         rows.Add(Size(scene, "opening.bow-inside", Amount.Metres(place.BowInside), Tag.Computed));
         rows.Add(Size(scene, "opening.bow-outside", Amount.Metres(place.BowOutside), Tag.Computed));
-        return new Table([new(say.Say("kind." + o.Kind.ToString().ToLowerInvariant())) { Grows = 1 }, new("", Anchor.End), new("")], rows);
+        return new Table([new(say.Say("kind." + o.Kind.ToString().ToLowerInvariant())) { Grows = 1 }, new("", Anchor.End), new("")], rows) { Pad = 0.5 };
     }
 
     private static FrameGap? Forecast(Scene scene, OpeningPlace place) =>
@@ -97,10 +96,10 @@ internal static class OpeningCard
         ], Styles.BodyStrong) { Above = 4, Across = 2 };
     }
 
-    public static Row Size(Scene scene, string key, string first, string note) =>
+    private static Row Size(Scene scene, string key, string first, string note) =>
         new(scene.Say.Say(key), new Cell(first) { Lettering = Styles.BodyStrong }, new Cell(note) { Lettering = Styles.Small });
 
-    public static Row Size(Scene scene, string key, Amount amount, Tag tag) => Size(scene, key, scene.Say.One(amount), scene.Say.Other(amount), tag);
+    private static Row Size(Scene scene, string key, Amount amount, Tag tag) => Size(scene, key, scene.Say.One(amount), scene.Say.Other(amount), tag);
 
     private static Row Size(Scene scene, string key, string first, string second, Tag tag) =>
         new(scene.Say.Say(key), new Cell(first) { Lettering = Styles.BodyStrong }, new Cell(Wording.Dotted(second, scene.Say.Say(tag))) { Lettering = Styles.Small });
@@ -135,7 +134,7 @@ internal static class OpeningCard
                     Piece(scene, p),
                     .. scene.Pair(Amount.Metres(p.CutLength), Styles.Reading),
                 ])),
-            ]) { Above = 1.5 };
+            ]) { Above = 1.5, Pad = 0.35 };
         if (place.Opening.Frame is null)
         {
             yield return new Paragraph(say.Say("opening.frame-unknown"), Styles.BodyStrong) { Above = 1.5 };
@@ -188,7 +187,7 @@ internal static class OpeningCard
         }
 
         keys.Add("step.leave-brace");
-        yield return new Heading(say.Say(o.Frame is null || o.Kind == OpeningKind.Glass ? "opening.steps" : o.Frame.First ? "opening.steps-frame" : "opening.steps-hole")) { Above = 4 };
+        yield return new Heading(say.Say(o.Frame is null || o.Kind == OpeningKind.Glass ? "opening.steps" : o.Frame.First ? "opening.steps-frame" : "opening.steps-hole")) { Above = 3 };
         yield return new Table([new("") { Grows = 1 }], [.. keys.Select((k, i) => new Row(new Cell($"{i + 1}  {say.Say(k)}") { Tick = true }))]) { Above = 1, Pad = 0.45 };
         yield return new Paragraph(say.Say("opening.practice"), Styles.Small) { Above = 1 };
     }

@@ -12,6 +12,12 @@ namespace Clomwright.Papers.Sheets;
 /// <summary>The tees: one drawn to scale with its measures, and each with its place, lift and boxes to tick.</summary>
 internal static class TeeSheet
 {
+    /// <summary>Room for the words left of the drawing, mm.</summary>
+    private const double Labels = 31;
+
+    /// <summary>Share of the width that a drawing may take to have its measures beside it.</summary>
+    private const double WidestBeside = 0.62;
+
     public static IEnumerable<Draft> Of(Scene scene)
     {
         if (scene.Set.WallTop is not { } top || scene.House.Tees is not { } made)
@@ -23,11 +29,46 @@ internal static class TeeSheet
         List<Block> blocks =
         [
             new Cautions(say.Say("caution.title"), [say.Say("caution.tee-lifting"), say.Say("caution.platform"), say.Say("caution.tee-under"), say.Say("caution.wet-wall")]),
-            .. scene.Geometry.Tees.Count > 0 ? (Block[])[Drawn(scene, made)] : [],
-            .. List(scene, made, top),
+            Head(scene, made),
+            .. List(scene, top),
             .. BondBeamSheet.Sideways(scene, top),
         ];
         return Draft.Flow(new SheetHead("tees", say.Say("tees.title"), Clock.Drawing, say.Say("tees.scale")), scene.Portrait, blocks, say);
+    }
+
+    /// <summary>The drawing with the measures beside it; under it where it is too wide for that, alone where no tee stands.</summary>
+    private static Block Head(Scene scene, Tees made)
+    {
+        var facts = Measures(scene, made);
+        if (scene.Geometry.Tees.Count == 0)
+        {
+            return facts with { Across = 4 };
+        }
+
+        var drawn = Drawn(scene, made);
+        var share = drawn.View.Width / (SheetFrame.Content(scene.Portrait.Width, scene.Portrait.Height).Width - Beside.Gutter);
+        return share <= WidestBeside ? new Beside(new Stack([drawn]), new Stack([facts]), share) { Above = 3 } : new Stack([drawn, facts with { Across = 4, Above = 3 }]) { Above = 3 };
+    }
+
+    private static Facts Measures(Scene scene, Tees made)
+    {
+        var (say, g) = (scene.Say, scene.Geometry);
+        return new Facts(
+        [
+            new Fact(say.Say("bond-beam.tee-count"), say.One(Amount.Count(g.Tees.Count)), say.Say(Tag.Computed)),
+            scene.Fact("bond-beam.leg", made.Depth, Tag.Given),
+            scene.Fact("bond-beam.bar", made.Bar, Tag.Given),
+            .. made.Timber is { } timber ? (Fact[])[scene.Fact("tees.timber", timber, Tag.Given)] : [],
+            .. made.Bolt is { } bolt ? (Fact[])[scene.Fact("tees.bolt", bolt, Tag.Given)] : [],
+            scene.Fact("tees.leg-length", Amount.Metres(made.Depth.Metres + (scene.House.BondBeam?.Depth.Metres ?? 0)), Tag.Computed),
+            scene.Fact("bond-beam.spacing", made.Spacing, Tag.Given),
+            // All bars lie at one height.
+            .. g.Tees is [var first, ..] ? (Fact[])
+            [
+                scene.Fact("bond-beam.tee-height", Amount.Metres(first.BarHeight), Tag.Computed),
+                new Fact(say.Say("tees.lift"), (first.Lift + 1).ToString(CultureInfo.InvariantCulture), say.Say(Tag.Computed)),
+            ] : [],
+        ], Styles.Heading) { Across = 3 };
     }
 
     /// <summary>One tee seen from inside the house, between wall top and bar, with the bond beam over it.</summary>
@@ -76,22 +117,12 @@ internal static class TeeSheet
         }
 
         board.Add(new Text(say.Say("tees.whole-cob"), new PaperPoint(-half - 3, depth / 2 + 1), Styles.Small, Anchor.End));
-        return new Picture(board.Marks, new PaperBox(-half - 45, -beam - 2, half + 45, under + 7)) { Above = 2 };
+        return new Picture(board.Marks, new PaperBox(-half - Labels, -beam - 2, half + 18, under + 6));
     }
 
-    private static IEnumerable<Block> List(Scene scene, Tees made, WallTopResult top)
+    private static IEnumerable<Block> List(Scene scene, WallTopResult top)
     {
         var (say, g) = (scene.Say, scene.Geometry);
-        yield return new Facts(
-        [
-            new Fact(say.Say("bond-beam.tee-count"), say.One(Amount.Count(g.Tees.Count)), say.Say(Tag.Computed)),
-            scene.Fact("bond-beam.leg", made.Depth, Tag.Given),
-            scene.Fact("bond-beam.bar", made.Bar, Tag.Given),
-            .. made.Timber is { } timber ? (Fact[])[scene.Fact("tees.timber", timber, Tag.Given)] : [],
-            .. made.Bolt is { } bolt ? (Fact[])[scene.Fact("tees.bolt", bolt, Tag.Given)] : [],
-            scene.Fact("tees.leg-length", Amount.Metres(made.Depth.Metres + (scene.House.BondBeam?.Depth.Metres ?? 0)), Tag.Computed),
-            scene.Fact("bond-beam.spacing", made.Spacing, Tag.Given),
-        ], Styles.Heading) { Above = 3 };
         if (g.Tees.Count == 0)
         {
             yield return RoofPoles.NotChecked(scene, new Message("papers.bond-beam.no-tees")) with { Above = 1.5 };
@@ -100,8 +131,7 @@ internal static class TeeSheet
 
         yield return new Table(
             [
-                new(say.Say("bond-beam.tee")), new(say.Say("tees.pole")), new(say.Say("bond-beam.tee-station"), Anchor.End), new(say.Say("bond-beam.tee-next"), Anchor.End), new(say.Say("tees.lift"), Anchor.End),
-                new(say.Say("bond-beam.tee-height"), Anchor.End), new(say.Say("bond-beam.uplift"), Anchor.End), new(say.Say("bond-beam.held"), Anchor.End), new("") { Grows = 1 },
+                new(say.Say("bond-beam.tee")), new(say.Say("tees.pole")), new(say.Say("bond-beam.tee-station"), Anchor.End), new(say.Say("bond-beam.tee-next"), Anchor.End), new(say.Say("bond-beam.uplift"), Anchor.End), new(say.Say("bond-beam.held"), Anchor.End), new("") { Grows = 1 },
                 new(say.Say("bond-beam.set")), new(say.Say("bond-beam.through")), new(say.Say("bond-beam.fixed")),
             ],
             [
@@ -111,14 +141,12 @@ internal static class TeeSheet
                     new Cell(t.Pole is { } pole ? Ids.Number(pole) : ""),
                     scene.Metres(t.Station) with { Lettering = Styles.BodyStrong },
                     scene.Metres(t.ToNext),
-                    new Cell((t.Lift + 1).ToString(CultureInfo.InvariantCulture)),
-                    scene.Metres(t.BarHeight),
                     .. Uplift(scene, top.Tees.FirstOrDefault(c => c.Key == "tee-uplift" && c.Subject == FormattableString.Invariant($"tee {t.Number}"))),
                     new Cell("") { Tick = true },
                     new Cell("") { Tick = true },
                     new Cell("") { Tick = true },
                 ])),
-            ]) { Above = 2 };
+            ]) { Above = 2, Pad = 0.4 };
         foreach (var why in top.Tees.Select(t => t.Check.NotChecked).OfType<Message>().Distinct())
         {
             yield return RoofPoles.NotChecked(scene, why) with { Above = 2 };

@@ -72,6 +72,9 @@ public sealed record Embed
     /// <summary>Goes through the whole wall.</summary>
     public bool Through { get; init; }
 
+    /// <summary>What a strap is anchored to; null where that is not described, and for all else.</summary>
+    public StrapAnchor? Anchor { get; init; }
+
     /// <summary>What it is for; printed in the register.</summary>
     public string? Note { get; init; }
 }

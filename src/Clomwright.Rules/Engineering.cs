@@ -114,6 +114,8 @@ internal static class Engineering
         ("pole-bending-crossing" or "pole-bending-plate" or "pole-foot" or "pole-stub" or "pole-shear" or "pole-crossing-bearing" or "ring-sag"
             or "crossing-opens" or "crossing-pinned" or "pin-strength" or "pole-loss" or "charlie-stick", not Roof.Reciprocal) => "not-reciprocal",
         ("seat-edge", { Seat: not { Bolt: not null } }) => "no-seat-bolt",
+        ("strap-uplift" or "strap-pull", _) when house.Embeds.All(e => e.Embed.Kind != EmbedKind.Strap) => "no-straps",
+        ("tee-uplift" or "tee-gap" or "tee-leg" or "tee-bar" or "tee-bolt", _) when house.House.Tees is null && house.Embeds.Any(e => e.Embed.Anchor is not null) => "straps-hold",
         ("drain-outlet", _) when house.House.Trench is null => "no-trench-described",
         ("header-bending" or "header-shear" or "header-sag" or HeaderPressure, _) when house.House.Openings.All(o => o.Header is null) => "no-headers",
         _ => null,
@@ -127,6 +129,7 @@ internal static class Engineering
     private static string Together(string rule) => rule switch
     {
         "tee-uplift" or "tee-gap" or "tee-leg" or "tee-bar" or "tee-bolt" => "tees",
+        "strap-uplift" or "strap-pull" => "straps",
         "header-bending" or "header-shear" or "header-sag" or HeaderPressure => "headers",
         "bond-beam-tension" or "bond-beam-bolts" or "bond-beam-lap" or "bond-beam-bending" or "lap-places" => "bond beam",
         "stem-bearing" => "stem",

@@ -110,6 +110,7 @@ internal static class RoofFigures
             ("arched", Computed(e.NeededArched, Dimension.Length, new Message(e.Arched is null ? "analysis.walltop.no-arch" : "analysis.walltop.no-length"))),
             ("combination", Name(e.Combination.Key))))),
         ("tees", Checks(top.Tees)),
+        ("straps", Checks(top.Straps)),
         ("beam", Checks(top.Beam)),
         ("lateral", Checks(top.Lateral)),
         ("bearing", Checks(top.Bearing)),

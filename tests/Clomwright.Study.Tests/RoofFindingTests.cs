@@ -260,6 +260,20 @@ public partial class RoofFindingTests
         Assert.IsType<Verdict.NeedsJudgement>(HouseStudy.Of(Heron).Findings.Single(f => f.Rule.Key == "tee-gap").Verdict);
     }
 
+    /// <summary>A strap's steel without its maker's sheet may fall short and is never met; with it both findings are met here, and without an anchor neither is.</summary>
+    [Fact]
+    public void AStrap_IsMetOnlyWithItsAnchorAndItsMakersSheet()
+    {
+        var strap = Heron.Embeds.Single(e => e.Kind == EmbedKind.Strap);
+        Assert.All(Of(strap), f => Assert.IsType<Verdict.Met>(f.Verdict));
+        var unsure = Of(strap with { Anchor = strap.Anchor! with { Pull = null } });
+        Assert.IsType<Verdict.Met>(unsure.Single(f => f.Rule.Key == "strap-uplift").Verdict);
+        Assert.Equal("study.demand.strap-fixings", Assert.IsType<Verdict.NotChecked>(unsure.Single(f => f.Rule.Key == "strap-pull").Verdict).Because.Key);
+        Assert.All(Of(strap with { Anchor = null }), f => Assert.IsType<Verdict.NotChecked>(f.Verdict));
+
+        List<Finding> Of(Embed made) => [.. HouseStudy.Of(new Edit.ChangeEmbed(strap.Name, made).Apply(Heron)).Findings.Where(f => f.Rule.Key is "strap-uplift" or "strap-pull")];
+    }
+
     /// <summary>A header's finding has what the load asks at each end beside what is described, with and without arching.</summary>
     [Fact]
     public void AHeader_SaysWhatEachEndAsks()

@@ -77,7 +77,11 @@ public static partial class Houses
             new Embed { Name = "door-hinge-low", Kind = EmbedKind.Deadman, Along = At(96), Height = In(16), Depth = In(8), Note = "bottom of the hinge side" },
             new Embed { Name = "door-hinge-middle", Kind = EmbedKind.Deadman, Along = At(96), Height = In(40), Depth = In(8) },
             new Embed { Name = "door-hinge-top", Kind = EmbedKind.Deadman, Along = At(96), Height = In(72), Depth = In(8) },
-            new Embed { Name = "eave-strap", Kind = EmbedKind.Strap, Face = Face.Outside, Along = At(0), Height = Ft(6), Note = "the first of one at each pole, down to the tee below" },
+            new Embed
+            {
+                Name = "eave-strap", Kind = EmbedKind.Strap, Face = Face.Outside, Along = At(349), Height = Ft(6), Width = Quarters(5),
+                Anchor = new StrapAnchor(In(24), In(8)) { Thickness = new Length(Length.PerInch / 16), Pull = new Force(2000) }, Note = "over the bond beam beside pole 1, nailed as its maker says",
+            },
         ],
         BondBeam = new BondBeam(In(10), In(6), Length.Zero) { Lap = In(15), Bolt = new Length(Length.PerInch / 2), Bolts = 5 },
         Tees = new Tees(Ft(4), In(24), In(10)) { Timber = In(4), Bolt = new Length(Length.PerInch / 2) },

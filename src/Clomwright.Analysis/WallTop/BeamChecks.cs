@@ -21,7 +21,7 @@ internal static class BeamChecks
 
     private static readonly Source Mechanics = Sources.Get("mechanics");
 
-    public static IEnumerable<CheckedMember> Of(HouseGeometry geometry, RoofResult roof, Sequence<BeamPiece> pieces)
+    public static IEnumerable<CheckedMember> Of(HouseGeometry geometry, RoofResult roof, Sequence<BeamPiece> pieces, Sequence<HoldDown> holds)
     {
         if (geometry.House.Roof is null)
         {
@@ -33,7 +33,7 @@ internal static class BeamChecks
             return [new("bond-beam-tension", Subject, new Message("analysis.members.no-beam")), new("bond-beam-bending", Subject, new Message("analysis.members.no-beam"))];
         }
 
-        return [.. Pulled(beam, geometry.House.Roof, roof, pieces), Bent(geometry, beam, roof.Combined), Places(beam, pieces)];
+        return [.. Pulled(beam, geometry.House.Roof, roof, pieces), Bent(geometry, beam, roof.Combined, holds), Places(beam, pieces)];
     }
 
     private static IEnumerable<CheckedMember> Pulled(BondBeam beam, Building.Roof kind, RoofResult roof, Sequence<BeamPiece> pieces)
@@ -109,8 +109,8 @@ internal static class BeamChecks
         CheckedMember Made(string key, Amount demand, Amount capacity, Worksheet steps, Amount need) => new(key, Subject, new MemberCheck("", sense, demand, capacity, steps.Done, need));
     }
 
-    /// <summary>The hardest simple span: between tees under poles that lift, or over an opening without a header under poles that press.</summary>
-    private static CheckedMember Bent(HouseGeometry geometry, BondBeam beam, CombinedStates combined)
+    /// <summary>The hardest simple span: between tees or straps under poles that lift, or over an opening without a header under poles that press.</summary>
+    private static CheckedMember Bent(HouseGeometry geometry, BondBeam beam, CombinedStates combined, Sequence<HoldDown> holds)
     {
         const string Key = "bond-beam-bending";
         if (Timber.Piece(beam.Material, beam.Width.Metres, beam.Depth.Metres) is not { } timber)
@@ -123,7 +123,7 @@ internal static class BeamChecks
             return new(Key, Subject, combined.Missing.Count > 0 ? combined.Missing[0] : new Message("analysis.roof.none"));
         }
 
-        if (geometry.Tees.Count == 0)
+        if (holds.Count == 0)
         {
             return new(Key, Subject, new Message("analysis.walltop.no-tees"));
         }
@@ -133,7 +133,7 @@ internal static class BeamChecks
             return new(Key, Subject, new Message("analysis.members.systems"));
         }
 
-        var tees = Spans(geometry).ToArray();
+        var tees = Spans(geometry, holds).ToArray();
         var holes = geometry.Openings.Where(o => o.Header is null).Select(o => (From: o.Widest.From, Length: o.Widest.Width)).ToArray();
         var tried = combined.States.SelectMany(s => (s.Combination.DeadIsLeast ? tees : holes).Select(x => (State: s, Moment: Moment(geometry, s, x.From, x.Length)))).ToArray();
         if (tried.Length == 0)
@@ -153,8 +153,8 @@ internal static class BeamChecks
             state.Combination.Key, state.Sense, stress.Value, fb.Value, sheet.Done, Amount.Metres(beam.Depth.Metres * Math.Sqrt(stress.Value.Si / fb.Value.Si))));
     }
 
-    private static IEnumerable<(double From, double Length)> Spans(HouseGeometry geometry) =>
-        geometry.Tees.Select((t, i) => (t.Station, Length: geometry.Tees.Count == 1 ? geometry.Curve.Length : geometry.Curve.Wrap(geometry.Tees[(i + 1) % geometry.Tees.Count].Station - t.Station)));
+    private static IEnumerable<(double From, double Length)> Spans(HouseGeometry geometry, Sequence<HoldDown> holds) =>
+        holds.Select((h, i) => (h.Station, Length: holds.Count == 1 ? geometry.Curve.Length : geometry.Curve.Wrap(holds[(i + 1) % holds.Count].Station - h.Station)));
 
     private static double Moment(HouseGeometry geometry, CombinedState state, double from, double length)
     {

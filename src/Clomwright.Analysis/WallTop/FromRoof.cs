@@ -33,17 +33,21 @@ public static class FromRoof
         var headers = new HeaderChecks(geometry, combined, WetCob, bearing);
         var top = geometry.Wall.Top.Metres;
         var offset = geometry.House.BondBeam?.Offset.Metres ?? 0;
+        var (holds, uncounted) = HoldDowns.Of(geometry);
+        var (tees, straps) = TeeChecks.Of(geometry, combined, DryCob, holds);
         var headed = geometry.Openings.Where(o => o.Header is not null && o.Opening.Header is not null).ToArray();
         return new WallTopResult
         {
             Headers = headed.SelectMany(headers.Of).ToSequence(),
             HeaderEnds = headed.SelectMany(o => headers.Ends(o)).ToSequence(),
-            Tees = TeeChecks.Of(geometry, combined, DryCob),
+            Tees = tees,
+            Straps = [.. straps, .. uncounted],
+            HoldDowns = holds,
             Seats = seats,
             Bearing = seating.Of(seats).ToSequence(),
             SeatEccentricity = seats.Count > 0 ? seats.Max(s => s.Share) : Math.Abs(offset) / geometry.Wall.ThicknessAt(top),
             BeamPieces = pieces,
-            Beam = BeamChecks.Of(geometry, roof, pieces).ToSequence(),
+            Beam = BeamChecks.Of(geometry, roof, pieces, holds).ToSequence(),
             Lateral = lateral.Checks,
             Assumptions =
             [

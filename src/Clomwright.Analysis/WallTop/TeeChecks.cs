@@ -6,55 +6,58 @@ using Clomwright.Geometry;
 
 namespace Clomwright.Analysis.WallTop;
 
-/// <summary>Each tee against the uplift of the poles near it, in the worst combination.</summary>
-/// <remarks>A pole's uplift goes to the two tees on either side of it by the lever rule along the bond beam. The cob a tee can lift ends half-way to the next tee and at the edge of an opening whose head is above its bar; the straight prism is counted.</remarks>
+/// <summary>Each tee and each strap with its anchor against the uplift of the poles near it, in the worst combination.</summary>
+/// <remarks>A pole's uplift goes to the two of them on either side of it by the lever rule along the bond beam. The cob one can lift ends half-way to the next and at the edge of an opening whose head is above its bar; the straight prism is counted.</remarks>
 internal static class TeeChecks
 {
-    public static Sequence<CheckedMember> Of(HouseGeometry geometry, CombinedStates combined, double dryCobWeight)
+    /// <summary>Tees and straps, in two lists.</summary>
+    public static (Sequence<CheckedMember> Tees, Sequence<CheckedMember> Straps) Of(HouseGeometry geometry, CombinedStates combined, double dryCobWeight, Sequence<HoldDown> holds)
     {
-        if (geometry.House.Tees is not { } made || geometry.Tees.Count == 0)
-        {
-            return [];
-        }
-
         var poles = geometry.Landings.Where(l => !l.Secondary).ToArray();
-        var lifted = combined.States.Where(s => s.Combination.DeadIsLeast).Select(s => (State: s, Shares: Shares(geometry, poles, s))).ToArray();
-        return geometry.Tees.SelectMany((tee, k) =>
-        {
-            var subject = Subject(tee);
-            if (lifted.Length == 0)
-            {
-                return [new CheckedMember("tee-uplift", subject, combined.Missing.Count > 0 ? combined.Missing[0] : new Message("analysis.roof.none"))];
-            }
+        var lifted = combined.States.Where(s => s.Combination.DeadIsLeast).Select(s => (State: s, Shares: Shares(geometry, holds, poles, s))).ToArray();
+        var checks = holds.Select((hold, k) => (hold.Strap, Checks: Check(geometry, combined, dryCobWeight, holds, k, lifted).ToArray())).ToArray();
+        return (Those(strap: false), Those(strap: true));
 
-            var (state, shares) = lifted.MaxBy(x => x.Shares[k]);
-            var room = Room(geometry, k);
-            if (!tee.InSolidCob || !(room > 0))
-            {
-                return [new CheckedMember("tee-uplift", subject, new Message("analysis.walltop.tee-in-opening"))];
-            }
-
-            var thickness = geometry.Wall.ThicknessAt(geometry.Wall.Top.Metres);
-            var held = TeeAnchor.Allowable(dryCobWeight, thickness, made.Depth.Metres, Math.Min(made.Bar.Metres, room), 0, Math.Max(room, 1e-3));
-            var demand = Math.Max(0, shares[k]) / (state.Combination.Form == Loads.LoadForm.Strength ? 1.5 : 1);
-            var depth = demand / held.Value * made.Depth.Metres;
-            return (CheckedMember[])
-            [
-                new("tee-uplift", subject, new MemberCheck(
-                    state.Combination.Key, state.Sense, new Amount(demand, Dimension.Force), new Amount(held.Value, Dimension.Force), held.How, demand > 0 ? Amount.Metres(depth) : null)),
-                .. TeeFixings.Of(geometry.House, made, subject, Math.Max(0, shares[k]), state),
-            ];
-        }).ToSequence();
+        Sequence<CheckedMember> Those(bool strap) => checks.Where(c => c.Strap is not null == strap).SelectMany(c => c.Checks).ToSequence();
     }
 
     public static string Subject(TeePlace tee) => FormattableString.Invariant($"tee {tee.Number}");
 
-    /// <summary>Uplift that comes to each tee in one state, N.</summary>
-    private static double[] Shares(HouseGeometry geometry, Landing[] poles, CombinedState state)
+    private static IEnumerable<CheckedMember> Check(
+        HouseGeometry geometry, CombinedStates combined, double dryCobWeight, Sequence<HoldDown> holds, int k, (CombinedState State, double[] Shares)[] lifted)
     {
-        var shares = new double[geometry.Tees.Count];
+        var hold = holds[k];
+        var key = hold.Strap is null ? "tee-uplift" : "strap-uplift";
+        if (lifted.Length == 0)
+        {
+            return [new(key, hold.Subject, combined.Missing.Count > 0 ? combined.Missing[0] : new Message("analysis.roof.none"))];
+        }
+
+        var (state, shares) = lifted.MaxBy(x => x.Shares[k]);
+        var room = Room(geometry, holds, k);
+        if (!hold.InSolidCob || !(room > 0))
+        {
+            return [new(key, hold.Subject, new Message("analysis.walltop.tee-in-opening"))];
+        }
+
+        var thickness = geometry.Wall.ThicknessAt(geometry.Wall.Top.Metres);
+        var held = TeeAnchor.Allowable(dryCobWeight, thickness, hold.Depth, Math.Min(hold.Bar, room), 0, Math.Max(room, 1e-3));
+        var lift = Math.Max(0, shares[k]);
+        var demand = lift / (state.Combination.Form == Loads.LoadForm.Strength ? 1.5 : 1);
+        return
+        [
+            new(key, hold.Subject, new MemberCheck(
+                state.Combination.Key, state.Sense, new Amount(demand, Dimension.Force), new Amount(held.Value, Dimension.Force), held.How, demand > 0 ? Amount.Metres(demand / held.Value * hold.Depth) : null)),
+            .. hold.Strap is { } strap ? [StrapPull.Of(strap, hold.Subject, demand, state)] : TeeFixings.Of(geometry.House, geometry.House.Tees!, hold.Subject, lift, state),
+        ];
+    }
+
+    /// <summary>Uplift that comes to each in one state, N.</summary>
+    private static double[] Shares(HouseGeometry geometry, Sequence<HoldDown> holds, Landing[] poles, CombinedState state)
+    {
+        var shares = new double[holds.Count];
         var length = geometry.Curve.Length;
-        for (var i = 0; i < poles.Length; i++)
+        for (var i = 0; i < poles.Length && shares.Length > 0; i++)
         {
             var lift = -state.Forces.PlateReaction[i];
             if (lift <= 0)
@@ -66,7 +69,7 @@ internal static class TeeChecks
             double back = double.PositiveInfinity, on = double.PositiveInfinity;
             for (var k = 0; k < shares.Length; k++)
             {
-                var ahead = geometry.Curve.Wrap(geometry.Tees[k].Station - poles[i].Station);
+                var ahead = geometry.Curve.Wrap(holds[k].Station - poles[i].Station);
                 (after, on) = ahead < on ? (k, ahead) : (after, on);
                 (before, back) = length - ahead < back ? (k, length - ahead) : (before, back);
             }
@@ -79,29 +82,21 @@ internal static class TeeChecks
         return shares;
     }
 
-    /// <summary>Length of wall that a tee can call its own, m: twice the way to what comes first on either side.</summary>
-    private static double Room(HouseGeometry geometry, int index)
+    /// <summary>Length of wall that one can call its own, m: twice the way to what comes first on either side.</summary>
+    private static double Room(HouseGeometry geometry, Sequence<HoldDown> holds, int index)
     {
-        var tee = geometry.Tees[index];
-        var length = geometry.Curve.Length;
-        var nearest = length / 2;
-        foreach (var other in geometry.Tees.Where(t => t != tee))
+        var hold = holds[index];
+        var nearest = geometry.Curve.Length / 2;
+        for (var k = 0; k < holds.Count; k++)
         {
-            nearest = Math.Min(nearest, Apart(other.Station) / 2);
+            nearest = k == index ? nearest : Math.Min(nearest, HoldDowns.Apart(geometry, holds[k].Station, hold.Station) / 2);
         }
 
-        foreach (var opening in geometry.Openings.Where(o => o.Head > tee.BarHeight))
+        foreach (var opening in geometry.Openings.Where(o => o.Head > hold.BarHeight))
         {
-            var middle = geometry.Curve.Wrap(opening.Widest.Middle);
-            nearest = Math.Min(nearest, Apart(middle) - opening.Widest.Width / 2);
+            nearest = Math.Min(nearest, HoldDowns.Apart(geometry, opening.Widest.Middle, hold.Station) - opening.Widest.Width / 2);
         }
 
         return 2 * nearest;
-
-        double Apart(double station)
-        {
-            var d = Math.Abs(station - tee.Station) % length;
-            return Math.Min(d, length - d);
-        }
     }
 }

@@ -1,5 +1,6 @@
 using Clomwright.Analysis.Loads;
 using Clomwright.Analysis.Members;
+using Clomwright.Building;
 using Clomwright.Evidence;
 using Clomwright.Geometry;
 
@@ -16,6 +17,12 @@ public sealed record WallTopResult
 
     /// <summary>Each tee against the uplift that comes to it.</summary>
     public required Sequence<CheckedMember> Tees { get; init; }
+
+    /// <summary>Each strap that is to hold down: its cob and its pull, or why it is not counted.</summary>
+    public required Sequence<CheckedMember> Straps { get; init; }
+
+    /// <summary>Tees and straps that share the uplift, by station.</summary>
+    public required Sequence<HoldDown> HoldDowns { get; init; }
 
     /// <summary>Where each pole sits on its straight piece of bond beam; none without poles or bond beam.</summary>
     public required Sequence<PoleSeat> Seats { get; init; }
@@ -40,7 +47,7 @@ public sealed record WallTopResult
 
     /// <summary>How.</summary>
     public Sequence<Calculation> Calculations =>
-        [.. Headers.Concat(Tees).Concat(Bearing).Concat(Beam).Concat(Lateral).Select(m => m.How).OfType<Calculation>()];
+        [.. Headers.Concat(Tees).Concat(Straps).Concat(Bearing).Concat(Beam).Concat(Lateral).Select(m => m.How).OfType<Calculation>()];
 }
 
 /// <summary>One end of a header on the cob, in its hardest combination.</summary>
@@ -67,6 +74,21 @@ public sealed record HeaderEnd(string Opening, bool Left, double Force, double? 
 
     /// <summary>Its pattern.</summary>
     public required string Sense { get; init; }
+}
+
+/// <summary>A tee or a strap that holds the roof down to the cob over its bar.</summary>
+/// <param name="Subject">Its address: <c>tee 3</c>, or the strap's.</param>
+/// <param name="Station">Foot of the normal on the inside curve, m.</param>
+/// <param name="Depth">From the wall top to the underside of its bar, m.</param>
+/// <param name="Bar">Length of the bar along the wall, m.</param>
+/// <param name="BarHeight">Height of the underside of the bar, m.</param>
+public sealed record HoldDown(string Subject, double Station, double Depth, double Bar, double BarHeight)
+{
+    /// <summary>Whether its bar lies in whole cob.</summary>
+    public bool InSolidCob { get; init; } = true;
+
+    /// <summary>The strap; null for a tee.</summary>
+    public Embed? Strap { get; init; }
 }
 
 /// <summary>One straight piece of the bond beam. Its line keeps within a fifth of the beam's width of the curve.</summary>

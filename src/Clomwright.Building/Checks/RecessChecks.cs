@@ -45,5 +45,25 @@ internal static class RecessChecks
         checks.Size($"{path}.size", embed.Size, Limits.Height);
         checks.Size($"{path}.depth", embed.Depth, Limits.Height);
         checks.Word($"{path}.note", embed.Note, Checks.NoteLengthMax);
+        if (embed.Anchor is { } anchor)
+        {
+            Of($"{path}.anchor", anchor, embed, checks);
+        }
+    }
+
+    private static void Of(string path, StrapAnchor anchor, Embed embed, Checks checks)
+    {
+        checks.Size($"{path}.depth", anchor.Depth, Limits.Height);
+        checks.Size($"{path}.bar", anchor.Bar, Limits.Plan);
+        checks.Size($"{path}.thickness", anchor.Thickness, Limits.Thick);
+        if (embed.Kind != EmbedKind.Strap)
+        {
+            checks.Error(path, "building.anchor-of-strap");
+        }
+
+        if (anchor.Pull is { } pull && !(pull.Newtons > 0 && double.IsFinite(pull.Newtons)))
+        {
+            checks.Error($"{path}.pull", "building.anchor-pull");
+        }
     }
 }

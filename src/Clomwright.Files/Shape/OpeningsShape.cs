@@ -113,13 +113,23 @@ internal static class OpeningsShape
         var size = Keys<Embed>.Maybe("size", Lengths, e => e.Size);
         var depth = Keys<Embed>.Maybe("depth", Lengths, e => e.Depth);
         var through = Keys<Embed>.Or("through", Truth, e => e.Through, false);
+        var anchor = Keys<Embed>.MaybeThing("anchor", MakeAnchor(), e => e.Anchor, leavesOut: true);
         var note = Keys<Embed>.MaybeThing("note", Text, e => e.Note);
-        return new Thing<Embed>("embed", [name, kind, face, bearing, station, height, count, spacing, width, size, depth, through, note],
+        return new Thing<Embed>("embed", [name, kind, face, bearing, station, height, count, spacing, width, size, depth, through, anchor, note],
             v => new Embed
             {
                 Name = v.Of(name), Kind = v.Of(kind), Face = v.Of(face), Along = new Along(v.Of(bearing), v.Of(station)), Height = v.Of(height), Count = v.Of(count),
-                Spacing = v.Of(spacing), Width = v.Of(width), Size = v.Of(size), Depth = v.Of(depth), Through = v.Of(through), Note = v.Of(note),
+                Spacing = v.Of(spacing), Width = v.Of(width), Size = v.Of(size), Depth = v.Of(depth), Through = v.Of(through), Anchor = v.Of(anchor), Note = v.Of(note),
             },
             (bearing, station));
+    }
+
+    private static Thing<StrapAnchor> MakeAnchor()
+    {
+        var depth = Keys<StrapAnchor>.Needed("depth", Lengths, a => a.Depth);
+        var bar = Keys<StrapAnchor>.Needed("bar", Lengths, a => a.Bar);
+        var thickness = Keys<StrapAnchor>.Maybe("thickness", Lengths, a => a.Thickness, leavesOut: true);
+        var pull = Keys<StrapAnchor>.Maybe("pull", Forces, a => a.Pull, leavesOut: true);
+        return new Thing<StrapAnchor>("strap-anchor", [depth, bar, thickness, pull], v => new StrapAnchor(v.Of(depth), v.Of(bar)) { Thickness = v.Of(thickness), Pull = v.Of(pull) });
     }
 }

@@ -20,7 +20,7 @@ internal static class TeeSheet
 
     public static IEnumerable<Draft> Of(Scene scene)
     {
-        if (scene.Set.WallTop is not { } top || scene.House.Tees is not { } made)
+        if (scene.Set.WallTop is not { } top || (scene.House.Tees is null && top.Straps.Count == 0))
         {
             return [];
         }
@@ -29,8 +29,8 @@ internal static class TeeSheet
         List<Block> blocks =
         [
             new Cautions(say.Say("caution.title"), [say.Say("caution.tee-lifting"), say.Say("caution.platform"), say.Say("caution.tee-under"), say.Say("caution.wet-wall")]),
-            Head(scene, made),
-            .. List(scene, top),
+            .. scene.House.Tees is { } made ? (Block[])[Head(scene, made), .. List(scene, top)] : [],
+            .. Straps(scene, top),
             .. BondBeamSheet.Sideways(scene, top),
         ];
         return Draft.Flow(new SheetHead("tees", say.Say("tees.title"), Clock.Drawing, say.Say("tees.scale")), scene.Portrait, blocks, say);
@@ -131,22 +131,22 @@ internal static class TeeSheet
 
         yield return new Table(
             [
-                new(say.Say("bond-beam.tee")), new(say.Say("tees.pole")), new(say.Say("bond-beam.tee-station"), Anchor.End), new(say.Say("bond-beam.tee-next"), Anchor.End), new(say.Say("bond-beam.uplift"), Anchor.End), new(say.Say("bond-beam.held"), Anchor.End), new("") { Grows = 1 },
-                new(say.Say("bond-beam.set")), new(say.Say("bond-beam.through")), new(say.Say("bond-beam.fixed")),
+                new(say.Say("bond-beam.tee")), new(say.Say("tees.pole")), new(say.Say("bond-beam.tee-station"), Anchor.End), new(""), new(say.Say("bond-beam.tee-next"), Anchor.End), new(""), new(say.Say("bond-beam.uplift"), Anchor.End), new(""), new(say.Say("bond-beam.held"), Anchor.End), new(""),
+                new("") { Grows = 1 }, new(say.Say("bond-beam.set")), new(say.Say("bond-beam.through")), new(say.Say("bond-beam.fixed")),
             ],
             [
                 .. g.Tees.Select(t => new Row(
                 [
                     new Cell(t.Number.ToString(CultureInfo.InvariantCulture)) { Lettering = Styles.BodyStrong },
                     new Cell(t.Pole is { } pole ? Ids.Number(pole) : ""),
-                    scene.Metres(t.Station) with { Lettering = Styles.BodyStrong },
-                    scene.Metres(t.ToNext),
-                    .. Uplift(scene, top.Tees.FirstOrDefault(c => c.Key == "tee-uplift" && c.Subject == FormattableString.Invariant($"tee {t.Number}"))),
+                    .. scene.Pair(Amount.Metres(t.Station), Styles.BodyStrong),
+                    .. scene.Pair(Amount.Metres(t.ToNext), Styles.Body),
+                    .. Line(scene, top.Tees.FirstOrDefault(c => c.Key == "tee-uplift" && c.Subject == FormattableString.Invariant($"tee {t.Number}"))),
                     new Cell("") { Tick = true },
                     new Cell("") { Tick = true },
                     new Cell("") { Tick = true },
                 ])),
-            ]) { Above = 2, Pad = 0.4 };
+            ]) { Above = 2, Pad = 0.6 };
         foreach (var why in top.Tees.Select(t => t.Check.NotChecked).OfType<Message>().Distinct())
         {
             yield return RoofPoles.NotChecked(scene, why) with { Above = 2 };
@@ -154,6 +154,47 @@ internal static class TeeSheet
 
         yield return new Paragraph(say.Say("tees.note"), Styles.Small) { Above = 1.5 };
     }
+
+    /// <summary>Straps that hold down: what is described of each, what comes to it, and what its cob and it may carry.</summary>
+    private static IEnumerable<Block> Straps(Scene scene, WallTopResult top)
+    {
+        var say = scene.Say;
+        if (top.Straps.Count == 0)
+        {
+            yield break;
+        }
+
+        yield return new Heading(say.Say("tees.straps")) { Above = 3 };
+        yield return new Table(
+            [
+                new(say.Say("tees.strap")) { Grows = 1 }, new(say.Say("bond-beam.tee-station"), Anchor.End), new(say.Say("bond-beam.leg"), Anchor.End), new(say.Say("tees.strap-bar"), Anchor.End),
+                new(say.Say("bond-beam.uplift"), Anchor.End), new(say.Say("bond-beam.held"), Anchor.End), new(""), new(say.Say("tees.strap-pull"), Anchor.End), new(""), new(say.Say("bond-beam.set")), new(say.Say("bond-beam.fixed")),
+            ],
+            [
+                .. scene.Geometry.Embeds.Where(e => e.Embed.Kind == EmbedKind.Strap).Select(strap => new Row(
+                [
+                    new Cell(strap.Address) { Lettering = Styles.BodyStrong },
+                    scene.Metres(strap.Station),
+                    strap.Embed.Anchor is { } anchor ? scene.Cell(anchor.Depth) : "",
+                    strap.Embed.Anchor is { } bar ? scene.Cell(bar.Bar) : "",
+                    .. Uplift(scene, Check(top, strap.Address, "strap-uplift")),
+                    .. Check(top, strap.Address, "strap-pull") is { Check.Value: { } pull } && strap.Embed.Anchor?.Pull is not null ? (Cell[])[scene.Cell(pull.Capacity), BondBeamSheet.Within(scene, pull)] : ["", new Cell(say.Say("not-checked")) { Lettering = Styles.BodyStrong }],
+                    new Cell("") { Tick = true },
+                    new Cell("") { Tick = true },
+                ])),
+            ]) { Above = 1, Pad = 0.4 };
+        foreach (var why in top.Straps.Select(t => t.Check.NotChecked).OfType<Message>().Distinct())
+        {
+            yield return RoofPoles.NotChecked(scene, why) with { Above = 2 };
+        }
+    }
+
+    private static CheckedMember? Check(WallTopResult top, string subject, string key) => top.Straps.FirstOrDefault(c => c.Key == key && c.Subject == subject);
+
+    /// <summary>The same with both units in one line.</summary>
+    private static Cell[] Line(Scene scene, CheckedMember? tee) => tee?.Check.Value is { } check
+        ? [.. scene.Pair(check.Demand, Styles.Body), .. scene.Pair(check.Capacity, Styles.Body), check.Use > 1 ? new Cell(scene.Say.Say("raising.short")) { Lettering = Styles.BodyStrong } : new Cell(scene.Say.Say("tees.holds"))]
+        : ["", "", "", "", new Cell(scene.Say.Say("not-checked")) { Lettering = Styles.BodyStrong }];
 
     private static Cell[] Uplift(Scene scene, CheckedMember? tee) => tee?.Check.Value is { } check
         ? [scene.Cell(check.Demand), scene.Cell(check.Capacity), BondBeamSheet.Within(scene, check)]

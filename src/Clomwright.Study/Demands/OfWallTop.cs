@@ -15,8 +15,8 @@ internal static class OfWallTop
     /// <param name="missing">A load that belongs in the combinations and is not known; null when all are.</param>
     public static IEnumerable<CheckedDemand> Demands(HouseGeometry geometry, WallTopResult top, Message? missing) =>
     [
-        .. top.Tees.Select(tee => Tee(FromResults.Member(tee, missing), tee, top)),
-        .. geometry.Tees.Count > 0 ? Gaps(geometry) : [],
+        .. top.Tees.Concat(top.Straps).Select(hold => Held(FromResults.Member(hold, Wanting(hold, top) ?? missing), hold, top)),
+        .. geometry.Tees.Count > 0 ? Gaps(geometry, top) : [],
         // Laps and their places do not lean on loads.
         .. top.Beam.Select(check => FromResults.Member(check, check.Key is "bond-beam-lap" or "lap-places" ? null : missing) is var demand && check.Key == "lap-places" && demand.NotChecked is null
             ? demand with { Question = Pressed(top), Notes = [] } : demand),
@@ -28,10 +28,15 @@ internal static class OfWallTop
         "study.ask.lap-places",
         ("joints", new Argument.List(top.BeamPieces.Where(p => p.Reach < top.Beam.First(b => b.Key == "lap-places").Check.Value!.Demand.Si).Select(p => (Argument)Amount.Metres(p.To)).ToSequence())));
 
-    private static CheckedDemand Tee(CheckedDemand demand, CheckedMember tee, WallTopResult top)
+    /// <summary>Without its maker's sheet nobody knows what the fixings of a strap hold: its steel may fall short and is never met.</summary>
+    private static Message? Wanting(CheckedMember hold, WallTopResult top) =>
+        hold.Key == "strap-pull" && top.HoldDowns.FirstOrDefault(h => h.Strap is not null && h.Subject == hold.Subject) is { Strap.Anchor.Pull: null } ? new Message("study.demand.strap-fixings") : null;
+
+    private static CheckedDemand Held(CheckedDemand demand, CheckedMember tee, WallTopResult top)
     {
-        var leaning = FromResults.Leaning(demand, top, tee.Key == "tee-uplift" ? ["cob-dry"] : []);
-        return tee.Key == "tee-uplift" && leaning.NotChecked is null ? leaning with { Notes = [.. leaning.Notes, DryGoverns(leaning, top)] } : leaning;
+        var inCob = tee.Key is "tee-uplift" or "strap-uplift";
+        var leaning = FromResults.Leaning(demand, top, inCob ? ["cob-dry"] : []);
+        return inCob && leaning.NotChecked is null ? leaning with { Notes = [.. leaning.Notes, DryGoverns(leaning, top)] } : leaning;
     }
 
     /// <summary>What the same cob holds dry and still damp: only its weight counts, so that dry governs.</summary>
@@ -47,22 +52,23 @@ internal static class OfWallTop
     /// The widest stretch of bond beam without a tee, as the wall lets them stand, which a person may accept over an opening; and every too wide stretch on which a pole lands with no tee within half the
     /// spacing written, which falls short.
     /// </summary>
-    private static IEnumerable<CheckedDemand> Gaps(HouseGeometry geometry)
+    private static IEnumerable<CheckedDemand> Gaps(HouseGeometry geometry, WallTopResult top)
     {
         var spacing = geometry.House.Tees!.Spacing;
-        var bare = geometry.Tees.Where(t => t.ToNext > spacing.Metres).Select(t => (Tee: t, Poles: Bare(geometry, t))).Where(g => g.Poles.Count > 0).ToList();
+        var bare = geometry.Tees.Where(t => t.ToNext > spacing.Metres).Select(t => (Tee: t, Poles: Bare(geometry, t, top))).Where(g => g.Poles.Count > 0).ToList();
         return bare.Count > 0
             ? bare.Select(g => Gap(geometry, g.Tee) with { Notes = [Message.Of("study.demand.tee-bare", ("poles", new Argument.List(g.Poles)), ("half", Amount.Metres(spacing.Metres / 2))), new Message("study.demand.tee-gap")] })
             : [Widest(geometry, geometry.Tees.MaxBy(t => t.ToNext)!)];
     }
 
-    /// <summary>Poles that land between a tee and the next one, further than half the spacing written from both.</summary>
-    private static Sequence<Argument> Bare(HouseGeometry geometry, TeePlace tee)
+    /// <summary>Poles that land between a tee and the next one, further than half the spacing written from both and from every strap that counts.</summary>
+    private static Sequence<Argument> Bare(HouseGeometry geometry, TeePlace tee, WallTopResult top)
     {
         var (curve, half) = (geometry.Curve, geometry.House.Tees!.Spacing.Metres / 2);
         var next = geometry.Tees[tee.Number % geometry.Tees.Count];
         var length = geometry.Tees.Count == 1 ? curve.Length : curve.Wrap(next.Station - tee.Station);
-        return geometry.Landings.Where(l => !l.Secondary && curve.Wrap(l.Station - tee.Station) is var on && on > half && length - on > half).Select(l => (Argument)l.Name).ToSequence();
+        return geometry.Landings.Where(l => !l.Secondary && curve.Wrap(l.Station - tee.Station) is var on && on > half && length - on > half
+            && !top.HoldDowns.Any(h => h.Strap is not null && Math.Min(curve.Wrap(h.Station - l.Station), curve.Wrap(l.Station - h.Station)) <= half)).Select(l => (Argument)l.Name).ToSequence();
     }
 
     private static CheckedDemand Widest(HouseGeometry geometry, TeePlace tee)

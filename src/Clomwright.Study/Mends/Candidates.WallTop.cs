@@ -96,6 +96,25 @@ internal static partial class Candidates
 
     private static readonly Length OnPad = Length.FromInches(8);
 
+    private static Embed? Strap(Need need) => need.House.Embeds.FirstOrDefault(e => e.Anchor is not null && need.Subject.Split('#')[0] == e.Name);
+
+    /// <summary>A deeper anchor, a longer one, and both.</summary>
+    private static IEnumerable<Edit> DeeperAnchor(Need need)
+    {
+        if (Strap(need) is not { Anchor: { } anchor } strap || !Sensible(need))
+        {
+            return [];
+        }
+
+        var (depth, bar) = (need.Up(anchor.Depth.Metres * need.Ratio), need.Up(anchor.Bar.Metres * need.Ratio));
+        StrapAnchor[] tried = [anchor with { Depth = depth }, anchor with { Bar = bar }, anchor with { Depth = depth, Bar = bar }];
+        return tried.Select(a => new Edit.ChangeEmbed(strap.Name, strap with { Anchor = a }));
+    }
+
+    private static IEnumerable<Edit> WiderStrap(Need need) => Strap(need) is { Width: { } width } strap && Sensible(need)
+        ? [new Edit.ChangeEmbed(strap.Name, strap with { Width = need.Up(width.Metres * need.Ratio) })]
+        : [];
+
     /// <summary>A deeper bond beam spreads a pole's force further along the wall, a wider one across it; enough for the pole that presses hardest, for the beam is one.</summary>
     private static IEnumerable<Edit> SpreadFurther(Need need)
     {

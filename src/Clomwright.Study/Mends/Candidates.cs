@@ -56,6 +56,8 @@ internal static partial class Candidates
             "seat-edge" => SeatEdges(need),
             "crossing-pinned" => Pinned(need),
             "tee-uplift" => DeeperTees(need),
+            "strap-uplift" => DeeperAnchor(need),
+            "strap-pull" => WiderStrap(need),
             "tee-gap" => RoomForTees(need),
             "tee-leg" or "tee-bar" => ThickerTees(need),
             "tee-bolt" => TeeBolts(need),

@@ -12,6 +12,7 @@ internal static class Differences
         List<Message> said =
         [
             .. Roof(before.Roof, after.Roof), .. BondBeam(before.BondBeam, after.BondBeam), .. Changed("keys-apart", before.Stem.Keys?.Spacing, after.Stem.Keys?.Spacing), .. Tees(before.Tees, after.Tees),
+            .. before.Embeds.Zip(after.Embeds).SelectMany(pair => Strap(pair.First, pair.Second)),
             .. Ground(before, after),
             .. Finishes(before, after),
             .. Days(before, after),
@@ -90,6 +91,12 @@ internal static class Differences
     private static IEnumerable<Message> Tees(Tees? before, Tees? after) =>
         [.. Changed("tees-deep", before?.Depth, after?.Depth), .. Changed("tees-long", before?.Bar, after?.Bar), .. Changed("tees-apart", before?.Spacing, after?.Spacing),
             .. Changed("tees-thick", before?.Timber, after?.Timber), .. Changed("tees-bolt", before?.Bolt, after?.Bolt)];
+
+    private static IEnumerable<Message> Strap(Embed before, Embed after) =>
+    [
+        .. Changed("strap-deep", before.Anchor?.Depth, after.Anchor?.Depth, after.Name), .. Changed("strap-long", before.Anchor?.Bar, after.Anchor?.Bar, after.Name),
+        .. before.Anchor is null ? [] : Changed("strap-wide", before.Width, after.Width, after.Name),
+    ];
 
     private static IEnumerable<Message> Ground(House before, House after) =>
     [

@@ -30,6 +30,8 @@ internal static class EngineeringCases
         Case("crossing-pinned", "pole 3", "no crossing without a pin", Reciprocal, Amount.Count(0), 1),
         Case("pole-loss", "pole 3", "a strap pulled with all it can carry when a pole is lost", Reciprocal, new Amount(33_000, Dimension.Force), 1e-3),
         .. Pushed(Shed, "tee 1", "tee-uplift", "tee-bolt"),
+        Case("strap-uplift", "gale", "a strap lifted with all the cob it has", Strapped, new Amount(9000, Dimension.Force), 1e-4),
+        Case("strap-pull", "gale", "a strap pulled with all it may carry", Strapped, new Amount(9000, Dimension.Force), 1e-4),
         Case("bearing-stress", "pole 3", "a pole that presses on the cob with all that it is allowed", Shed, new Amount(80_000, Dimension.Stress), 1e-3),
         .. Stressed(Shed, "tee-leg", "tee-bar", "bond-beam-tension", "bond-beam-bending"),
         .. Pushed(Shed, "bond beam", "bond-beam-bolts"),
@@ -91,6 +93,11 @@ internal static class EngineeringCases
     private static House Bolted => Shed with { Roof = Shed.Roof! with { Seat = new SeatMade { Bolt = new Length(Length.PerInch * 5 / 8) } } };
 
     private static House Reciprocal => Bare with { Roof = new Roof.Reciprocal(8, Length.FromInches(30), PoleSize.Even(Length.FromInches(8))) { Eave = Length.FromInches(30) } };
+
+    private static House Strapped => Shed with
+    {
+        Embeds = [new Embed { Name = "gale", Kind = EmbedKind.Strap, Along = Along.At(new Angle(45)), Height = Length.FromFeet(6), Anchor = new StrapAnchor(Length.FromInches(24), Length.FromInches(12)) }],
+    };
 
     private static House Headed => Shed with { Openings = Houses.HeronPoint.Openings };
 

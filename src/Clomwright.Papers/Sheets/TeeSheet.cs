@@ -167,19 +167,16 @@ internal static class TeeSheet
         yield return new Heading(say.Say("tees.straps")) { Above = 3 };
         yield return new Table(
             [
-                new(say.Say("tees.strap")) { Grows = 1 }, new(say.Say("bond-beam.tee-station"), Anchor.End), new(say.Say("bond-beam.leg"), Anchor.End), new(say.Say("tees.strap-bar"), Anchor.End),
-                new(say.Say("bond-beam.uplift"), Anchor.End), new(say.Say("bond-beam.held"), Anchor.End), new(""), new(say.Say("tees.strap-pull"), Anchor.End), new(""), new(say.Say("bond-beam.set")), new(say.Say("bond-beam.fixed")),
+                new(say.Say("tees.strap")) { Grows = 1 }, new(say.Say("bond-beam.tee-station"), Anchor.End),
+                new(say.Say("bond-beam.uplift"), Anchor.End), new(say.Say("bond-beam.held"), Anchor.End), new(""), new(say.Say("tees.strap-pull"), Anchor.End), new(""), new(say.Say("bond-beam.fixed")),
             ],
             [
                 .. scene.Geometry.Embeds.Where(e => e.Embed.Kind == EmbedKind.Strap).Select(strap => new Row(
                 [
-                    new Cell(strap.Address) { Lettering = Styles.BodyStrong },
+                    new Cell(strap.Address, strap.Embed.Anchor is { } anchor ? say.Say("tees.strap-anchor", ("depth", anchor.Depth), ("bar", anchor.Bar)) : "") { Lettering = Styles.BodyStrong },
                     scene.Metres(strap.Station),
-                    strap.Embed.Anchor is { } anchor ? scene.Cell(anchor.Depth) : "",
-                    strap.Embed.Anchor is { } bar ? scene.Cell(bar.Bar) : "",
                     .. Uplift(scene, Check(top, strap.Address, "strap-uplift")),
-                    .. Check(top, strap.Address, "strap-pull") is { Check.Value: { } pull } && strap.Embed.Anchor?.Pull is not null ? (Cell[])[scene.Cell(pull.Capacity), BondBeamSheet.Within(scene, pull)] : ["", new Cell(say.Say("not-checked")) { Lettering = Styles.BodyStrong }],
-                    new Cell("") { Tick = true },
+                    .. Check(top, strap.Address, "strap-pull") is { Check.Value: { } pull } && strap.Embed.Anchor?.Pull is not null ? (Cell[])[scene.Cell(pull.Capacity), Holds(scene, pull)] : ["", new Cell(say.Say("not-checked")) { Lettering = Styles.BodyStrong }],
                     new Cell("") { Tick = true },
                 ])),
             ]) { Above = 1, Pad = 0.4 };
@@ -191,12 +188,15 @@ internal static class TeeSheet
 
     private static CheckedMember? Check(WallTopResult top, string subject, string key) => top.Straps.FirstOrDefault(c => c.Key == key && c.Subject == subject);
 
+    private static Cell Holds(Scene scene, MemberCheck check) =>
+        check.Use > 1 ? new Cell(scene.Say.Say("raising.short")) { Lettering = Styles.BodyStrong } : new Cell(scene.Say.Say("tees.holds"));
+
     /// <summary>The same with both units in one line.</summary>
     private static Cell[] Line(Scene scene, CheckedMember? tee) => tee?.Check.Value is { } check
-        ? [.. scene.Pair(check.Demand, Styles.Body), .. scene.Pair(check.Capacity, Styles.Body), check.Use > 1 ? new Cell(scene.Say.Say("raising.short")) { Lettering = Styles.BodyStrong } : new Cell(scene.Say.Say("tees.holds"))]
+        ? [.. scene.Pair(check.Demand, Styles.Body), .. scene.Pair(check.Capacity, Styles.Body), Holds(scene, check)]
         : ["", "", "", "", new Cell(scene.Say.Say("not-checked")) { Lettering = Styles.BodyStrong }];
 
     private static Cell[] Uplift(Scene scene, CheckedMember? tee) => tee?.Check.Value is { } check
-        ? [scene.Cell(check.Demand), scene.Cell(check.Capacity), BondBeamSheet.Within(scene, check)]
+        ? [scene.Cell(check.Demand), scene.Cell(check.Capacity), Holds(scene, check)]
         : ["", "", new Cell(scene.Say.Say("not-checked")) { Lettering = Styles.BodyStrong }];
 }

@@ -17,6 +17,7 @@ public static class FromStudy
             SettingOut = study.SettingOut,
             Roof = study.House.Roof is null ? null : study.Roof,
             WallTop = study.WallTop,
+            WallByHand = study.House.Roof is null ? null : study.WallByHand,
             Foundation = study.Foundation,
             Finishes = study.FinishesDried,
             Drying = study.Drying,

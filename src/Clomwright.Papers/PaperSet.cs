@@ -4,6 +4,7 @@ using Clomwright.Analysis.Finishes;
 using Clomwright.Analysis.Foundation;
 using Clomwright.Analysis.Mix;
 using Clomwright.Analysis.Roof;
+using Clomwright.Analysis.WallByHand;
 using Clomwright.Analysis.WallTop;
 using Clomwright.Analysis.Weather;
 using Clomwright.Building;
@@ -32,6 +33,9 @@ public sealed record PaperSet
 
     /// <summary>Bond beam, tees and headers; null where nothing was computed of them.</summary>
     public WallTopResult? WallTop { get; init; }
+
+    /// <summary>The wall worked by hand; null where the house has no roof.</summary>
+    public WallByHandResult? WallByHand { get; init; }
 
     /// <summary>Stem, trench, ground and drain; null where nothing was computed of them.</summary>
     public FoundationResult? Foundation { get; init; }

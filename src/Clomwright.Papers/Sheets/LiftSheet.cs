@@ -230,7 +230,34 @@ internal static class LiftSheet
             items.Add(say.Say("caution.free-wall"));
         }
 
+        items.AddRange(Standing(scene, lift));
         items.AddRange(LiftWindow.Warnings(scene, lift.Number));
         return new Cautions(say.Say("caution.title"), items) { Above = 4 };
+    }
+
+    /// <summary>How dry the wall below must be, in what wind people leave its lee, and from where it is braced.</summary>
+    private static IEnumerable<string> Standing(Scene scene, LiftSlice lift)
+    {
+        var say = scene.Say;
+        if (scene.Set.WallByHand?.Green is not { } green || green.Lifts.FirstOrDefault(l => l.Number == lift.Number) is not { } now)
+        {
+            yield break;
+        }
+
+        if (lift.Number > 1)
+        {
+            yield return say.Say("caution.wall-dry", ("water", Amount.Fraction(now.Water)), ("strength", new Amount(now.Strength, Dimension.Stress)));
+        }
+
+        if (now is { Leave: { } leave, LeaveFresh: { } fresh })
+        {
+            yield return say.Say("caution.wall-wind", ("fresh", new Amount(fresh, Dimension.Speed)), ("leave", new Amount(leave, Dimension.Speed)));
+        }
+
+        var top = now.Height;
+        if ((green.BraceEnd ?? double.PositiveInfinity) < top || (green.BraceMiddle ?? double.PositiveInfinity) < top)
+        {
+            yield return WallByHandSheet.Brace(scene, green);
+        }
     }
 }

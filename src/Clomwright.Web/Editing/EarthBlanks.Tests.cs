@@ -62,7 +62,7 @@ internal sealed partial class EarthBlanks
             of.Length("length", b => b.Length, (b, v) => b with { Length = v!.Value }, needed: true),
             of.Length("shrinkage", b => b.Shrinkage, (b, v) => b with { Shrinkage = v!.Value }, needed: true),
             Word<TestBar>("cracked", [No, Yes], b => b.Cracked ? Yes : No, (b, v) => b with { Cracked = v == Yes }),
-            of.Date("date", b => b.Date, (b, v) => b with { Date = v }),
+            EarthFields<TestBar>.Date("date", b => b.Date, (b, v) => b with { Date = v }),
             .. Trial<TestBar>(b => b.Trial, (b, v) => b with { Trial = v }),
         ];
     }
@@ -79,7 +79,7 @@ internal sealed partial class EarthBlanks
             of.Quantity("days", Dimension.Count, p => p.CuredDays, (p, v) => p with { CuredDays = (int)v!.Value }, needed: true),
             Word<Prism>("oven", [No, Yes], p => p.Oven ? Yes : No, (p, v) => p with { Oven = v == Yes }),
             Word<Prism>("from", ["batch", "wall"], p => p.From == SpecimenOrigin.Wall ? "wall" : "batch", (p, v) => p with { From = v == "wall" ? SpecimenOrigin.Wall : SpecimenOrigin.Batch }),
-            of.Date("date", p => p.Date, (p, v) => p with { Date = v }),
+            EarthFields<Prism>.Date("date", p => p.Date, (p, v) => p with { Date = v }),
             .. Trial<Prism>(p => p.Trial, (p, v) => p with { Trial = v }),
         ];
     }
@@ -95,7 +95,7 @@ internal sealed partial class EarthBlanks
             of.Quantity("load", Dimension.Force, b => b.FailureLoad.Newtons, (b, v) => b with { FailureLoad = new Force(v!.Value) }, needed: true),
             of.Quantity("days", Dimension.Count, b => b.CuredDays, (b, v) => b with { CuredDays = (int)v!.Value }, needed: true),
             Word<Brick>("oven", [No, Yes], b => b.Oven ? Yes : No, (b, v) => b with { Oven = v == Yes }),
-            of.Date("date", b => b.Date, (b, v) => b with { Date = v }),
+            EarthFields<Brick>.Date("date", b => b.Date, (b, v) => b with { Date = v }),
             .. Trial<Brick>(b => b.Trial, (b, v) => b with { Trial = v }),
         ];
     }
@@ -107,7 +107,7 @@ internal sealed partial class EarthBlanks
         [
             of.Length("fall", d => d.Height, (d, v) => d with { Height = v!.Value }, needed: true),
             Outcome,
-            of.Date("date", d => d.Date, (d, v) => d with { Date = v }),
+            EarthFields<Drop>.Date("date", d => d.Date, (d, v) => d with { Date = v }),
             .. Trial<Drop>(d => d.Trial, (d, v) => d with { Trial = v }),
         ];
     }
@@ -132,7 +132,7 @@ internal sealed partial class EarthBlanks
             of.Length("height", b => b.Height, (b, v) => b with { Height = v!.Value }, needed: true),
             of.Quantity("open-faces", Dimension.Count, b => b.OpenFaces, (b, v) => b with { OpenFaces = (int)v!.Value }, needed: true),
             of.Quantity("dry-mass", Dimension.Mass, b => b.DryMass?.Kilograms, (b, v) => b with { DryMass = v is { } kg ? new Mass(kg) : null }),
-            of.Weighings("weighings", b => b.Weighings, (b, v) => b with { Weighings = v }),
+            EarthFields<DryingBlock>.Weighings("weighings", b => b.Weighings, (b, v) => b with { Weighings = v }),
             .. Trial<DryingBlock>(b => b.Trial, (b, v) => b with { Trial = v }),
         ];
     }

@@ -37,7 +37,7 @@ internal sealed class EarthFields<T>(UnitSystem units)
             : QuantityText.TryParse(text.Trim(), dimension, out var amount, out var problem) ? (with(part, amount.Si), null) : (part, problem));
 
     /// <summary>A day, year first.</summary>
-    public EarthField<T> Date(string name, Func<T, DateOnly?> of, Func<T, DateOnly?, T> with) => new(
+    public static EarthField<T> Date(string name, Func<T, DateOnly?> of, Func<T, DateOnly?, T> with) => new(
         name,
         part => of(part)?.ToString(Iso, CultureInfo.InvariantCulture) ?? "",
         (part, text) => Empty(text) ? (with(part, null), null)
@@ -45,7 +45,7 @@ internal sealed class EarthFields<T>(UnitSystem units)
             : (part, Message.Of("web.earth.not-day", ("text", Cut(text)))));
 
     /// <summary>Masses over the days: <c>0 d 7.44 kg; 2 d 7.1 kg</c>; read in any unit, shown in kilograms.</summary>
-    public EarthField<T> Weighings(string name, Func<T, Sequence<Weighing>> of, Func<T, Sequence<Weighing>, T> with) => new(
+    public static EarthField<T> Weighings(string name, Func<T, Sequence<Weighing>> of, Func<T, Sequence<Weighing>, T> with) => new(
         name,
         part => string.Join("; ", of(part).Select(w => FormattableString.Invariant($"{w.Day:0.##} d {w.Mass.Kilograms:0.####} kg"))),
         (part, text) =>

@@ -61,7 +61,7 @@ internal static class WallByHandSheet
             rows) { Above = 1.5, Pad = 0.5 };
     }
 
-    private static string Where(Wording say, CutStress cut) => cut.Where is "head" or "middle" or "sill" or "foot" ? say.Say($"hand.cut-{cut.Where}") : cut.Where;
+    private static string Where(Wording say, CutStress cut) => cut.Where is "head" or "middle" or "sill" or "foot" ? say.Say("hand.cut-" + cut.Where) : cut.Where;
 
     private static string State(Wording say, string combination, string sense) =>
         sense.StartsWith("stage/", StringComparison.Ordinal)
@@ -98,7 +98,7 @@ internal static class WallByHandSheet
         return new Table(
             [
                 new(say.Say("hand.lift")),
-                .. ((string[])["high", "presses", "must-carry", "water", "tips", "tips-end", "leave", "leave-fresh"]).Select(k => new Column(say.Say($"hand.{k}"), Anchor.End) { Grows = 1 }),
+                .. ((string[])["hand.high", "hand.presses", "hand.must-carry", "hand.water", "hand.tips", "hand.tips-end", "hand.leave", "hand.leave-fresh"]).Select(k => new Column(say.Say(k), Anchor.End) { Grows = 1 }),
             ],
             [
                 .. green.Lifts.Select(l => new Row(

@@ -22,6 +22,12 @@ public sealed record TestBlock(double Thickness, double FaceArea, double DryMass
 /// <param name="Residual">Root mean square of what is left unexplained, kg.</param>
 public sealed record BlockFit(double Diffusivity, double DiffusivityError, double Convection, double ConvectionError, double Residual)
 {
+    /// <summary>How far off the diffusivity may be, as a share: exp of its error, less 1.</summary>
+    public double DiffusivitySpread => Math.Exp(DiffusivityError) - 1;
+
+    /// <summary>In 1e-8 m2/s, as papers and pages print it.</summary>
+    public double DiffusivityPrinted => 1e8 * Diffusivity;
+
     /// <summary>Put in place of the assumption.</summary>
     public Building.AssumedNumber Known => new("drying-diffusivity", Diffusivity);
 }

@@ -84,7 +84,7 @@ internal sealed class EarthTests(HouseStudy study, EarthBlanks blanks, Pen pen)
     {
         var fit = study.Blocks.FirstOrDefault(r => r.Number == index + 1)?.Fit;
         return Row(
-            "block", of, index, fit?.Value is { } told ? pen.Say("web.earth.block-says", ("d", Amount.Number(Math.Round(1e8 * told.Diffusivity, 2))), ("error", Amount.Fraction(Math.Round(Math.Exp(told.DiffusivityError) - 1, 2)))) : null,
+            "block", of, index, fit?.Value is { } told ? pen.Say("web.earth.block-says", ("d", Amount.Number(told.DiffusivityPrinted)), ("error", Amount.Fraction(told.DiffusivitySpread))) : null,
             fit?.Value is not null, fit?.Value is not null ? pen.Say("web.earth.block-counts") : fit?.NotChecked is { } why ? pen.Say(why) : pen.Say("web.earth.unread"));
     }
 

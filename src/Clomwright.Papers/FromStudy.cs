@@ -1,3 +1,5 @@
+using Clomwright.Analysis;
+using Clomwright.Analysis.Structure;
 using Clomwright.Study;
 
 namespace Clomwright.Papers;
@@ -19,6 +21,7 @@ public static class FromStudy
             WallTop = study.WallTop,
             WallByHand = study.House.Roof is null ? null : study.WallByHand,
             Foundation = study.Foundation,
+            Structure = study.House.Roof is null ? null : (Known<StructureResult>?)study.Structure,
             Finishes = study.FinishesDried,
             Drying = study.Drying,
             StartMonths = study.StartMonths,

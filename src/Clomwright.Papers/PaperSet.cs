@@ -4,6 +4,7 @@ using Clomwright.Analysis.Finishes;
 using Clomwright.Analysis.Foundation;
 using Clomwright.Analysis.Mix;
 using Clomwright.Analysis.Roof;
+using Clomwright.Analysis.Structure;
 using Clomwright.Analysis.WallByHand;
 using Clomwright.Analysis.WallTop;
 using Clomwright.Analysis.Weather;
@@ -39,6 +40,9 @@ public sealed record PaperSet
 
     /// <summary>Stem, trench, ground and drain; null where nothing was computed of them.</summary>
     public FoundationResult? Foundation { get; init; }
+
+    /// <summary>The whole wall as one elastic body; or why it is not known. Null where nobody asked.</summary>
+    public Known<StructureResult>? Structure { get; init; }
 
     /// <summary>Plasters, lath and floor; null where nothing was computed of them.</summary>
     public FinishesResult? Finishes { get; init; }

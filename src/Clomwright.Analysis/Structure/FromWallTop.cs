@@ -173,7 +173,7 @@ public static class FromWallTop
                     yield return new PierStress
                     {
                         Address = pier.Pier.Address, MeanMost = hardest.Mean[mean], MeanAt = pier.Heights[mean - first], MeanCase = cases[hardest.MeanCase[mean]],
-                        EdgeMost = hardest.Sheet.Upright[edge], EdgeStation = sheet.StationOf(edge), EdgeHeight = sheet.HeightOf(edge), EdgeOutside = hardest.Sheet.UprightOutside[edge],
+                        EdgeMost = hardest.Sheet.Upright[edge], EdgeStation = sheet.CobStationOf(edge), EdgeHeight = sheet.HeightOf(edge), EdgeOutside = hardest.Sheet.UprightOutside[edge],
                         EdgeCase = cases[hardest.Sheet.UprightCase[edge]],
                         Levels = ((int[])[0, pier.Rows.Length / 2, pier.Rows.Length - 1]).Distinct().Select(row => new PierLevel(
                             pier.Heights[row], pier.Areas[row], hardest.Mean[first + row],

@@ -52,7 +52,7 @@ internal static class TensionZones
             var worst = stacks.MaxBy(s => envelope.Tension[s]);
             var columns = stacks.Select(s => s / sheet.Rows).Distinct().Order().ToArray();
             var (from, to) = Reach(columns, grid.Around);
-            var (station, height) = (sheet.StationOf(worst), sheet.HeightOf(worst));
+            var (station, height) = (sheet.CobStationOf(worst), sheet.HeightOf(worst));
             var near = geometry.Openings.Select(o => (o.Opening.Name, Away: Away(o))).Where(o => o.Away < 0.6).OrderBy(o => o.Away).Select(o => o.Name).FirstOrDefault();
             return new TensionZone(
                 station, height, envelope.TensionOutside[worst], envelope.Tension[worst], envelope.TensionAngle[worst],

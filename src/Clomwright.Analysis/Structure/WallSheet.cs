@@ -45,6 +45,14 @@ internal sealed class WallSheet
     /// <summary>Station of a stack's middle, m.</summary>
     public double StationOf(int stack) => (grid.S[stack / Rows] + grid.S[stack / Rows + 1]) / 2;
 
+    /// <summary>Station of the middle of what is cob in a stack, m: where a jamb cuts it, on the cob's side.</summary>
+    public double CobStationOf(int stack)
+    {
+        var (i, k) = (stack / Rows, stack % Rows);
+        var shift = Enumerable.Range(0, grid.Through).Select(j => grid.Cell(i, k, j)).Where(body.IsCob).Select(c => body.Model.Cells[c].Cut?.Middle.X ?? 0).DefaultIfEmpty(0).Average();
+        return StationOf(stack) + shift * (grid.S[i + 1] - grid.S[i]) / 2;
+    }
+
     /// <summary>Height of a stack's middle, m.</summary>
     public double HeightOf(int stack) => (grid.Z[stack % Rows] + grid.Z[stack % Rows + 1]) / 2;
 

@@ -9,6 +9,9 @@ namespace Clomwright.Papers.Drawing;
 /// <param name="Pen">Of the lines.</param>
 public sealed record Hatch(Outline Area, double Angle, double Spacing, Pen Pen) : Composite
 {
+    /// <summary>Pieces that lie nearer to each other than this along a line are one, mm.</summary>
+    private const double Joined = 1e-6;
+
     /// <inheritdoc/>
     public override Sequence<Mark> Parts
     {
@@ -35,7 +38,13 @@ public sealed record Hatch(Outline Area, double Angle, double Spacing, Pen Pen) 
             var crossings = pieces.SelectMany(p => Crossings(p, y)).Order().ToArray();
             for (var i = 0; i + 1 < crossings.Length; i += 2)
             {
-                lines.Add(Outline.Line(new PaperPoint(crossings[i], y).Turned(Angle), new PaperPoint(crossings[i + 1], y).Turned(Angle)));
+                var from = crossings[i];
+                while (i + 3 < crossings.Length && crossings[i + 2] - crossings[i + 1] < Joined)
+                {
+                    i += 2;
+                }
+
+                lines.Add(Outline.Line(new PaperPoint(from, y).Turned(Angle), new PaperPoint(crossings[i + 1], y).Turned(Angle)));
             }
         }
 

@@ -1,6 +1,5 @@
 using Clomwright.Analysis;
 using Clomwright.Analysis.Mix;
-using Clomwright.Analysis.Roof;
 using Clomwright.Analysis.Structure;
 using Clomwright.Evidence;
 using Clomwright.Rules;
@@ -23,13 +22,7 @@ internal static class OfStructure
         ]
         : Rules.Select(rule => CheckedDemand.Unknown(rule, "wall", structure.NotChecked!)).ToSequence();
 
-    /// <summary>The stage or combination of a case, with the way the wind or the shaking goes.</summary>
-    public static Message Governs(WallCase one) =>
-        StageStates.Is(one.Sense) ? Message.Of("study.demand.governs-stage", ("stage", Stages.Of(one.Sense)))
-        : one.From is { } from ? Message.Of(
-            "study.demand.wall-governs", ("combination", one.Combination), ("sense", new Message($"study.sense.{one.Sense}")),
-            ("acting", Message.Of(one.Shakes ? "study.demand.wall-shaking" : "study.demand.wall-wind", ("from", new Amount(from, Dimension.Angle)))))
-        : Message.Of("study.demand.governs", ("combination", one.Combination), ("sense", new Message($"study.sense.{one.Sense}")));
+    private static Message Governs(WallCase one) => Message.Of("study.demand.governs-stage", ("stage", WallWords.Case(one)));
 
     private static CheckedDemand Edge(StructureResult wall, PierStress pier, MixResult mix) =>
         CheckedDemand.Held("wall-edge-pressure", pier.Address, Pressure(pier.EdgeMost), Pressure(wall.Allowed.Value)) with
@@ -61,7 +54,7 @@ internal static class OfStructure
         return CheckedDemand.Held("wall-tension", "wall", most, Pressure(wall.TensionLevel)) with
         {
             Missing = wall.Missing,
-            Question = worst is null ? null : Message.Of("study.ask.wall-tension", ("tension", most), ("place", Place(worst))),
+            Question = worst is null ? null : Message.Of("study.ask.wall-tension", ("tension", most), ("place", WallWords.Place(worst))),
             Notes =
             [
                 .. worst is null ? [] : (Message[])[Governs(worst.Case)],
@@ -85,10 +78,6 @@ internal static class OfStructure
 
     private static Message At(double station, double height, bool outside) => Message.Of(
         outside ? "study.demand.wall-at-outside" : "study.demand.wall-at", ("station", Amount.Metres(station)), ("height", Amount.Metres(height)));
-
-    private static Message Place(TensionZone zone) => zone.Near is { } name
-        ? Message.Of("study.place.near", ("name", name))
-        : Message.Of("study.place.along", ("station", Amount.Metres(zone.Station)), ("height", Amount.Metres(zone.Height)));
 
     private static Message Zone(TensionZone zone) => zone.Near is { } name
         ? Message.Of("study.demand.wall-zone", ("tension", Pressure(zone.Tension)), ("near", name), ("area", new Amount(zone.Area, Dimension.Area)))

@@ -61,6 +61,21 @@ internal sealed class HouseHub(OpenHouses houses) : Hub
         }
     }
 
+    /// <summary>What the wall carries: nothing while the model is solved, then the picture. Solved beside everything else; no change waits for it.</summary>
+    public async IAsyncEnumerable<StressAnswer> Stress(string key, Sight sight, [EnumeratorCancellation] CancellationToken cancellation)
+    {
+        if (houses.Find(key, out var trouble) is not { } house)
+        {
+            yield return new StressAnswer(null, trouble);
+            yield break;
+        }
+
+        yield return new StressAnswer(null, null);
+        var study = house.Now.Study;
+        var scene = await Task.Run(() => StressSceneOf.Scene(study, sight == Sight.Outside ? Face.Outside : Face.Inside, Phrasebook.English), cancellation);
+        yield return new StressAnswer(scene, null);
+    }
+
     private async Task<HouseAnswer> Tell(string key, Func<OpenHouse, HouseAnswer> act)
     {
         var answer = On(key, act);

@@ -82,7 +82,7 @@ internal sealed class FaceViewOf(HouseGeometry geometry, Face face, Pen pen)
     }
 
     /// <summary>An outline in stations once for every turn of the ring that brings part of it into view.</summary>
-    private List<double[][]> Turns(Sequence<WallPoint> outline)
+    public List<double[][]> Turns(Sequence<WallPoint> outline)
     {
         var points = outline.Select(p => (Arc: strip.Arc(p.Along), p.Up)).ToArray();
         List<double[][]> seen = [];
@@ -108,6 +108,9 @@ internal sealed class FaceViewOf(HouseGeometry geometry, Face face, Pen pen)
             return (double[])[Pen.Round(Math.Min(a, b)), Pen.Round(Math.Max(a, b)), Pen.Round(bottom), Pen.Round(top)];
         }),
     ];
+
+    /// <summary>Where a place on the wall is seen; twice at the zero mark.</summary>
+    public IReadOnlyList<double[]> Points(double station, double height) => [.. strip.Arcs(geometry.Curve.Wrap(station)).Select(arc => Pen.Point(strip.X(arc), height))];
 
     /// <summary>Left and right of a stretch on the view, m; two where it stands across the zero mark.</summary>
     public IReadOnlyList<double[]> Across(double from, double to) => [.. Boxes(new Span(from, to), 0, 0).Select(box => (double[])[box[0], box[1]])];

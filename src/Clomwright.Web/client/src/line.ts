@@ -1,5 +1,6 @@
 import { HubConnectionBuilder, HubConnectionState, LogLevel, type HubConnection, type ISubscription } from '@microsoft/signalr';
 import type { Change, HouseAnswer, Sight } from './scene';
+import type { StressAnswer } from './stress-scene';
 import type { WaterAnswer } from './water-scene';
 
 export type Act = 'Undo' | 'Redo' | 'Save' | 'Reload';
@@ -15,7 +16,7 @@ export class HouseLine {
   private readonly waiting: Asking[] = [];
   private running = false;
   private seen = 0;
-  private flow: ISubscription<WaterAnswer> | null = null;
+  private flow: ISubscription<WaterAnswer> | ISubscription<StressAnswer> | null = null;
 
   constructor(
     private readonly key: string,
@@ -77,7 +78,13 @@ export class HouseLine {
     this.flow = this.hub.stream<WaterAnswer>('Water', this.key, this.sight).subscribe({ next: took, complete: () => {}, error: () => {} });
   }
 
-  /** Nobody looks at the water any more. */
+  /** What the wall carries, when it is solved; what was asked before is given up. */
+  stress(took: (answer: StressAnswer) => void): void {
+    this.dry();
+    this.flow = this.hub.stream<StressAnswer>('Stress', this.key, this.sight).subscribe({ next: took, complete: () => {}, error: () => {} });
+  }
+
+  /** Nobody looks at the water or the stress any more. */
   dry(): void {
     this.flow?.dispose();
     this.flow = null;

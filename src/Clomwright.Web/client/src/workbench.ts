@@ -9,6 +9,7 @@ import { startPage } from './pages/start';
 import { wallPage, type WallBench, type WallSheet } from './pages/wall';
 import { followLinks, papersAddress, placeOf, type Place } from './places';
 import type { Change, Face, HouseAnswer, HouseCard, HouseState, PapersState, Sight } from './scene';
+import type { StressAnswer } from './stress-scene';
 import type { WaterAnswer } from './water-scene';
 import { say } from './words';
 
@@ -34,6 +35,7 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
     told: { state: true },
     sheet: { state: true },
     water: { state: true },
+    stress: { state: true },
     day: { state: true },
   };
 
@@ -52,10 +54,14 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
   declare told: string;
   declare sheet: WallSheet;
   declare water: WaterAnswer | null;
+  declare stress: StressAnswer | null;
   declare day: number;
 
   private line: HouseLine | null = null;
   private lineFor = '';
+
+  /** Which house, revision and face the stress is of. */
+  private stressOf = '';
 
   /** Which house, revision and face the water is of. */
   private waterOf = '';
@@ -75,6 +81,7 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
     this.told = '';
     this.sheet = 'cutting';
     this.water = null;
+    this.stress = null;
     this.day = 0;
   }
 
@@ -207,15 +214,27 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
     }
   }
 
-  /** Asks for the water of the wall looked at, where that is not what is here already. */
+  /** Asks for the water or the stress of the wall looked at, where that is not what is here already. */
   private flow(): void {
     const { line, state } = this;
-    if (line === null || !state?.scene || this.sheet !== 'water') {
+    if (line === null || !state?.scene || this.sheet === 'cutting') {
       line?.dry();
-      if (this.water?.scene === null) this.waterOf = '';
+      this.forgetUnfinished();
       return;
     }
     const of = `${state.key}/${state.revision}/${state.scene.face}`;
+    if (this.sheet === 'stress') {
+      if (of === this.stressOf) return;
+      this.stress = null;
+      this.forgetUnfinished();
+      if (!line.idle) return;
+      this.stressOf = of;
+      line.stress((answer) => {
+        if (this.stressOf === of) this.stress = answer;
+      });
+      return;
+    }
+    if (this.stress?.scene === null) this.stressOf = '';
     if (of === this.waterOf || !line.idle) return;
     this.waterOf = of;
     this.water = null;
@@ -224,12 +243,19 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
     });
   }
 
+  /** What was asked for and given up before it came is asked for again. */
+  private forgetUnfinished(): void {
+    if (!this.water?.scene) this.waterOf = '';
+    if (!this.stress?.scene) this.stressOf = '';
+  }
+
   private hangUp(): void {
     void this.line?.stop();
     this.line = null;
     this.lineFor = '';
-    this.waterOf = '';
+    this.waterOf = this.stressOf = '';
     this.water = null;
+    this.stress = null;
   }
 
   private ring(house: string, sight: Sight): void {

@@ -3,17 +3,19 @@ import { planKey } from '../drawing/plan';
 import type { Nearness } from '../drawing/frame';
 import { liftTable, poleWidth, storeyPole } from '../drawing/pole';
 import '../drawing/strip';
+import { stressBelow, stressSheet, withStress } from './stress';
 import { waterBelow, waterSheet } from './water';
 import '../parts/margin-list';
 import '../parts/opening-line';
 import { acts, type Bench } from '../parts/acts';
 import { footer, masthead } from '../parts/masthead';
 import type { Face, HouseState, Scene } from '../scene';
+import type { StressAnswer } from '../stress-scene';
 import type { WaterAnswer } from '../water-scene';
 import { say } from '../words';
 
-/** What the strip shows: what is where, or how wet it is. */
-export type WallSheet = 'cutting' | 'water';
+/** What the strip shows: what is where, what it carries, or how wet it is. */
+export type WallSheet = 'cutting' | 'stress' | 'water';
 
 export interface WallBench extends Bench {
   readonly nearness: Nearness;
@@ -25,6 +27,7 @@ export interface WallBench extends Bench {
   readonly room: number;
   readonly sheet: WallSheet;
   readonly water: WaterAnswer | null;
+  readonly stress: StressAnswer | null;
   /** Days since the first lift was laid. */
   readonly day: number;
   lay(sheet: WallSheet): void;
@@ -39,18 +42,19 @@ export function wallPage(bench: WallBench, state: HouseState, scene: Scene): Tem
   const card = scene.openings.find((opening) => opening.name === bench.chosen) ?? scene.openings[0];
   const besides = bench.room >= 900;
   const cutting = bench.sheet === 'cutting';
+  const told = bench.sheet === 'stress' ? withStress(scene, bench.stress?.scene ?? null) : scene;
   return html`
     ${masthead(
       { page: 'wall', house: state.key },
       state.name,
-      html`<p class="totals"><a href="#findings">${scene.totals.line}</a></p>`,
+      html`<p class="totals"><a href="#findings">${told.totals.line}</a></p>`,
       acts(bench, state),
     )}
     <main class="bench">
       <section class="board" aria-label=${say('web.drawing.heading')}>
         <div class="board-line">
           <div class="choices sheets-of-wall" role="group" aria-label=${say('web.sheet.which')}>
-            ${(['cutting', 'water'] as const).map(
+            ${(['cutting', 'stress', 'water'] as const).map(
               (one) =>
                 html`<button type="button" aria-pressed=${bench.sheet === one} @click=${() => bench.lay(one)}>${say(`web.sheet.${one}`)}</button>`,
             )}
@@ -69,7 +73,8 @@ export function wallPage(bench: WallBench, state: HouseState, scene: Scene): Tem
           </div>
           ${cutting ? html`<p id="moving" class="hint">${say('web.drawing.moving')}</p>` : nothing}
         </div>
-        ${cutting ? nothing : waterSheet(scene, bench.water, bench.day, bench.room, bench.nearness)}
+        ${bench.sheet === 'water' ? waterSheet(scene, bench.water, bench.day, bench.room, bench.nearness) : nothing}
+        ${bench.sheet === 'stress' ? stressSheet(scene, bench.stress, bench.room, bench.nearness) : nothing}
         ${cutting ? html`<div class="strip">
           <div class="slide">
             <unrolled-wall
@@ -85,8 +90,9 @@ export function wallPage(bench: WallBench, state: HouseState, scene: Scene): Tem
         </div>` : nothing}
         ${card === undefined || !cutting ? nothing : html`<opening-line .card=${card} .refusal=${state.refusal} .settled=${bench.settled}></opening-line>`}
       </section>
-      ${cutting ? nothing : html`<div class="below water-below">${bench.water?.scene && bench.water.scene.notChecked === null ? waterBelow(bench.water.scene, bench.day) : nothing}
-        <margin-list .scene=${scene} .heading=${say('web.findings.heading')} .pointed=${bench.pointed}></margin-list></div>`}
+      ${cutting ? nothing : html`<div class="below water-below">${bench.sheet === 'water' && bench.water?.scene && bench.water.scene.notChecked === null ? waterBelow(bench.water.scene, bench.day) : nothing}
+        ${bench.sheet === 'stress' && bench.stress?.scene && bench.stress.scene.notChecked === null ? stressBelow(bench.stress.scene) : nothing}
+        <margin-list .scene=${told} .heading=${say('web.findings.heading')} .pointed=${bench.pointed}></margin-list></div>`}
       ${cutting ? html`<div class="below">
         <section class="key" aria-label=${say('web.drawing.plan')}>${planKey(scene.plan, 236, bench.chosen, bench.choose)}</section>
         <section class="amounts">

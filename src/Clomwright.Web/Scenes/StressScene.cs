@@ -1,0 +1,59 @@
+namespace Clomwright.Web.Scenes;
+
+/// <summary>The stress of a wall: null while it is being worked out; or one sentence why there is none.</summary>
+/// <param name="Scene">The picture; null until it is there.</param>
+/// <param name="Trouble">Why there is none.</param>
+public sealed record StressAnswer(StressScene? Scene, string? Trouble);
+
+/// <summary>What the wall carries by the model of the whole wall, as the page draws it. Points as in <see cref="FaceView"/>; every word already text.</summary>
+public sealed record StressScene
+{
+    /// <summary>Why nothing is known; null when it is.</summary>
+    public required string? NotChecked { get; init; }
+
+    /// <summary>inside or outside: where the wall is seen from.</summary>
+    public required string Face { get; init; }
+
+    /// <summary>Areas of pressure, each from a share of what is allowed on; they lie over one another.</summary>
+    public required IReadOnlyList<StressBand> Bands { get; init; }
+
+    /// <summary>Where there is tension.</summary>
+    public required StressBand Tension { get; init; }
+
+    /// <summary>The hardest edge of each pier.</summary>
+    public required IReadOnlyList<StressMark> Piers { get; init; }
+
+    /// <summary>What has least to spare, tightest first, with the case that governs it.</summary>
+    public required IReadOnlyList<StressLine> Tightest { get; init; }
+
+    /// <summary>Where the wall may crack first, hardest first.</summary>
+    public required IReadOnlyList<string> Zones { get; init; }
+
+    /// <summary>What the model says of itself: foot, size, balance, and what moved when it was made finer.</summary>
+    public required IReadOnlyList<string> Trust { get; init; }
+
+    /// <summary>What the rules say of it.</summary>
+    public required IReadOnlyList<FindingLine> Findings { get; init; }
+
+    /// <summary>All findings of the house counted, these among them.</summary>
+    public required Totals Totals { get; init; }
+}
+
+/// <summary>An area of the wall with what it stands for.</summary>
+/// <param name="Says">In words.</param>
+/// <param name="Pieces">Pieces side by side.</param>
+public sealed record StressBand(string Says, IReadOnlyList<double[][]> Pieces);
+
+/// <summary>The hardest edge of a pier.</summary>
+/// <param name="Pier">Its address.</param>
+/// <param name="Used">Share of what is allowed, in words.</param>
+/// <param name="At">Where; one for each turn of the ring that shows it.</param>
+public sealed record StressMark(string Pier, string Used, IReadOnlyList<double[]> At);
+
+/// <summary>One thing that has little to spare.</summary>
+/// <param name="What">Which.</param>
+/// <param name="Standing">What the rule says.</param>
+/// <param name="Used">Share of what is allowed, in words.</param>
+/// <param name="Share">How much of the bar is filled; 1 is the limit, which stands at four fifths of its length.</param>
+/// <param name="Governs">The case that governs.</param>
+public sealed record StressLine(string What, string Standing, string Used, double Share, string Governs);

@@ -37,7 +37,11 @@ public readonly record struct PoleSize(Length Butt, Length Tip)
 /// <summary>Round poles between the main ones.</summary>
 /// <param name="PerBay">How many in each bay.</param>
 /// <param name="Diameter">Of each.</param>
-public sealed record Secondaries(int PerBay, Length Diameter);
+public sealed record Secondaries(int PerBay, Length Diameter)
+{
+    /// <summary>Diameter of the one bolt at each end; null where it is not described.</summary>
+    public Length? Bolt { get; init; }
+}
 
 /// <summary>What closes the ring.</summary>
 public enum Eye
@@ -89,6 +93,18 @@ public abstract record Roof
     /// <summary>How poles sit on the bond beam; null where it is not described.</summary>
     public SeatMade? Seat { get; init; }
 
+    /// <summary>The flue that passes the roof; null where none does.</summary>
+    public Flue? Flue { get; init; }
+
+    /// <summary>Height over the deck at which water runs out through the edge board; null where it has no overflow.</summary>
+    public Length? Overflow { get; init; }
+
+    /// <summary>Battens that keep soil from sliding; null where there are none.</summary>
+    public SoilBattens? Battens { get; init; }
+
+    /// <summary>Widest sheet of membrane that can be got; null for one piece of any size.</summary>
+    public Length? SheetRoll { get; init; }
+
     /// <summary>Bearing of the first pole or of the fall.</summary>
     public Angle FirstBearing { get; init; }
 
@@ -125,6 +141,12 @@ public abstract record Roof
 
         /// <summary>Radius of the ring in plan.</summary>
         public Length RingRadius { get; init; }
+
+        /// <summary>The centre post; null where it is not described.</summary>
+        public CentrePost? Post { get; init; }
+
+        /// <summary>The compression ring; null where it is not described.</summary>
+        public CompressionRing? Ring { get; init; }
 
         /// <summary>What closes the ring.</summary>
         public Eye Eye { get; init; }

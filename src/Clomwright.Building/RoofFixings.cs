@@ -50,3 +50,33 @@ public sealed record SeatMade
     /// <summary>Length of a lag screw that goes through the pole into the bond beam; null for a bolt with a nut under the beam.</summary>
     public Length? Lag { get; init; }
 }
+
+/// <summary>The post under the centre of a radial roof.</summary>
+/// <param name="Diameter">Of the round post, of the poles' timber.</param>
+/// <param name="Footing">Side of the square footing under it.</param>
+public sealed record CentrePost(Length Diameter, Length Footing);
+
+/// <summary>The sawn timber ring that radial poles lean on.</summary>
+/// <param name="Width">Along the radius.</param>
+/// <param name="Depth">Upright.</param>
+/// <param name="Material">Key of its timber.</param>
+public sealed record CompressionRing(Length Width, Length Depth, string Material);
+
+/// <summary>The flue of a stove where it passes the roof.</summary>
+/// <param name="Diameter">Outside, of the pipe.</param>
+public sealed record Flue(Length Diameter)
+{
+    /// <summary>Bearing of its middle from the plan centre.</summary>
+    public Angle Bearing { get; init; }
+
+    /// <summary>Distance of its middle from the plan centre; nothing is through the middle of the ring.</summary>
+    public Length Distance { get; init; }
+
+    /// <summary>Clearance to anything that burns, from the outside of the pipe, as its maker writes; null when it is not known.</summary>
+    public Length? Clear { get; init; }
+}
+
+/// <summary>Battens across the slope that keep soil from sliding.</summary>
+/// <param name="Spacing">Between two of them, down the slope.</param>
+/// <param name="Height">Over the membrane.</param>
+public sealed record SoilBattens(Length Spacing, Length Height);

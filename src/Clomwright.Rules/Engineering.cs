@@ -113,6 +113,11 @@ internal static class Engineering
         ("rafter-bending" or "rafter-shear" or "rafter-combined" or "rafter-sag", Roof.Reciprocal) => "no-rafters",
         ("pole-bending-crossing" or "pole-bending-plate" or "pole-foot" or "pole-stub" or "pole-shear" or "pole-crossing-bearing" or "ring-sag"
             or "crossing-opens" or "crossing-pinned" or "pin-strength" or "pole-loss" or "charlie-stick", not Roof.Reciprocal) => "not-reciprocal",
+        ("secondary-ends", { Secondaries: not { PerBay: > 0 } }) => "no-secondaries",
+        ("centre-post", not Roof.Radial { CentrePost: true }) => "no-centre-post",
+        ("compression-ring", not Roof.Radial { CentrePost: false }) => "no-compression-ring",
+        ("flue-clear", { Flue: null }) => "no-flue",
+        ("soil-slip", { Layers.Count: 0 }) => "no-roof-layers",
         ("seat-edge", { Seat: not { Bolt: not null } }) => "no-seat-bolt",
         ("strap-uplift" or "strap-pull", _) when house.Embeds.All(e => e.Embed.Kind != EmbedKind.Strap) => "no-straps",
         ("tee-uplift" or "tee-gap" or "tee-leg" or "tee-bar" or "tee-bolt", _) when house.House.Tees is null && house.Embeds.Any(e => e.Embed.Anchor is not null) => "straps-hold",

@@ -33,10 +33,13 @@ internal static class RoofFigures
         ("spans", Spans(roof)),
         ("deck", Checks(roof.Deck)),
         ("fixings", Checks(roof.Fixings)),
+        ("supports", Checks(roof.Supports)),
         ("skin", Skin(roof)));
 
     private static Figure Skin(RoofResult roof) => roof.Skin is not { } skin ? new Figure.NotChecked(new Message("analysis.roof.none")) : Tree(
         ("surface", Computed(skin.Surface, Dimension.Area)),
+        ("flueCut", Computed(skin.FlueCut, Dimension.Area)),
+        ("sheets", Computed(skin.Sheets, Dimension.Count)),
         ("eaveLength", Computed(skin.EaveLength, Dimension.Length)),
         ("membrane", Computed(skin.Membrane, Dimension.Area)),
         ("sheetWidth", Computed(skin.SheetWidth, Dimension.Length)),
@@ -91,6 +94,7 @@ internal static class RoofFigures
         ("spans", Spans(roof)),
         ("deck", Checks(roof.Deck)),
         ("fixings", Checks(roof.Fixings)),
+        ("supports", Checks(roof.Supports)),
         ("skin", Skin(roof)),
         ("uplift", List(frame.Uplift, Dimension.Force)),
         ("raising", Tree(

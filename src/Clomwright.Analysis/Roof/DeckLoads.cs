@@ -127,6 +127,14 @@ public sealed record DeckSpans(double Deck, double AtEave, double AtPlate, doubl
         return new DeckSpans(apart, apart, apart, apart, poles.Max(p => p.Far), poles.Max(p => p.EaveReach), poles.Average(p => p.Slope), Math.Max(0, poles.Count - 1) * (share - 1));
     }
 
+    /// <summary>Force on its two supports, at the bond beam and at the inner end, for each pascal on plan, N/Pa.</summary>
+    internal (double Plate, double Inner) Reactions()
+    {
+        var load = Load(1);
+        var inner = load.PlateMoment / SecondarySpan;
+        return (load.Total - inner, inner);
+    }
+
     /// <summary>A secondary under a pressure on plan.</summary>
     internal PoleDiagram Diagram(double diameter, double pressure)
     {
@@ -135,12 +143,17 @@ public sealed record DeckSpans(double Deck, double AtEave, double AtPlate, doubl
             Number = 1, Foot = default, Along = new PlanPoint(0, 1), PlateRadius = SecondarySpan, FootHeight = 0, TangentDistance = SecondarySpan, Near = SecondarySpan / 2, Far = SecondarySpan, EaveReach = Reach, Tail = 0,
             Butt = diameter, Tip = diameter, Notch = 0, Slope = Slope, Separation = 0, Rise = 0, CrossingAngle = 0,
         };
+        var load = Load(pressure);
+        var inner = load.PlateMoment / SecondarySpan;
+        return PoleDiagram.Of(pole, load, load.Total - inner, 0, inner);
+    }
+
+    private PoleLoad Load(double pressure)
+    {
         double[] stations = Reach > 0
             ? [-Reach, 0, SecondarySpan / 4, 3 * SecondarySpan / 8, SecondarySpan / 2, 5 * SecondarySpan / 8, 3 * SecondarySpan / 4, SecondarySpan]
             : [0, SecondarySpan / 4, 3 * SecondarySpan / 8, SecondarySpan / 2, 5 * SecondarySpan / 8, 3 * SecondarySpan / 4, SecondarySpan];
-        var load = PoleLoad.Line(stations, x => pressure * (x < 0 ? AtPlate + (AtEave - AtPlate) * -x / Reach : AtPlate + (AtInner - AtPlate) * x / SecondarySpan));
-        var inner = load.PlateMoment / SecondarySpan;
-        return PoleDiagram.Of(pole, load, load.Total - inner, 0, inner);
+        return PoleLoad.Line(stations, x => pressure * (x < 0 ? AtPlate + (AtEave - AtPlate) * -x / Reach : AtPlate + (AtInner - AtPlate) * x / SecondarySpan));
     }
 
     private static double Apart(PoleGeometry a, PoleGeometry b, Func<PoleGeometry, double> at) => (a.Foot + at(a) * a.Along - (b.Foot + at(b) * b.Along)).Norm;

@@ -66,15 +66,21 @@ public static class FromGeometry
             .. DeckFixing.Of(spans, layout.Poles, loads, push, roof, weights.Poles),
             .. SeatFixing.Of([.. RafterChecks.Seats(layout)], layout.Poles.Min(p => p.EaveReach / p.PitchCosine), weights.Poles, all, push, roof.Seat, house.BondBeam),
         ];
+        var (flue, clear) = Flues.Of(geometry, roof, layout.Poles, 0, slope);
+        Sequence<CheckedMember> supports =
+        [
+            .. SecondaryEnds.Of(spans, loads, roof, weights.Poles, house.BondBeam), .. InnerSupport.Of(layout, roof, weights.Poles, all, result.Stages, axis, house.Site),
+            .. Only(clear), .. Only(SoilSlip.Of(roof, slope, weights.LayersWet)),
+        ];
         var skin = roof is Building.Roof.Radial
-            ? RoofSkins.Round(geometry, roof, layout.Shares, 0, geometry.Curve.Centre, eaveOffset, open: false)
-            : RoofSkins.Strips(geometry, roof, layout.Shares, eaveOffset);
+            ? RoofSkins.Round(geometry, roof, layout.Shares, 0, geometry.Curve.Centre, eaveOffset, open: false, flue)
+            : RoofSkins.Strips(geometry, roof, layout.Shares, eaveOffset, flue);
         return new RoofResult
         {
             Everyday = Everyday(house, stages, weights, slope, snow, wind),
-            Reciprocal = new Message("analysis.roof.not-reciprocal"), Plain = result, Spans = spans, Deck = deck, Fixings = fixings, Skin = skin, Snow = snow, Wind = wind, LayersWet = weights.LayersWet, LayersDry = weights.LayersDry,
+            Reciprocal = new Message("analysis.roof.not-reciprocal"), Plain = result, Spans = spans, Deck = deck, Fixings = fixings, Supports = supports, Flue = flue, Skin = skin, Snow = snow, Wind = wind, LayersWet = weights.LayersWet, LayersDry = weights.LayersDry,
             Assumptions = [.. weights.Assumptions, .. snow.Value?.Assumptions ?? [], .. wind.Value?.Assumptions ?? [], .. OnRoof(), .. Fixed(roof), .. skin.Assumptions],
-            Calculations = [.. Steps([.. result.Checks, .. deck, .. fixings]), skin.How, .. Common(weights, snow, wind)],
+            Calculations = [.. Steps([.. result.Checks, .. deck, .. fixings, .. supports]), skin.How, .. Common(weights, snow, wind)],
         };
     }
 
@@ -113,11 +119,14 @@ public static class FromGeometry
             .. DeckFixing.Of(spans, frame.Poles, loads, push, roof, weights.Poles),
             .. SeatFixing.Of([.. frame.Poles.Select(p => new SeatCheck.Place($"pole {p.Number}", p.Number - 1, p.DiameterAt(0)))], frame.Poles.Min(p => p.EaveReach / p.PitchCosine), weights.Poles, all, push, roof.Seat, house.BondBeam),
         ];
-        var skin = RoofSkins.Round(geometry, roof, shares, frame.RingRadius, frame.Centre, eaveOffset, roof.Eye != Eye.Closed);
+        var (flue, clear) = Flues.Of(geometry, roof, frame.Poles, roof.Eye == Eye.Closed ? 0 : frame.RingRadius, frame.MeanRadialPitch);
+        Sequence<CheckedMember> supports =
+            [.. SecondaryEnds.Of(spans, loads, roof, weights.Poles, house.BondBeam), .. Only(clear), .. Only(SoilSlip.Of(roof, frame.MeanRadialPitch, weights.LayersWet))];
+        var skin = RoofSkins.Round(geometry, roof, shares, frame.RingRadius, frame.Centre, eaveOffset, roof.Eye != Eye.Closed, flue);
         return new RoofResult
         {
             Everyday = Everyday(house, stages, weights, frame.MeanRadialPitch, snow, wind),
-            Reciprocal = result, Plain = new Message("analysis.roof.is-reciprocal"), Spans = spans, Deck = deck, Fixings = fixings, Skin = skin, Snow = snow, Wind = wind, LayersWet = weights.LayersWet, LayersDry = weights.LayersDry,
+            Reciprocal = result, Plain = new Message("analysis.roof.is-reciprocal"), Spans = spans, Deck = deck, Fixings = fixings, Supports = supports, Flue = flue, Skin = skin, Snow = snow, Wind = wind, LayersWet = weights.LayersWet, LayersDry = weights.LayersDry,
             Assumptions =
             [
                 .. weights.Assumptions, .. snow.Value?.Assumptions ?? [], .. wind.Value?.Assumptions ?? [], .. OnRoof(), .. Fixed(roof), .. skin.Assumptions,
@@ -126,7 +135,7 @@ public static class FromGeometry
                 .. PinChecks.Assumed(roof), .. CharlieChecks.Assumed(),
                 new Assumption("people-lift", new Message("analysis.assumed.people-lift"), new Amount(222.4, Dimension.Force), Sources.Get("planning-lift")),
             ],
-            Calculations = [.. ReciprocalSteps.Of(result), .. Steps([.. result.Checks, .. result.Pins, .. result.WaysOut, .. result.Charlie, .. deck, .. fixings]), skin.How, .. Common(weights, snow, wind)],
+            Calculations = [.. ReciprocalSteps.Of(result), .. Steps([.. result.Checks, .. result.Pins, .. result.WaysOut, .. result.Charlie, .. deck, .. fixings, .. supports]), skin.How, .. Common(weights, snow, wind)],
         };
     }
 
@@ -207,7 +216,7 @@ public static class FromGeometry
     private static Known<DeckLoads> OnDeck(House house, Building.Roof roof, RoofWeights weights, double slope, Known<SnowLoad> snow, Known<WindLoad> wind)
     {
         var edition = LoadEditions.Parse(house.Site.Loads);
-        return DeckLoads.Of(weights, slope, edition, snow.Value, wind.Value, Live(edition, 0, slope), house.Site.SeismicSds, roof.EdgeBoard?.Metres);
+        return DeckLoads.Of(weights, slope, edition, snow.Value, wind.Value, Live(edition, 0, slope), house.Site.SeismicSds, RoofCases.Brim(roof));
     }
 
     private static Known<RoofPush> Pushed(HouseGeometry geometry, Sequence<PoleGeometry> poles, RoofStages stages, RoofWeights weights, Known<SnowLoad> snow, Known<WindLoad> wind)
@@ -217,7 +226,9 @@ public static class FromGeometry
             geometry, Offset(geometry), poles.Max(p => p.HeightAt(p.TangentDistance)), (wet?.Sum(l => l.Total), why), snow.Value, wind, weights.Poles.Value?.System == TimberSystem.En);
     }
 
-    private static IEnumerable<Assumption> Fixed(Building.Roof roof) => [.. DeckFixing.Assumed(roof), .. SeatFixing.Assumed(roof.Seat)];
+    private static CheckedMember[] Only(CheckedMember? check) => check is null ? [] : [check];
+
+    private static IEnumerable<Assumption> Fixed(Building.Roof roof) => [.. SoilSlip.Assumed(roof), .. DeckFixing.Assumed(roof), .. SeatFixing.Assumed(roof.Seat)];
 
     private static RoofResult Without(Message because) => new()
     {

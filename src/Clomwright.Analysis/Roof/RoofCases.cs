@@ -87,10 +87,13 @@ internal sealed class RoofCases
         return Math.Clamp((67.5 - off) / 22.5, 0, 1) * (atEave + (atRing - atEave) * p.Inward);
     }));
 
+    /// <summary>Height over the deck to which water can stand: the overflow, or the top of the edge board, m.</summary>
+    public static double Brim(Building.Roof roof) => Math.Min(roof.EdgeBoard?.Metres ?? 0, roof.Overflow?.Metres ?? double.PositiveInfinity);
+
     /// <summary>Water that stands level behind the edge board while the drain is blocked, above the soil.</summary>
     public PoleLoad[] Ponded()
     {
-        var brim = (roof.EdgeBoard?.Metres ?? 0) - weights.Depth;
+        var brim = Brim(roof) - weights.Depth;
         return brim > 0 ? shares.Pressure(p => Water * Math.Max(0, brim - p.RiseFromEave)) : None;
     }
 

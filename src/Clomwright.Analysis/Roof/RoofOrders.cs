@@ -30,7 +30,7 @@ internal static class RoofOrders
     public static (Sequence<OrderLine> Lines, Sequence<Assumption> Assumptions) Of(Building.Roof roof, Sequence<PoleGeometry> poles, RoofSkin skin)
     {
         var used = new List<Assumption>();
-        OrderLine[] lines = [.. Timbers(roof, poles, skin, used), .. Iron(roof, poles, used), .. Layers(roof, skin, used)];
+        OrderLine[] lines = [.. Timbers(roof, poles, skin, used), .. Iron(roof, poles, skin, used), .. Layers(roof, skin, used)];
         return (lines.ToSequence(), used.Distinct().ToSequence());
     }
 
@@ -47,7 +47,7 @@ internal static class RoofOrders
         }
 
         yield return roof.Deck is { } deck
-            ? Line("roof-deck", Message.Of("analysis.order.roof-deck", ("thickness", deck), ("timber", roof.DeckMaterial)), "timber", new Area(skin.Surface), Boards, new Message("analysis.order.on-surface"), used)
+            ? Line("roof-deck", Message.Of("analysis.order.roof-deck", ("thickness", deck), ("timber", roof.DeckMaterial)), "timber", new Area(skin.Laid), Boards, new Message("analysis.order.on-surface"), used)
             : Unknown("roof-deck", new Message("analysis.order.roof-deck-any"), "timber", new Message("analysis.deck.none"));
         if (roof.EdgeBoard is { } edge)
         {
@@ -62,9 +62,9 @@ internal static class RoofOrders
         _ => DeckSpans.Round(poles, roof),
     };
 
-    private static IEnumerable<OrderLine> Iron(Building.Roof roof, Sequence<PoleGeometry> poles, List<Assumption> used)
+    private static IEnumerable<OrderLine> Iron(Building.Roof roof, Sequence<PoleGeometry> poles, RoofSkin skin, List<Assumption> used)
     {
-        foreach (var line in Fixings(roof, poles, used))
+        foreach (var line in Fixings(roof, poles, skin, used))
         {
             yield return line;
         }
@@ -95,7 +95,7 @@ internal static class RoofOrders
     }
 
     /// <summary>Bolts at the seats, and straps of the braces: two in every bay between poles.</summary>
-    private static IEnumerable<OrderLine> Fixings(Building.Roof roof, Sequence<PoleGeometry> poles, List<Assumption> used)
+    private static IEnumerable<OrderLine> Fixings(Building.Roof roof, Sequence<PoleGeometry> poles, RoofSkin skin, List<Assumption> used)
     {
         var round = roof is Building.Roof.Reciprocal or Building.Roof.Radial;
         var seats = roof is Building.Roof.Shed ? 2 * poles.Count : poles.Count;
@@ -104,6 +104,11 @@ internal static class RoofOrders
             yield return seat.Lag is { } lag
                 ? Line("roof-seat-lags", Message.Of("analysis.order.roof-seat-lags", ("diameter", bolt), ("length", lag)), "roof", Amount.Count(seats), null, new Message("analysis.order.at-each-seat"), used)
                 : Line("roof-seat-bolts", Message.Of("analysis.order.roof-seat-bolts", ("diameter", bolt)), "roof", Amount.Count(seats), null, new Message("analysis.order.at-each-seat"), used);
+        }
+
+        if (roof.Battens is { } battens)
+        {
+            yield return Line("roof-battens", Message.Of("analysis.order.roof-battens", ("height", battens.Height)), "timber", Amount.Metres(skin.Laid / battens.Spacing.Metres), Cut, Message.Of("analysis.order.across-slope", ("spacing", battens.Spacing)), used);
         }
 
         if (roof.Braces is { } braces)
@@ -140,17 +145,23 @@ internal static class RoofOrders
                     break;
                 case "epdm":
                     membrane = true;
+                    if (skin.Sheets > 1)
+                    {
+                        yield return Lapped(roof, skin, what);
+                        break;
+                    }
+
                     yield return new OrderLine("roof-membrane", what, "roof", new Area(skin.Membrane), skin.SheetWaste, new Area(skin.SheetWidth * skin.SheetLength), Tag.Computed,
                         Message.Of("analysis.order.one-piece", ("width", Amount.Metres(skin.SheetWidth)), ("length", Amount.Metres(skin.SheetLength))));
                     break;
                 case "fleece" or "drain-mat" or "insulation":
-                    yield return Line("roof-sheet", what, "roof", new Area(skin.Surface), Sheets, new Message("analysis.order.on-surface"), used);
+                    yield return Line("roof-sheet", what, "roof", new Area(skin.Laid), Sheets, new Message("analysis.order.on-surface"), used);
                     break;
                 case "crushed-stone" or "gravel" or "sand":
-                    yield return Line("roof-stone", what, "stone", new Volume(skin.Surface * layer.Depth.Metres), LooseStone, Message.Of("analysis.order.loose-depth", ("depth", layer.Depth)), used);
+                    yield return Line("roof-stone", what, "stone", new Volume(skin.Laid * layer.Depth.Metres), LooseStone, Message.Of("analysis.order.loose-depth", ("depth", layer.Depth)), used);
                     break;
                 default:
-                    yield return Line("roof-soil", what, material.Key == "straw" ? "straw" : "earth", new Volume(skin.Surface * layer.Depth.Metres), LooseSoil, Message.Of("analysis.order.loose-depth", ("depth", layer.Depth)), used);
+                    yield return Line("roof-soil", what, material.Key == "straw" ? "straw" : "earth", new Volume(skin.Laid * layer.Depth.Metres), LooseSoil, Message.Of("analysis.order.loose-depth", ("depth", layer.Depth)), used);
                     break;
             }
         }
@@ -159,6 +170,15 @@ internal static class RoofOrders
         {
             yield return Unknown("roof-membrane", new Message("analysis.order.roof-membrane-any"), "roof", new Message("analysis.order.no-membrane"));
         }
+    }
+
+    /// <summary>Sheets side by side along the longer way, glued over a lap.</summary>
+    private static OrderLine Lapped(Building.Roof roof, RoofSkin skin, Message what)
+    {
+        var roll = roof.SheetRoll!.Value;
+        var bought = skin.Sheets * roll.Metres * skin.SheetLength;
+        return new OrderLine("roof-membrane", what, "roof", new Area(skin.Membrane), bought / skin.Membrane - 1, new Area(bought), Tag.Computed, Message.Of(
+            "analysis.order.in-sheets", ("count", skin.Sheets), ("width", roll), ("length", Amount.Metres(skin.SheetLength)), ("lap", Amount.Metres(RoofSkins.Lap)), ("glued", Amount.Metres((skin.Sheets - 1) * skin.SheetLength))));
     }
 
     private static Assumption Share(string key, double share) => new(key, new Message($"analysis.assumed.{key}"), Amount.Fraction(share), Practice);

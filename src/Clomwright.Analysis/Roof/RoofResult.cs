@@ -30,6 +30,12 @@ public sealed record RoofResult
     /// <summary>What holds the roof on: nails of the deck, the deck or straps in their plane, bolts at the seats.</summary>
     public Sequence<CheckedMember> Fixings { get; init; }
 
+    /// <summary>What else has to stand or lie right: ends of secondaries, centre post or compression ring, the flue's clearance, soil against sliding.</summary>
+    public Sequence<CheckedMember> Supports { get; init; }
+
+    /// <summary>Where the flue passes; null where none does.</summary>
+    public FluePlace? Flue { get; init; }
+
     /// <summary>Deck, membrane and layers as sizes to buy and cut; null when the roof is not known.</summary>
     public RoofSkin? Skin { get; init; }
 

@@ -10,6 +10,15 @@ public sealed record RoofSkin
     /// <summary>Deck and layers, m2; over a ring that is decked, its plan area too.</summary>
     public required double Surface { get; init; }
 
+    /// <summary>Taken out of deck and layers round the flue, m2.</summary>
+    public double FlueCut { get; init; }
+
+    /// <summary>Deck and layers net of the flue, m2.</summary>
+    public double Laid => Surface - FlueCut;
+
+    /// <summary>Sheets side by side, of the widest that can be got; 1 where one piece covers all.</summary>
+    public int Sheets { get; init; } = 1;
+
     /// <summary>Length of the edge board all round, m: on plan round a centre, along the slope over rafters side by side.</summary>
     public required double EaveLength { get; init; }
 
@@ -44,6 +53,13 @@ internal static class RoofSkins
     /// <summary>Height of the eye's curb, up which the membrane goes, m.</summary>
     public const double Curb = 0.1524;
 
+    /// <summary>Two sheets of membrane lie over each other by this, glued, m: 6 in.</summary>
+    public const double Lap = 0.1524;
+
+    /// <summary>n sheets of a width cover n times it less n - 1 laps.</summary>
+    public static int Sheets(Building.Roof roof, double across) =>
+        roof.SheetRoll is { Metres: > Lap and var roll } && roll < across ? (int)Math.Ceiling((across - Lap) / (roll - Lap) - 1e-9) : 1;
+
     /// <summary>Points of the eave that a sheet is laid over.</summary>
     private const int Points = 180;
 
@@ -55,16 +71,17 @@ internal static class RoofSkins
     /// <param name="centre">Of that circle.</param>
     /// <param name="offset">From the inside curve to the eave, m.</param>
     /// <param name="open">The eye has a curb; otherwise it is decked over.</param>
-    public static RoofSkin Round(HouseGeometry geometry, Building.Roof roof, IShares shares, double ring, PlanPoint centre, double offset, bool open)
+    /// <param name="flue">Where a flue passes; null where none does.</param>
+    public static RoofSkin Round(HouseGeometry geometry, Building.Roof roof, IShares shares, double ring, PlanPoint centre, double offset, bool open, FluePlace? flue)
     {
         var slope = shares.Poles.Max(p => p.Slope);
         var laid = Eave(geometry, offset).Select(p => p - centre).Select(v => (ring + Profile(ring, v.Norm, slope)) / v.Norm * v).ToArray();
         var surface = shares.Pressure(p => p.SurfacePerPlan).Sum(l => l.Total) + (open ? 0 : shares.RingArea);
-        return Of(roof, shares, surface, geometry.Curve.OffsetLength(offset), open ? 2 * Math.PI * ring : 0, Least(laid));
+        return Of(roof, shares, surface, geometry.Curve.OffsetLength(offset), open ? 2 * Math.PI * ring : 0, Least(laid), flue);
     }
 
     /// <summary>Skin of rafters side by side, all of one slope; the eave follows the wall.</summary>
-    public static RoofSkin Strips(HouseGeometry geometry, Building.Roof roof, IShares shares, double offset)
+    public static RoofSkin Strips(HouseGeometry geometry, Building.Roof roof, IShares shares, double offset, FluePlace? flue)
     {
         var slope = shares.Poles.Max(p => p.Slope);
         var steep = Math.Sqrt(1 + slope * slope);
@@ -72,7 +89,7 @@ internal static class RoofSkins
         var fall = new PlanPoint(sin, cos);
         var laid = Eave(geometry, offset).Select(p => new PlanPoint(fall.Cross(p), steep * fall.Dot(p))).ToArray();
         var length = laid.Select((p, i) => (laid[(i + 1) % laid.Length] - p).Norm).Sum();
-        return Of(roof, shares, steep * geometry.Curve.OffsetArea(offset), length, 0, Box(laid, 0));
+        return Of(roof, shares, steep * geometry.Curve.OffsetArea(offset), length, 0, Box(laid, 0), flue);
     }
 
     private static IEnumerable<PlanPoint> Eave(HouseGeometry geometry, double offset) =>
@@ -110,7 +127,7 @@ internal static class RoofSkins
         return sum * end / (3 * pieces);
     }
 
-    private static RoofSkin Of(Building.Roof roof, IShares shares, double surface, double eave, double curb, (double Width, double Length) box)
+    private static RoofSkin Of(Building.Roof roof, IShares shares, double surface, double eave, double curb, (double Width, double Length) box, FluePlace? flue)
     {
         var up = roof.EdgeBoard?.Metres ?? 0;
         var practice = Sources.Get("common-practice");
@@ -129,9 +146,10 @@ internal static class RoofSkins
         sheet.Step("sheet-waste", "s", "b*l/A_m - 1", waste, Dimension.Fraction, mechanics, b, l, area);
         var skin = new RoofSkin
         {
-            Surface = surface, EaveLength = eave, Membrane = area.Value.Si, SheetWidth = wide, SheetLength = @long, SheetWaste = waste, How = sheet.Done, Orders = [],
+            Surface = surface, FlueCut = flue?.Cut ?? 0, Sheets = Sheets(roof, Math.Min(wide, @long)), EaveLength = eave, Membrane = area.Value.Si, SheetWidth = wide, SheetLength = @long, SheetWaste = waste, How = sheet.Done, Orders = [],
             Assumptions =
             [
+                .. roof.SheetRoll is null ? (Sequence<Assumption>)[] : [new Assumption("membrane-lap", new Message("analysis.assumed.membrane-lap"), Amount.Metres(Lap), practice)],
                 new Assumption("membrane-turn", new Message("analysis.assumed.membrane-turn"), Amount.Metres(Turn), practice),
                 .. curb > 0 ? (Sequence<Assumption>)[new Assumption("curb-height", new Message("analysis.assumed.curb-height"), Amount.Metres(Curb), practice)] : [],
             ],

@@ -30,5 +30,30 @@ internal static class RoofFixingChecks
         checks.Size("roof.seat.bolt", roof.Seat?.Bolt, Limits.Thick);
         checks.Size("roof.seat.washer", roof.Seat?.Washer, Limits.Thick);
         checks.Size("roof.seat.lag", roof.Seat?.Lag, Limits.Thick);
+        checks.Size("roof.secondaries.bolt", roof.Secondaries?.Bolt, Limits.Thick);
+        if (roof is Roof.Radial radial)
+        {
+            checks.Size("roof.post.diameter", radial.Post?.Diameter, Limits.Thick);
+            checks.Size("roof.post.footing", radial.Post?.Footing, Limits.Plan);
+            checks.Size("roof.ring.width", radial.Ring?.Width, Limits.Thick);
+            checks.Size("roof.ring.depth", radial.Ring?.Depth, Limits.Thick);
+            checks.Word("roof.ring.material", radial.Ring?.Material);
+        }
+
+        if (roof.Flue is { } flue)
+        {
+            checks.Size("roof.flue.diameter", flue.Diameter, Limits.Thick);
+            checks.Bearing("roof.flue.bearing", flue.Bearing);
+            _ = checks.NotNegative("roof.flue.distance", flue.Distance) && checks.NotAbove("roof.flue.distance", flue.Distance, Limits.Plan);
+            checks.Size("roof.flue.clear", flue.Clear, Limits.Thick);
+        }
+
+        checks.Size("roof.battens.spacing", roof.Battens?.Spacing, Limits.Plan);
+        checks.Size("roof.battens.height", roof.Battens?.Height, Limits.Thick);
+        checks.Size("roof.sheetRoll", roof.SheetRoll, Limits.Plan);
+        if (checks.Size("roof.overflow", roof.Overflow, Limits.Thick) && roof is { Overflow: { } overflow, EdgeBoard: { } board } && overflow > board)
+        {
+            checks.Error("roof.overflow", "building.overflow", ("overflow", new Argument.Exact(overflow)), ("board", new Argument.Exact(board)));
+        }
     }
 }

@@ -15,6 +15,14 @@ internal static class RoofFixingsShape
 
     public static Thing<SeatMade> Seat { get; } = MakeSeat();
 
+    public static Thing<CentrePost> Post { get; } = MakePost();
+
+    public static Thing<CompressionRing> Ring { get; } = MakeRing();
+
+    public static Thing<Flue> Flue { get; } = MakeFlue();
+
+    public static Thing<SoilBattens> Battens { get; } = MakeBattens();
+
     private static Thing<DeckNails> MakeNails()
     {
         var diameter = Keys<DeckNails>.Needed("diameter", Lengths, n => n.Diameter);
@@ -44,5 +52,36 @@ internal static class RoofFixingsShape
         var washer = Keys<SeatMade>.Maybe("washer", Lengths, s => s.Washer, leavesOut: true);
         var lag = Keys<SeatMade>.Maybe("lag", Lengths, s => s.Lag, leavesOut: true);
         return new Thing<SeatMade>("pole-seat", [flat, bolt, washer, lag], v => new SeatMade { Flat = v.Of(flat), Bolt = v.Of(bolt), Washer = v.Of(washer), Lag = v.Of(lag) });
+    }
+
+    private static Thing<CentrePost> MakePost()
+    {
+        var diameter = Keys<CentrePost>.Needed("diameter", Lengths, p => p.Diameter);
+        var footing = Keys<CentrePost>.Needed("footing", Lengths, p => p.Footing);
+        return new Thing<CentrePost>("centre-post", [diameter, footing], v => new CentrePost(v.Of(diameter), v.Of(footing)));
+    }
+
+    private static Thing<CompressionRing> MakeRing()
+    {
+        var width = Keys<CompressionRing>.Needed("width", Lengths, r => r.Width);
+        var depth = Keys<CompressionRing>.Needed("depth", Lengths, r => r.Depth);
+        var material = Keys<CompressionRing>.Needed("material", Text, r => r.Material);
+        return new Thing<CompressionRing>("compression-ring", [width, depth, material], v => new CompressionRing(v.Of(width), v.Of(depth), v.Of(material)));
+    }
+
+    private static Thing<Flue> MakeFlue()
+    {
+        var diameter = Keys<Flue>.Needed("diameter", Lengths, f => f.Diameter);
+        var bearing = Keys<Flue>.Or("bearing", Angles, f => f.Bearing, default, leavesOut: true);
+        var distance = Keys<Flue>.Or("distance", Lengths, f => f.Distance, Length.Zero, leavesOut: true);
+        var clear = Keys<Flue>.Maybe("clear", Lengths, f => f.Clear, leavesOut: true);
+        return new Thing<Flue>("flue", [bearing, distance, diameter, clear], v => new Flue(v.Of(diameter)) { Bearing = v.Of(bearing), Distance = v.Of(distance), Clear = v.Of(clear) });
+    }
+
+    private static Thing<SoilBattens> MakeBattens()
+    {
+        var spacing = Keys<SoilBattens>.Needed("spacing", Lengths, b => b.Spacing);
+        var height = Keys<SoilBattens>.Needed("height", Lengths, b => b.Height);
+        return new Thing<SoilBattens>("battens", [spacing, height], v => new SoilBattens(v.Of(spacing), v.Of(height)));
     }
 }

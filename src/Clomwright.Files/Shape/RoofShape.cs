@@ -30,7 +30,8 @@ internal static class RoofShape
     {
         var perBay = Keys<Secondaries>.Needed("perBay", Whole, s => s.PerBay);
         var diameter = Keys<Secondaries>.Needed("diameter", Lengths, s => s.Diameter);
-        return new Thing<Secondaries>("secondaries", [perBay, diameter], v => new Secondaries(v.Of(perBay), v.Of(diameter)));
+        var bolt = Keys<Secondaries>.Maybe("bolt", Lengths, s => s.Bolt, leavesOut: true);
+        return new Thing<Secondaries>("secondaries", [perBay, diameter, bolt], v => new Secondaries(v.Of(perBay), v.Of(diameter)) { Bolt = v.Of(bolt) });
     }
 
     private static Thing<Roof.Reciprocal> Reciprocal()
@@ -58,9 +59,11 @@ internal static class RoofShape
         var post = Keys<Roof.Radial>.Or("centrePost", Truth, r => r.CentrePost, false);
         var ring = Keys<Roof.Radial>.Or("ringRadius", Lengths, r => r.RingRadius, Length.Zero);
         var eye = Keys<Roof.Radial>.Or("eye", new WordForm<Eye>(), r => r.Eye, Eye.Closed);
-        return Covered([poles, pole, pitch, post, ring, eye], (v, eave) => new Roof.Radial(v.Of(poles), v.Of(pole), v.Of(pitch))
+        var stands = Keys<Roof.Radial>.MaybeThing("post", RoofFixingsShape.Post, r => r.Post, leavesOut: true);
+        var leans = Keys<Roof.Radial>.MaybeThing("ring", RoofFixingsShape.Ring, r => r.Ring, leavesOut: true);
+        return Covered([poles, pole, pitch, post, stands, ring, leans, eye], (v, eave) => new Roof.Radial(v.Of(poles), v.Of(pole), v.Of(pitch))
         {
-            Eave = eave, CentrePost = v.Of(post), RingRadius = v.Of(ring), Eye = v.Of(eye),
+            Eave = eave, CentrePost = v.Of(post), Post = v.Of(stands), RingRadius = v.Of(ring), Ring = v.Of(leans), Eye = v.Of(eye),
         });
     }
 
@@ -93,13 +96,17 @@ internal static class RoofShape
         var nails = Keys<R>.MaybeThing("deckNails", RoofFixingsShape.Nails, r => r.DeckNails, leavesOut: true);
         var braces = Keys<R>.MaybeThing("braces", RoofFixingsShape.Braces, r => r.Braces, leavesOut: true);
         var seat = Keys<R>.MaybeThing("seat", RoofFixingsShape.Seat, r => r.Seat, leavesOut: true);
+        var flue = Keys<R>.MaybeThing("flue", RoofFixingsShape.Flue, r => r.Flue, leavesOut: true);
+        var overflow = Keys<R>.Maybe("overflow", Lengths, r => r.Overflow, leavesOut: true);
+        var battens = Keys<R>.MaybeThing("battens", RoofFixingsShape.Battens, r => r.Battens, leavesOut: true);
+        var roll = Keys<R>.Maybe("sheetRoll", Lengths, r => r.SheetRoll, leavesOut: true);
         var first = Keys<R>.Or("firstBearing", Angles, r => r.FirstBearing, default);
         var landings = Keys<R>.List("landings", Angles, r => r.Landings);
-        return new Thing<R>("roof", [.. own, eave, species, secondaries, deck, boards, nails, braces, seat, layers, edge, first, landings],
+        return new Thing<R>("roof", [.. own, eave, species, secondaries, deck, boards, nails, braces, seat, layers, edge, overflow, battens, roll, flue, first, landings],
             v => make(v, v.Of(eave)) with
             {
                 Species = v.Of(species), Secondaries = v.Of(secondaries), Deck = v.Of(deck), DeckMaterial = v.Of(boards), Layers = v.Of(layers), EdgeBoard = v.Of(edge),
-                DeckNails = v.Of(nails), Braces = v.Of(braces), Seat = v.Of(seat),
+                DeckNails = v.Of(nails), Braces = v.Of(braces), Seat = v.Of(seat), Flue = v.Of(flue), Overflow = v.Of(overflow), Battens = v.Of(battens), SheetRoll = v.Of(roll),
                 FirstBearing = v.Of(first), Landings = v.Of(landings),
             });
     }

@@ -28,6 +28,7 @@ internal static class RoofLoadingSheet
                 RoofPoles.Fact(scene, "loading.snow", roof.Snow.Value is { } snow ? new Amount(snow.Balanced, Dimension.AreaLoad) : null, roof.Snow.NotChecked!),
             ], Styles.Heading) { Above = 4, Across = 3 },
             .. LeakTest(scene),
+            .. roof.Flue is { } flue ? [new Paragraph(flue.Clear is { } clear ? say.Say("loading.flue", ("clear", Amount.Metres(clear))) : say.Say("loading.flue-open"), Styles.Body) { Above = 2 }] : Array.Empty<Block>(),
             .. roof.Reciprocal.Value is { } frame ? Ring(scene, frame)
                 : [RoofPoles.NotChecked(scene, roof.Plain.Is ? new Message("papers.loading.no-order") : RoofPoles.Why(roof)) with { Above = 4 }],
         ];

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Clomwright.Analysis.Members;
 using Clomwright.Analysis.Roof;
 using Clomwright.Building;
 using Clomwright.Evidence;
@@ -40,10 +41,12 @@ internal static class RoofPlanSheet
         yield return roof.Reciprocal.Is ? Ring(scene, poles) : Plain(scene, poles);
         yield return new Paragraph(say.Say("roof-plan.schedule-note"), Styles.Small) { Above = 1.5 };
         yield return new Heading(say.Say("roof-plan.deck"));
-        // One row of numbers; why one is not checked takes the whole width under them.
-        var deck = Deck(scene, roof).ToList();
+        // Rows of numbers; how boards and straps are fixed, and why one is not checked, take the whole width under them.
         var open = say.Say("not-checked");
-        yield return new Facts([.. deck.Select(f => f.Value == open ? f with { Note = "" } : f)], Styles.Body) { Above = 1.5, Across = 7 };
+        List<Fact> shares = [.. Shares(scene, roof)], deck = [.. Deck(scene, roof), .. shares];
+        yield return new Facts([.. Deck(scene, roof).Select(f => f.Value == open ? f with { Note = "" } : f)], Styles.Body) { Above = 1.5, Across = 7 };
+        yield return new Facts([.. shares.Select(f => f with { Note = "" })], Styles.Body) { Above = 1.5, Across = 7 };
+        yield return new Paragraph(string.Join(" ", Made(scene, roof)), Styles.Small) { Above = 1.5 };
         foreach (var fact in deck.Where(f => f.Value == open))
         {
             yield return new Paragraph($"{fact.Label}: {open}: {fact.Note}", Styles.Small) { Above = 1 };
@@ -64,20 +67,52 @@ internal static class RoofPlanSheet
             }
         }
 
-        // What is used most, and beside it everything that nobody could check.
-        foreach (var check in roof.Deck.Where(c => c.Check.Is).GroupBy(c => c.Key).Select(g => g.MaxBy(c => c.Check.Value!.Use)!).Concat(roof.Deck.Where(c => !c.Check.Is)))
+        if (house.Roof is { Seat.Bolt: { } bolt })
+        {
+            yield return scene.Fact("roof-plan.seat-bolt", Amount.Metres(bolt.Metres), Tag.Given);
+        }
+
+        if (house.Roof is Roof.Reciprocal reciprocal)
+        {
+            yield return reciprocal.Pin is { } pin ? scene.Fact("roof-plan.pin", Amount.Metres(pin.Diameter.Metres), Tag.Given) : new Fact(say.Say("roof-plan.pin"), say.Say("not-checked"), say.Say(new Message("analysis.pin.none")));
+        }
+    }
+
+    /// <summary>How boards and straps are fixed, and what the circles of a flue are.</summary>
+    private static IEnumerable<string> Made(Scene scene, RoofResult roof)
+    {
+        var (say, house) = (scene.Say, scene.Geometry.House);
+        yield return say.Say("roof-plan.shares-note");
+        if (house.Roof is { DeckNails: { } nails })
+        {
+            yield return say.Say(nails.Kind == DeckFastener.Screw ? "roof-plan.nails-screws" : "roof-plan.nails-nails", ("count", nails.Count), ("diameter", nails.Diameter), ("length", nails.Length));
+        }
+
+        if (house.Roof is { Braces: { } braces })
+        {
+            yield return say.Say("roof-plan.braces-made", ("width", braces.Width), ("thickness", braces.Thickness), ("count", braces.Nails));
+        }
+
+        if (roof.Flue is { } flue)
+        {
+            yield return flue.Clear is null ? say.Say("roof-plan.flue-open") : say.Say("roof-plan.flue");
+        }
+    }
+
+    /// <summary>What is used most of each kind, and beside it everything that nobody could check.</summary>
+    private static IEnumerable<Fact> Shares(Scene scene, RoofResult roof)
+    {
+        var say = scene.Say;
+        Sequence<CheckedMember> all = [.. roof.Deck, .. roof.Fixings, .. roof.Supports];
+        foreach (var check in all.Where(c => c.Check.Is).GroupBy(c => c.Key).Select(g => g.MaxBy(c => c.Check.Value!.Use)!).Concat(all.Where(c => !c.Check.Is)))
         {
             var used = check.Check.Value is { } made ? Amount.Fraction(made.Use) : (Amount?)null;
-            yield return new Fact($"{say.Say("roof-plan.use")}: {check.Subject}", used is { } share ? say.One(share) : say.Say("not-checked"), used is null ? say.Say(check.Check.NotChecked!) : say.Say(Tag.Computed));
+            yield return new Fact(Used(say, check), used is { } share ? say.One(share) : say.Say("not-checked"), used is null ? say.Say(check.Check.NotChecked!) : say.Say(Tag.Computed));
         }
-
-        if (house.Roof is not Roof.Reciprocal reciprocal)
-        {
-            yield break;
-        }
-
-        yield return reciprocal.Pin is { } pin ? scene.Fact("roof-plan.pin", Amount.Metres(pin.Diameter.Metres), Tag.Given) : new Fact(say.Say("roof-plan.pin"), say.Say("not-checked"), say.Say(new Message("analysis.pin.none")));
     }
+
+    /// <summary>What a check is of: by its own name where the subject alone would not say it.</summary>
+    private static string Used(Wording say, CheckedMember check) => check.Key is "deck" or "secondary" ? $"{say.Say("roof-plan.use")}: {check.Subject}" : say.Say($"roof-plan.use-{check.Key}");
 
     /// <summary>What is described to hold the frame when one pole fails.</summary>
     public static Fact WayOut(Scene scene, IfOneFails? way)

@@ -30,6 +30,16 @@ internal static class RoofPlan
         }
 
         Landings(board, pen);
+        if (roof.Flue is { } flue)
+        {
+            var at = pen.At(flue.Middle);
+            board.Add(new Group("roof-flue",
+            [
+                .. flue.Clear is { } clear ? (Mark[])[new Stroke(Outline.Circle(at, clear * pen.PaperPerMetre), new Pen(Weight.Thin, Dash.Dashed))] : [],
+                new Fill(Outline.Circle(at, flue.Pipe * pen.PaperPerMetre), Tone.Paper), new Stroke(Outline.Circle(at, flue.Pipe * pen.PaperPerMetre), new Pen(Weight.Heavy)),
+            ]));
+        }
+
         PlanMarks.North(board, board.Marks.Bounds().Inset(-8));
         return (board.Marks, board.Marks.Bounds().Inset(-2));
     }

@@ -33,7 +33,7 @@ internal static class FromResults
             .. Seats(house, top),
             .. top.Bearing.Select(seat => OnCob(Leaning(Member(seat, missing), top, ["cob-bearing"]), mix)),
             .. Deck(roof, missing),
-            .. roof.Fixings.Select(check => Fixing(check, missing)),
+            .. roof.Fixings.Concat(roof.Supports).Select(check => Fixing(check, missing)),
         ];
     }
 
@@ -100,8 +100,9 @@ internal static class FromResults
     /// <summary>Rules of what holds a roof on.</summary>
     private static readonly string[] Fixings = ["deck-uplift", "roof-diaphragm", "seat-bolt"];
 
-    /// <summary>What holds the roof on; how far a bolt stands from an edge leans on no load.</summary>
-    private static CheckedDemand Fixing(CheckedMember check, Message? missing) => Member(check, check.Key == "seat-edge" ? null : missing);
+    /// <summary>What holds the roof on; how far a bolt stands from an edge, a flue from timber, and how soil slides lean on no wind, snow or earthquake.</summary>
+    private static CheckedDemand Fixing(CheckedMember check, Message? missing) => check.Key is not ("seat-edge" or "flue-clear" or "soil-slip") ? Member(check, missing)
+        : check.Check.Value is { } made ? Member(check, null) with { Notes = [.. Unsure(made)] } : Member(check, null);
 
     private static Message Why(RoofResult roof) =>
         roof.Reciprocal.NotChecked is { Key: not "analysis.roof.not-reciprocal" } why ? why : roof.Plain.NotChecked!;
@@ -135,7 +136,7 @@ internal static class FromResults
         : check.Combination.Length == 0 ? Message.Of("study.demand.governs-hardest", ("sense", new Message($"study.sense.{check.Sense}")))
         : Message.Of("study.demand.governs", ("combination", check.Combination), ("sense", new Message($"study.sense.{check.Sense}")));
 
-    private static IEnumerable<Message> Wanting(string key, MemberCheck check) => key != "header-bearing" && check.Needed is { } needed && check.Use > 0
+    private static IEnumerable<Message> Wanting(string key, MemberCheck check) => key is not ("header-bearing" or "soil-slip") && check.Needed is { } needed && check.Use > 0
         ? [Message.Of(key == "bearing-stress" ? "study.demand.needed-beam" : "study.demand.needed", ("needed", needed))] : [];
 
     /// <summary>Whose numbers behind a check nobody could read again.</summary>

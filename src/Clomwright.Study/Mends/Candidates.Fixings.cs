@@ -36,6 +36,60 @@ internal static partial class Candidates
         ];
     }
 
+    /// <summary>Thicker bolts where bolts lack; else a wider beam, thicker secondaries.</summary>
+    private static IEnumerable<Edit> SecondaryEnds(Need need)
+    {
+        if (need.House.Roof is not { Secondaries: { } made } roof)
+        {
+            return [];
+        }
+
+        return need.Subject.EndsWith("bolt", StringComparison.Ordinal) && made.Bolt is { } bolt
+            ? new[] { 0.375, 0.5, 0.625, 0.75, 1 }.Select(Inches).Where(size => size > bolt).Select(size => new Edit.ChangeRoof(roof with { Secondaries = made with { Bolt = size } }))
+            : [.. WiderBeam(need), new Edit.ChangeRoof(roof with { Secondaries = made with { Diameter = need.Stock(made.Diameter.Metres * need.Ratio * need.Ratio) } })];
+    }
+
+    /// <summary>A thicker post on a larger footing; a wider and deeper ring.</summary>
+    private static IEnumerable<Edit> InnerSupports(Need need) => need.House.Roof is not Roof.Radial roof || !(need.Ratio is > 1 and < LargestRatio) ? []
+        : roof.Post is { } post && roof.CentrePost
+            ? need.Subject.EndsWith("footing", StringComparison.Ordinal)
+                ? [new Edit.ChangeRoof(roof with { Post = post with { Footing = need.Stock(post.Footing.Metres * Math.Sqrt(need.Ratio)) } })]
+                : [.. new[] { 0, 1, 3 }.Select(sizes => new Edit.ChangeRoof(roof with { Post = post with { Diameter = need.Stock(post.Diameter.Metres * Math.Sqrt(need.Ratio)) + need.StockStep * sizes } }))]
+        : roof.Ring is { } ring
+            ?
+            [
+                new Edit.ChangeRoof(roof with { Ring = ring with { Depth = need.Stock(ring.Depth.Metres * need.Ratio) } }), new Edit.ChangeRoof(roof with { Ring = ring with { Width = need.Stock(ring.Width.Metres * need.Ratio) } }),
+                .. Stronger(need, ratio => ratio),
+            ]
+        : [];
+
+    /// <summary>The flue in the middle of each bay, nearest first, and farther out.</summary>
+    private static IEnumerable<Edit> FlueElsewhere(Need need)
+    {
+        if (need.House.Roof is not { Flue: { } flue } roof)
+        {
+            return [];
+        }
+
+        return
+        [
+            .. new[] { 5, -5, 10, -10, 15, -15, 20, -20, 30, -30 }.Select(turn => new Edit.ChangeRoof(roof with { Flue = flue with { Bearing = new Angle(flue.Bearing.Degrees + turn) } })),
+            .. new[] { 6, 12, 18 }.Select(inches => new Edit.ChangeRoof(roof with { Flue = flue with { Distance = flue.Distance + Inches(inches) } })),
+        ];
+    }
+
+    /// <summary>Battens half as high as the soil, closer and closer; then as high as it is.</summary>
+    private static IEnumerable<Edit> Battened(Need need)
+    {
+        if (need.House.Roof is not { } roof)
+        {
+            return [];
+        }
+
+        return new[] { (24, 2), (16, 2), (12, 2), (16, 3), (12, 3), (8, 3) }
+            .Select(b => new Edit.ChangeRoof(roof with { Battens = new SoilBattens(Inches(b.Item1), Inches(b.Item2)) }));
+    }
+
     /// <summary>A thinner bolt; then a wider beam.</summary>
     private static IEnumerable<Edit> SeatEdges(Need need) => need.House.Roof is { Seat: { Bolt: { } bolt } seat } roof
         ?

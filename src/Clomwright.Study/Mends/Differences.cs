@@ -50,7 +50,7 @@ internal static class Differences
     private static IEnumerable<Message> Decking(Roof? before, Roof? after) =>
     [
         .. before?.Deck != after?.Deck && after?.Deck is { } boards ? (Message[])[Message.Of("study.change.deck", ("now", boards))] : [],
-        .. before?.Secondaries != after?.Secondaries && after?.Secondaries is { } now ? (Message[])[Message.Of("study.change.secondaries", ("count", now.PerBay), ("diameter", now.Diameter))] : [],
+        .. before?.Secondaries != after?.Secondaries && after?.Secondaries is { } now ? (Message[])[now.Bolt is { } bolt && bolt != before?.Secondaries?.Bolt ? Message.Of("study.change.secondary-bolt", ("now", bolt)) : Message.Of("study.change.secondaries", ("count", now.PerBay), ("diameter", now.Diameter))] : [],
     ];
 
     private static IEnumerable<Message> Fixings(Roof? before, Roof? after) =>
@@ -59,6 +59,12 @@ internal static class Differences
             ? (Message[])[Message.Of("study.change.nails", ("count", nails.Count), ("diameter", nails.Diameter), ("length", nails.Length))] : [],
         .. before?.Braces != after?.Braces && after?.Braces is { } braces
             ? (Message[])[Message.Of("study.change.braces", ("width", braces.Width), ("thickness", braces.Thickness), ("count", braces.Nails), ("diameter", braces.Diameter), ("length", braces.Length))] : [],
+        .. before?.Flue != after?.Flue && after?.Flue is { } flue ? (Message[])[Message.Of("study.change.flue", ("bearing", flue.Bearing), ("distance", flue.Distance))] : [],
+        .. before?.Battens != after?.Battens && after?.Battens is { } battens ? (Message[])[Message.Of("study.change.battens", ("spacing", battens.Spacing), ("height", battens.Height))] : [],
+        .. Changed("post-thick", (before as Building.Roof.Radial)?.Post?.Diameter, (after as Building.Roof.Radial)?.Post?.Diameter),
+        .. Changed("post-footing", (before as Building.Roof.Radial)?.Post?.Footing, (after as Building.Roof.Radial)?.Post?.Footing),
+        .. Changed("ring-wide", (before as Building.Roof.Radial)?.Ring?.Width, (after as Building.Roof.Radial)?.Ring?.Width),
+        .. Changed("ring-deep", (before as Building.Roof.Radial)?.Ring?.Depth, (after as Building.Roof.Radial)?.Ring?.Depth),
         .. Changed("seat-bolt", before?.Seat?.Bolt, after?.Seat?.Bolt),
         .. before?.Seat?.Lag is not null && after?.Seat is { Lag: null } ? (Message[])[new Message("study.change.seat-through")] : [],
     ];
@@ -101,6 +107,7 @@ internal static class Differences
     private static IEnumerable<Message> Ground(House before, House after) =>
     [
         .. Changed("stem-wide", before.Stem.Width, after.Stem.Width), .. Changed("stem-high", before.Stem.Top, after.Stem.Top),
+        .. before.Site.GroundFall != after.Site.GroundFall && after.Site.GroundFall is { } away ? (Message[])[Message.Of("study.change.ground-fall", ("now", (Amount)away))] : [],
         .. before.Stem.InsideOffset is not null && after.Stem.InsideOffset is null ? (Message[])[new Message("study.change.stem-centred")] : [],
         .. Changed("wall-thick", before.Wall.ThicknessAtTop, after.Wall.ThicknessAtTop), .. Changed("wall-high", before.Wall.Top, after.Wall.Top),
         .. Changed("trench-wide", before.Trench?.Width, after.Trench?.Width), .. Changed("trench-deep", before.Trench?.Depth, after.Trench?.Depth),

@@ -18,6 +18,11 @@ internal static class EngineeringCases
         .. Stressed(Shed, "secondaries-and-deck"),
         .. Pushed(Shed, "deck", "deck-uplift"),
         .. Pushed(Shed, "straps", "roof-diaphragm"),
+        .. Pushed(Shed with { Roof = Shed.Roof! with { Secondaries = new Secondaries(1, Length.FromInches(5)) } }, "secondaries, inner bolt", "secondary-ends"),
+        .. Pushed(Round(post: true), "post", "centre-post"),
+        .. Stressed(Round(post: false), "compression-ring"),
+        Case("flue-clear", "flue, pole 3", "a flue exactly its maker's clearance from a pole", Shed with { Roof = Shed.Roof! with { Flue = new Flue(Length.FromInches(8)) { Clear = Length.FromInches(2) } } }, Amount.Metres(0.0508), 1e-9),
+        Case("soil-slip", "battens", "a batten pushed with all that its soil can hold", Shed with { Roof = Shed.Roof! with { Layers = [new Layer("soil", Length.FromInches(4), "ordinary-earth")] } }, new Amount(200, Dimension.LineLoad), 1e-6),
         Case("seat-bolt", "pole 3", "a bolt at a seat used to 1", Bolted, Amount.Number(1), 1),
         Case("seat-edge", "edges", "a bolt exactly four diameters from an edge", Bolted, Amount.Metres(0.0635), 1e-9),
         Case("pole-stub", "pole 3", "a stub used to 1", Reciprocal, Amount.Number(1), 1),
@@ -89,6 +94,11 @@ internal static class EngineeringCases
     ];
 
     private static House Shed => Bare with { Roof = new Roof.Shed(PoleSize.Even(Length.FromInches(8)), Length.FromInches(48), new Slope(0.1)) { Eave = Length.FromInches(30) } };
+
+    private static House Round(bool post) => Bare with
+    {
+        Roof = new Roof.Radial(8, PoleSize.Even(Length.FromInches(8)), new Slope(0.3)) { Eave = Length.FromInches(30), CentrePost = post },
+    };
 
     private static House Bolted => Shed with { Roof = Shed.Roof! with { Seat = new SeatMade { Bolt = new Length(Length.PerInch * 5 / 8) } } };
 

@@ -67,11 +67,26 @@ public class MendTests
             { "bond-beam-bolts", new Edit.ChangeBondBeam(Houses.HeronPoint.BondBeam! with { Bolts = 3 }).Apply(Houses.HeronPoint) },
             { "bearing-stress", new Edit.ChangeBondBeam(Houses.HeronPoint.BondBeam! with { Depth = Length.FromInches(4) }).Apply(Houses.HeronPoint) },
             { "tee-gap", new Edit.ChangeTees(Houses.HeronPoint.Tees! with { Bar = Length.FromInches(16) }).Apply(Houses.HeronPoint) },
+            { "tee-uplift", Windy(52) },
+            { "tee-depth", new Edit.ChangeTees(Houses.HeronPoint.Tees! with { Depth = Length.FromInches(15) }).Apply(Houses.HeronPoint) },
+            { "tee-leg", new Edit.ChangeTees(Houses.HeronPoint.Tees! with { Timber = Length.FromInches(2), Bolt = new Length(Length.PerInch / 4) }).Apply(Windy(200)) },
+            { "bond-beam-tension", new Edit.ChangeBondBeam(Houses.HeronPoint.BondBeam! with { Width = Length.FromInches(1) }).Apply(Houses.HeronPoint) },
+            { "bond-beam-bending", new Edit.ChangeBondBeam(Houses.HeronPoint.BondBeam! with { Depth = Length.FromInches(1) }).Apply(Windy(200)) },
+            { "header-bending", Headed("door", h => h with { Depth = Length.FromInches(1) }) },
+            { "header-shear", Headed("door", h => h with { Depth = new Length(Length.PerInch / 2) }) },
+            { "header-bearing-on-pad", Headed("tub-window", h => h with { Bearing = Length.FromInches(6) }) },
+            { "trench-depth", Houses.HeronPoint with { Trench = Houses.HeronPoint.Trench! with { Depth = Length.FromInches(8) } } },
             { "bond-beam-lap", new Edit.ChangeBondBeam(Houses.HeronPoint.BondBeam! with { Lap = Length.FromInches(12) }).Apply(Houses.HeronPoint) },
             { "lateral-path", new Edit.ChangeStem(Houses.HeronPoint.Stem with { Keys = Houses.HeronPoint.Stem.Keys! with { Spacing = Length.FromInches(60), Width = Length.FromInches(4) } }).Apply(Houses.HeronPoint) },
             { "eave", new Edit.ChangeRoof(house.Roof! with { Eave = Length.FromInches(6) }).Apply(house) },
         };
     }
+
+    /// <summary>Heron Point in a storm that lifts its roof.</summary>
+    private static House Windy(double speed) => Houses.HeronPoint with { Site = Houses.HeronPoint.Site with { WindSpeed = new Speed(speed), Exposure = "D" } };
+
+    private static House Headed(string opening, Func<Header, Header> change) => Houses.HeronPoint.Openings.Single(o => o.Name == opening) is var made
+        ? new Edit.ChangeOpening(opening, made with { Header = change(made.Header!) }).Apply(Houses.HeronPoint) : Houses.HeronPoint;
 
     /// <summary>What was spoilt on purpose is found, and something that was tried mends it.</summary>
     [Theory]

@@ -28,7 +28,7 @@ internal static partial class Candidates
             return [];
         }
 
-        Length[] sizes = [.. new[] { 0.5, 0.625, 0.75, 0.875, 1 }.Select(Inches).Where(size => size > bolt)];
+        Length[] sizes = [.. ((double[])[0.5, 0.625, 0.75, 0.875, 1]).Select(Inches).Where(size => size > bolt)];
         return
         [
             .. seat.Lag is null ? [] : new[] { new Edit.ChangeRoof(roof with { Seat = seat with { Lag = null } }) },
@@ -45,7 +45,7 @@ internal static partial class Candidates
         }
 
         return need.Subject.EndsWith("bolt", StringComparison.Ordinal) && made.Bolt is { } bolt
-            ? new[] { 0.375, 0.5, 0.625, 0.75, 1 }.Select(Inches).Where(size => size > bolt).Select(size => new Edit.ChangeRoof(roof with { Secondaries = made with { Bolt = size } }))
+            ? ((double[])[0.375, 0.5, 0.625, 0.75, 1]).Select(Inches).Where(size => size > bolt).Select(size => new Edit.ChangeRoof(roof with { Secondaries = made with { Bolt = size } }))
             : [.. WiderBeam(need), new Edit.ChangeRoof(roof with { Secondaries = made with { Diameter = need.Stock(made.Diameter.Metres * need.Ratio * need.Ratio) } })];
     }
 
@@ -54,7 +54,7 @@ internal static partial class Candidates
         : roof.Post is { } post && roof.CentrePost
             ? need.Subject.EndsWith("footing", StringComparison.Ordinal)
                 ? [new Edit.ChangeRoof(roof with { Post = post with { Footing = need.Stock(post.Footing.Metres * Math.Sqrt(need.Ratio)) } })]
-                : [.. new[] { 0, 1, 3 }.Select(sizes => new Edit.ChangeRoof(roof with { Post = post with { Diameter = need.Stock(post.Diameter.Metres * Math.Sqrt(need.Ratio)) + need.StockStep * sizes } }))]
+                : [.. ((int[])[0, 1, 3]).Select(sizes => new Edit.ChangeRoof(roof with { Post = post with { Diameter = need.Stock(post.Diameter.Metres * Math.Sqrt(need.Ratio)) + need.StockStep * sizes } }))]
         : roof.Ring is { } ring
             ?
             [
@@ -73,8 +73,8 @@ internal static partial class Candidates
 
         return
         [
-            .. new[] { 5, -5, 10, -10, 15, -15, 20, -20, 30, -30 }.Select(turn => new Edit.ChangeRoof(roof with { Flue = flue with { Bearing = new Angle(flue.Bearing.Degrees + turn) } })),
-            .. new[] { 6, 12, 18 }.Select(inches => new Edit.ChangeRoof(roof with { Flue = flue with { Distance = flue.Distance + Inches(inches) } })),
+            .. ((int[])[5, -5, 10, -10, 15, -15, 20, -20, 30, -30]).Select(turn => new Edit.ChangeRoof(roof with { Flue = flue with { Bearing = new Angle(flue.Bearing.Degrees + turn) } })),
+            .. ((int[])[6, 12, 18]).Select(inches => new Edit.ChangeRoof(roof with { Flue = flue with { Distance = flue.Distance + Inches(inches) } })),
         ];
     }
 
@@ -94,7 +94,7 @@ internal static partial class Candidates
     private static IEnumerable<Edit> SeatEdges(Need need) => need.House.Roof is { Seat: { Bolt: { } bolt } seat } roof
         ?
         [
-            .. new[] { 1, 0.875, 0.75, 0.625, 0.5, 0.375 }.Select(Inches).Where(size => size < bolt).Select(size => new Edit.ChangeRoof(roof with { Seat = seat with { Bolt = size } })),
+            .. ((double[])[1, 0.875, 0.75, 0.625, 0.5, 0.375]).Select(Inches).Where(size => size < bolt).Select(size => new Edit.ChangeRoof(roof with { Seat = seat with { Bolt = size } })),
             .. WiderBeam(need),
         ]
         : [];

@@ -140,7 +140,7 @@ internal sealed class LoadCases
     private IEnumerable<WallCase> Blown(string key, string sense, double[] resting, double factor)
     {
         var wind = roof.Wind.Value!;
-        var across = (wind.WallIn - wind.WallOut) * Width * Sideways.HeightOf(roof);
+        var across = wind.WallsAcross * Width * Sideways.HeightOf(roof);
         for (var d = 0; d < basis.Wind.Length; d++)
         {
             var from = 2 * Math.PI * d / basis.Wind.Length;

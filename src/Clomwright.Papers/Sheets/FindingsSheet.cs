@@ -72,15 +72,16 @@ internal static class FindingsSheet
         yield return new Heading(say.Say("findings.heading-met", ("n", findings.Count))) { Above = 5 };
         yield return Listed(say, findings.GroupBy(f => (f.Clause.Adopted, f.Rule.Key)).Select(places =>
         {
+            // What governs it; the rest of its notes stand among the calculations.
             var tightest = places.MinBy(Margin)!;
-            return Line(say, tightest, places.Count() == 1 ? tightest.Subject : say.Say("findings.tightest", ("n", places.Count()), ("subject", tightest.Subject)));
+            return Line(say, tightest with { Notes = [.. tightest.Notes.Take(1)] }, places.Count() == 1 ? tightest.Subject : say.Say("findings.tightest", ("n", places.Count()), ("subject", tightest.Subject)));
         }));
     }
 
     private static double Margin(Finding finding) => finding.Verdict is Verdict.Met { Comparisons: [var tightest, ..] } ? tightest.Margin : double.PositiveInfinity;
 
     private static Table Listed(Wording say, IEnumerable<Row> rows) => new(
-        [new(say.Say("findings.rule")) { Grows = 1 }, new(say.Say("findings.subject")), new(say.Say("findings.says")) { Grows = 2 }, new(say.Say("findings.source")) { Grows = 1 }],
+        [new(say.Say("findings.rule")) { Grows = 1 }, new(say.Say("findings.subject")) { Grows = 1 }, new(say.Say("findings.says")) { Grows = 3 }, new(say.Say("findings.source")) { Grows = 1 }],
         [.. rows]) { Above = 1.5 };
 
     private static Row Line(Wording say, Finding finding, string subject) => new(

@@ -17,6 +17,9 @@ internal static class WallStressSheet
     private const double BandGap = 3;
     private const int ZonesNamed = 6;
 
+    /// <summary>Hand and model may differ by this share before a reason is owed: what the model's own grid may be off, and as much again.</summary>
+    private const double Alike = 0.15;
+
     public static IEnumerable<Draft> Of(Scene scene)
     {
         if (scene.Set.Structure is not { } known)
@@ -40,6 +43,7 @@ internal static class WallStressSheet
             new Cautions(say.Say("caution.title"), [say.Say("caution.wall-model")]),
             .. wall.Missing is { } missing ? (Block[])[RoofPoles.NotChecked(scene, missing) with { Above = 2 }] : [],
             .. Piers(scene, wall),
+            .. Beside(scene, wall),
             .. Poles(scene, wall),
             .. Tension(scene, wall),
             new Heading(say.Say("stress.trust")),
@@ -114,6 +118,36 @@ internal static class WallStressSheet
                 new Row(new Cell(say.Say("stress.allowed", ("allowed", Pressure(wall.Allowed.Value))))),
             ]) { Above = 1.5 };
     }
+
+    /// <summary>The same piers worked by hand, and why the two differ where they do by more than the share that is stated.</summary>
+    private static IEnumerable<Block> Beside(Scene scene, StructureResult wall)
+    {
+        var say = scene.Say;
+        if (scene.Set.WallByHand is not { } hand || wall.Piers.Count == 0)
+        {
+            yield break;
+        }
+
+        yield return new Heading(say.Say("stress.beside"));
+        yield return new Table(
+            [
+                new(say.Say("stress.between")) { Grows = 1 }, new(say.Say("stress.mean-model"), Anchor.End), new(say.Say("stress.mean-hand"), Anchor.End), new(say.Say("stress.of-model"), Anchor.End),
+                new(say.Say("stress.edge-model"), Anchor.End), new(say.Say("stress.edge-hand"), Anchor.End), new(say.Say("stress.of-model"), Anchor.End),
+            ],
+            [.. wall.Piers.Select(pier => (Model: pier, Hand: hand.Piers.FirstOrDefault(h => h.Address == pier.Address))).Where(both => both.Hand is { Cuts.Count: > 0 }).Select(both =>
+            {
+                var (mean, edge) = (both.Hand!.Cuts.Max(c => c.Mean), both.Hand.Cuts.Max(c => c.Edge));
+                return new Row(
+                    new Cell(Letters(scene, both.Model.Address)) { Lettering = Styles.BodyStrong },
+                    scene.Cell(Pressure(both.Model.MeanMost)), scene.Cell(Pressure(mean)), Compared(say, mean / both.Model.MeanMost),
+                    scene.Cell(Pressure(both.Model.EdgeMost)), scene.Cell(Pressure(edge)), Compared(say, edge / both.Model.EdgeMost));
+            })]) { Above = 1.5 };
+        yield return new Paragraph(say.Say("stress.beside-why", ("share", Amount.Fraction(Alike))), Styles.Small) { Above = 1 };
+    }
+
+    /// <summary>A share of the model's number, strong where the two are further apart than is left unsaid.</summary>
+    private static Cell Compared(Wording say, double share) =>
+        new(say.One(Amount.Fraction(Math.Round(share, 2)))) { Lettering = Math.Abs(share - 1) > Alike ? Styles.BodyStrong : Styles.Body };
 
     private static IEnumerable<Block> Poles(Scene scene, StructureResult wall)
     {

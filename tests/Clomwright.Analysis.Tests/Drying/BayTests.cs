@@ -175,9 +175,9 @@ public sealed class BayTests(ITestOutputHelper output)
 
         // Fewer than one in twenty are reached by one model only or by none in the time looked at.
         Assert.True(lost <= windows / 20, $"{lost} lost");
-        // No wider than it has to be shows only in many windows. Formed walls' roofs lie outside a little more often (88 % of 200 inside), as the README says.
+        // No wider than it has to be shows only in many windows. Formed walls' roofs lie outside a little more often (88 % of 200 inside), as the README says; of 40 windows a standard deviation is 5 %.
         Assert.InRange(Inside(next), .9, Counts.Long ? .99 : 1);
-        Assert.InRange(Inside(roof), formed ? .85 : .9, 1);
+        Assert.InRange(Inside(roof), !formed ? .9 : Counts.Long ? .85 : .78, 1);
     }
 
     // Rank property: as for the full model, a thicker wall never dries faster, a drier day never slower; a house has as many small bays as bays.

@@ -100,10 +100,18 @@ public sealed class PierTests
     {
         House bare = house with { Roof = null, BondBeam = null, Tees = null, Niches = [], Embeds = [], Openings = house.Openings.Select(o => o with { Header = null }).ToSequence() };
         House narrow = bare with { Openings = bare.Openings.Select((o, i) => i == 0 && o.Shape == OpeningShape.Rectangular ? o with { Width = o.Width - Length.FromInches(4) } : o).ToSequence() };
-        var (wide, narrowed) = (Of(bare).Hand, Of(narrow).Hand);
+        var ((stood, _, _, wide), (stands, _, _, narrowed)) = (Of(bare), Of(narrow));
+
+        // An opening that is measured from the edge of another moves with it: then it is another wall, and nothing is promised.
+        if (stood.Openings.Count != stands.Openings.Count || stood.Openings.Zip(stands.Openings).Any(o => o.First.Index != o.Second.Index || Math.Abs(o.First.Station - o.Second.Station) > 1e-9))
+        {
+            return;
+        }
+
         foreach (var (before, after) in wide.Piers.Zip(narrowed.Piers))
         {
-            Assert.True(after.Cuts.Single(c => c.Where == "sill").Mean <= before.Cuts.Single(c => c.Where == "sill").Mean * (1 + 1e-9), before.Address);
+            var (was, now) = (before.Cuts.Single(c => c.Where == "sill"), after.Cuts.Single(c => c.Where == "sill"));
+            Assert.True(now.Mean <= was.Mean * (1 + 1e-9), $"{before.Address}: {was} -> {now}");
         }
     }, iter: Counts.Of(30, 1000), threads: 1);
 

@@ -14,13 +14,20 @@ internal sealed class Forbidden
         this.atZero = atZero;
     }
 
-    public static Forbidden Of(BearingRing ring, double[] bearings, Span[] holes, double apart, double period)
+    /// <summary>The angles at which landings lie over holes or nearer to them than a distance. Holes that meet count as one, so that a landing over both is over one.</summary>
+    /// <param name="ring">Bearings of stations.</param>
+    /// <param name="bearings">Of the landings.</param>
+    /// <param name="holes">On a ring of <paramref name="length"/>.</param>
+    /// <param name="apart">The distance.</param>
+    /// <param name="length">Of the ring, as stations count.</param>
+    /// <param name="period">Of the circle of angles.</param>
+    public static Forbidden Of(BearingRing ring, double[] bearings, Span[] holes, double apart, double length, double period)
     {
         var edges = new List<(double At, int Step)>();
         var atZero = 0;
-        foreach (var hole in holes)
+        foreach (var hole in Joined(holes, apart, length))
         {
-            var (from, to) = (ring.BearingAt(hole.From - apart), ring.BearingAt(hole.To + apart));
+            var (from, to) = (ring.BearingAt(hole.From), ring.BearingAt(hole.To));
             foreach (var bearing in bearings)
             {
                 // Every whole period inside the interval covers the circle once; what is left over covers a part.
@@ -75,6 +82,32 @@ internal sealed class Forbidden
         }
 
         return (best.Count, best.Angle);
+    }
+
+    /// <summary>The holes, longer by a distance at both ends, those that meet joined; one that goes all round is the ring once.</summary>
+    private static List<Span> Joined(Span[] holes, double apart, double length)
+    {
+        var joined = new List<Span>();
+        foreach (var hole in holes.Select(h => new Span(Within(h.From - apart, length), Within(h.From - apart, length) + h.Width + 2 * apart)).OrderBy(h => h.From))
+        {
+            if (joined.Count > 0 && hole.From <= joined[^1].To)
+            {
+                joined[^1] = joined[^1] with { To = Math.Max(joined[^1].To, hole.To) };
+            }
+            else
+            {
+                joined.Add(hole);
+            }
+        }
+
+        // The last may run on over the first ones, a turn later.
+        while (joined.Count > 1 && joined[^1].To >= joined[0].From + length)
+        {
+            joined[^1] = joined[^1] with { To = Math.Max(joined[^1].To, joined[0].To + length) };
+            joined.RemoveAt(0);
+        }
+
+        return [.. joined.Select(h => h.Width >= length ? h with { To = h.From + length } : h)];
     }
 
     private double Nearest(double angle) => Math.IEEERemainder(angle, period);

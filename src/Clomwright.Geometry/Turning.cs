@@ -32,17 +32,18 @@ public static class Turning
         }
 
         var holes = Holes(geometry, clearHeaders);
+        var length = geometry.Curve.Length;
         var period = geometry.House.Roof.Landings.Count > 0 ? 2 * Math.PI : 2 * Math.PI / geometry.Landings.Count(l => !l.Secondary);
         var bearings = geometry.Landings.Select(l => ring.BearingAt(l.Station)).ToArray();
-        var fewest = Forbidden.Of(ring, bearings, holes, 0, period).Fewest();
-        double apart = 0, tooFar = geometry.Curve.Length;
+        var fewest = Forbidden.Of(ring, bearings, holes, 0, length, period).Fewest();
+        double apart = 0, tooFar = length;
         for (var i = 0; i < Halvings && fewest.Count == 0; i++)
         {
             var middle = (apart + tooFar) / 2;
-            (apart, tooFar) = Forbidden.Of(ring, bearings, holes, middle, period).Fewest().Count == 0 ? (middle, tooFar) : (apart, middle);
+            (apart, tooFar) = Forbidden.Of(ring, bearings, holes, middle, length, period).Fewest().Count == 0 ? (middle, tooFar) : (apart, middle);
         }
 
-        var rotation = Forbidden.Of(ring, bearings, holes, apart, period).Fewest().Angle;
+        var rotation = Forbidden.Of(ring, bearings, holes, apart, length, period).Fewest().Angle;
         return new RoofTurn(
             rotation, new Angle(Wrapped(geometry.House.Roof.FirstBearing.Degrees + rotation * 180 / Math.PI)),
             Distance(geometry, 0, clearHeaders), Distance(geometry, rotation, clearHeaders), Over(geometry, 0, clearHeaders), Over(geometry, rotation, clearHeaders));

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Clomwright.Numerics.Factorisation;
 using Clomwright.Numerics.Solid;
+using static Clomwright.Numerics.Linear.Vectors;
 
 namespace Clomwright.Numerics.Cracking;
 
@@ -300,17 +301,4 @@ public sealed class LowTensionBody : IDisposable
             }
         }
     }
-
-    private static double Dot(ReadOnlySpan<double> a, ReadOnlySpan<double> b)
-    {
-        var sum = 0.0;
-        for (var i = 0; i < a.Length; i++)
-        {
-            sum += a[i] * b[i];
-        }
-
-        return sum;
-    }
-
-    private static double Norm(double[] a) => Math.Sqrt(Dot(a, a));
 }

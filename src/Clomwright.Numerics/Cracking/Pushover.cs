@@ -46,11 +46,9 @@ public sealed record Pushover(ImmutableArray<PushStep> Steps, double? Beyond)
             {
                 var load = dead + at * live;
                 var (one, other) = (body.Solve(load, stop), halved.Solve(load, stop));
-                var (drift, driftHalved) = (Drift(live, one), Drift(live, other));
-                var agree = one.IsInEquilibrium && other.IsInEquilibrium && Apart(one, other) <= LeastAgreement;
-                if (agree)
+                if (one.IsInEquilibrium && other.IsInEquilibrium && Apart(one, other) <= LeastAgreement)
                 {
-                    found.Add(new PushStep(at, drift, driftHalved, one.Steps, one));
+                    found.Add(new PushStep(at, Drift(live, one), Drift(live, other), one.Steps, one));
                     if (at >= most - 1e-6 * step)
                     {
                         break;
@@ -59,28 +57,27 @@ public sealed record Pushover(ImmutableArray<PushStep> Steps, double? Beyond)
                 else
                 {
                     beyond = at;
-                    if (found.Count == 0 || step / 2 < least)
+                    if (found.Count == 0)
                     {
                         break;
                     }
 
                     // Back to where it stood: what has moved far would be long in coming back.
-                    step /= 2;
                     body.Return(found[^1].State.Displacement);
                     halved.Return(found[^1].State.Displacement);
                 }
 
-                at = Math.Min(most, found[^1].Factor + step);
-                if (beyond is { } limit && at >= limit)
+                while (found[^1].Factor + step >= beyond)
                 {
                     step /= 2;
-                    if (step < least)
-                    {
-                        break;
-                    }
-
-                    at = found[^1].Factor + step;
                 }
+
+                if (step < least)
+                {
+                    break;
+                }
+
+                at = Math.Min(most, found[^1].Factor + step);
             }
         }
         finally

@@ -1,3 +1,5 @@
+using static Clomwright.Numerics.Linear.Vectors;
+
 namespace Clomwright.Numerics.Frames;
 
 /// <summary>A symmetric matrix stored column by column from its first entry to the diagonal, factorised in place as L D L'.</summary>
@@ -80,16 +82,5 @@ internal sealed class Profile
                 x[i] -= column[i - first[j]] * x[j];
             }
         }
-    }
-
-    private static double Dot(ReadOnlySpan<double> a, ReadOnlySpan<double> b)
-    {
-        double sum = 0;
-        for (var i = 0; i < a.Length; i++)
-        {
-            sum += a[i] * b[i];
-        }
-
-        return sum;
     }
 }

@@ -1,3 +1,5 @@
+using static Clomwright.Numerics.Linear.Vectors;
+
 namespace Clomwright.Numerics.RigidBlocks;
 
 /// <summary>
@@ -253,17 +255,4 @@ internal sealed class InteriorPoint : IDisposable
 
         return reach;
     }
-
-    private static double Dot(double[] a, double[] c)
-    {
-        var sum = 0.0;
-        for (var i = 0; i < a.Length; i++)
-        {
-            sum += a[i] * c[i];
-        }
-
-        return sum;
-    }
-
-    private static double Norm(double[] a) => Math.Sqrt(Dot(a, a));
 }

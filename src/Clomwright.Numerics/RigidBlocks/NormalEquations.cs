@@ -1,4 +1,5 @@
 using Clomwright.Numerics.Factorisation;
+using static Clomwright.Numerics.Linear.Vectors;
 
 namespace Clomwright.Numerics.RigidBlocks;
 
@@ -55,7 +56,7 @@ internal sealed class NormalEquations : IDisposable
     {
         var answer = new double[forces.Rows];
         rightSide.CopyTo(residual);
-        var size = Size(residual);
+        var size = Norm(residual);
         if (size == 0)
         {
             return answer;
@@ -85,7 +86,7 @@ internal sealed class NormalEquations : IDisposable
                 residual[i] -= length * image[i];
             }
 
-            var left = Size(residual) / size;
+            var left = Norm(residual) / size;
             if (left < best)
             {
                 (best, kept) = (left, (double[])answer.Clone());
@@ -135,17 +136,4 @@ internal sealed class NormalEquations : IDisposable
 
         forces.Multiply(edgeRoom, result);
     }
-
-    private static double Dot(double[] a, double[] b)
-    {
-        var sum = 0.0;
-        for (var i = 0; i < a.Length; i++)
-        {
-            sum += a[i] * b[i];
-        }
-
-        return sum;
-    }
-
-    private static double Size(double[] a) => Math.Sqrt(Dot(a, a));
 }

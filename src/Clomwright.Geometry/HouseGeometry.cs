@@ -39,6 +39,9 @@ public sealed record HouseGeometry
     /// <summary>Tees under the bond beam.</summary>
     public required Sequence<TeePlace> Tees { get; init; }
 
+    /// <summary>Width of a circle as large as the house outside, at the foot of the cob, m: what wind and shaking see of any plan.</summary>
+    public double EvenWidth => 2 * Math.Sqrt(Math.Max(0, Curve.OffsetArea(Wall.OutsideOffset(Wall.Base.Metres))) / Math.PI);
+
     /// <summary>What could not be placed, and why.</summary>
     public required Sequence<Diagnostic> Diagnostics { get; init; }
 }

@@ -179,7 +179,7 @@ public sealed class HouseStudy
     public Sequence<Diagnostic> Diagnostics => diagnostics.Value;
 
     /// <summary>Values nobody gave that something leaned on.</summary>
-    public Sequence<Assumption> Assumptions => Quantities.Assumptions.Concat(Mix.Assumptions).Concat(Roof.Assumptions).Concat(WallTop.Assumptions).Concat(WallByHand.Assumptions).Concat(Foundation.Assumptions).Concat(Finishes.Assumptions).Concat(Structure.Value?.Assumptions ?? []).Distinct().ToSequence();
+    public Sequence<Assumption> Assumptions => Quantities.Assumptions.Concat(Mix.Assumptions).Concat(Roof.Assumptions).Concat(WallTop.Assumptions).Concat(WallByHand.Assumptions).Concat(Foundation.Assumptions).Concat(Finishes.Assumptions).Concat(Structure.Value?.Assumptions ?? []).Concat(Collapse.Value?.Assumptions ?? []).Distinct().ToSequence();
 
     /// <summary>The calculations behind the numbers, for papers to print. Those of gaps over frames run the forecast of drying: made when somebody asks, and by no finding.</summary>
     public Sequence<Calculation> Calculations => [.. Quantities.Calculations, .. Mix.Calculations, .. Roof.Calculations, .. WallTop.Calculations, .. WallByHand.Calculations, .. Foundation.Calculations, .. Structure.Value?.Calculations ?? [], .. Finishes.Calculations, .. Cover.Value is { } cover ? [cover.How] : (Sequence<Calculation>)[],
@@ -271,12 +271,12 @@ public sealed class HouseStudy
     private static Known<CollapseResult> CollapseOf(House house, HouseGeometry geometry, RoofResult roof, WallTopResult top, MixResult mix, StudyOptions options, HouseStudy? earlier) =>
         !options.Deep ? new Message("study.collapse.not-deep")
         : earlier is { Options.Deep: true, collapse.IsValueCreated: true } && ReferenceEquals(earlier.Roof, roof) && WhatStructureReads(earlier.House) == WhatStructureReads(house) ? earlier.Collapse
-        : Analysis.Collapse.FromRoof.Of(geometry, roof, top.Seats, WallNumbers.Of(house.Assumed)["wall-joint-friction"], 0, mix.Strength.Characteristic);
+        : Analysis.Collapse.FromRoof.Of(geometry, roof, top.Seats, mix.Strength.Characteristic);
 
     /// <summary>The house without what the model of the wall never looks at; the roof comes with what it does.</summary>
     private static House WhatStructureReads(House house) => WhatGeometryReads(house) with
     {
-        Site = house.Site, Finishes = house.Finishes, Mix = house.Mix, Lifts = new(), Trench = null, Floor = new(),
+        Site = house.Site, Finishes = house.Finishes, Mix = house.Mix, Assumed = house.Assumed, Lifts = new(), Trench = null, Floor = new(),
     };
 
     /// <summary>The house without what the foundation never looks at; the roof comes with what it does.</summary>

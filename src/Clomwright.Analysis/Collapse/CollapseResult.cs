@@ -30,6 +30,9 @@ public sealed record CollapseResult
     /// <summary>The least factor of all sizes of blocks tried.</summary>
     public double Least => Trend.Select(t => t.Factor).Append(Weakest.Factor).Min();
 
+    /// <summary>What nobody gave; what the earthquake assumed stands with it.</summary>
+    public required Sequence<Assumption> Assumptions { get; init; }
+
     /// <summary>What shakes, N: wall, bond beam and wet roof.</summary>
     public required double Weight { get; init; }
 }

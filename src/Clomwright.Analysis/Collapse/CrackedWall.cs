@@ -41,9 +41,6 @@ internal static class CrackedWalls
     /// <summary>Share of the elastic stress always left: with 1e-3 limits come out a tenth too high.</summary>
     public const double Residual = 1e-4;
 
-    /// <summary>Tension let to cob, Pa: as little as equilibria can be found with.</summary>
-    public const double Tension = 2e3;
-
     private static readonly WallFineness Fineness = new(8_000, 2);
 
     /// <summary>Pushes a wall.</summary>
@@ -64,19 +61,18 @@ internal static class CrackedWalls
         var live = Loading.Inertia(model, _ => UsUnits.Gravity * along);
         for (var p = 0; p < Math.Min(basis.Press.Length, onLandings.Count); p++)
         {
-            var force = Math.Max(0, onLandings[p]);
-            dead += force * basis.All[basis.Press[p]];
-            live += force * Along(basis.All[basis.Press[p]], along);
+            dead += onLandings[p] * basis.All[basis.Press[p]];
+            live += onLandings[p] * Along(basis.All[basis.Press[p]], along);
         }
 
-        var law = new LowTension(body.Modulus, WallValues.Of("cob-poisson").Value, Tension, strength, Residual);
+        var law = new LowTension(body.Modulus, body.Numbers["wall-cob-poisson"], body.Numbers["wall-crack-tension"], strength, Residual);
         ImmutableArray<LowTension?> laws = [.. model.Materials.Select(material => material.IsIsotropic ? law : null)];
         var pushed = Pushover.Of(model, laws, dead, live, most / 8, most, stop: stop);
         var cob = Enumerable.Range(0, model.Cells.Count).Where(body.IsCob).ToArray();
         return new CrackedWall(
             bearing, pushed.Limit, pushed.Beyond,
             pushed.Steps.Select(step => new DriftStep(step.Factor, step.Drift, cob.Average(cell => step.State.Cracks[cell].Cracked))).ToSequence(),
-            pushed.Steps.IsEmpty ? [] : Cracks(body.Grid, cob, pushed.Steps[^1].State).ToSequence(), Tension, 3 * body.Grid.Nodes);
+            pushed.Steps.IsEmpty ? [] : Cracks(body.Grid, cob, pushed.Steps[^1].State).ToSequence(), law.Tension, 3 * body.Grid.Nodes);
     }
 
     /// <summary>A load down turned into as much along a direction.</summary>

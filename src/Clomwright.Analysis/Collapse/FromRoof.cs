@@ -17,19 +17,20 @@ public static class FromRoof
     /// <summary>The largest block of the usual answer, m.</summary>
     public const double UsualSize = 0.45;
 
-    private static readonly double[] TrendSizes = [0.9, UsualSize, 0.3];
+    /// <summary>Sizes beside the usual one that show the trend, m.</summary>
+    private const double Coarse = 0.9, Fine = 0.3;
+
+    /// <summary>What this leans on of the wall's numbers.</summary>
+    private static readonly string[] Leant = ["wall-joint-friction", "wall-crack-tension", "wall-stiffness", "wall-cob-poisson", "wall-base-stiffness"];
 
     /// <summary>How hard a house may be pushed sideways, or why that is not known.</summary>
     /// <param name="geometry">The placed house.</param>
     /// <param name="roof">What the roof does.</param>
     /// <param name="seats">Where poles press.</param>
-    /// <param name="friction">Coefficient of friction of joints in cob.</param>
-    /// <param name="tensionPa">Tension that joints between blocks of cob bear, Pa; none is the usual assumption.</param>
     /// <param name="strength">Characteristic strength of the cob, Pa, for the wall that cracks.</param>
     /// <param name="stop">Ends it.</param>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
-    public static Known<CollapseResult> Of(
-        HouseGeometry geometry, RoofResult roof, Sequence<PoleSeat> seats, double friction, double tensionPa, double strength, CancellationToken stop = default)
+    public static Known<CollapseResult> Of(HouseGeometry geometry, RoofResult roof, Sequence<PoleSeat> seats, double strength, CancellationToken stop = default)
     {
         ArgumentNullException.ThrowIfNull(geometry);
         ArgumentNullException.ThrowIfNull(roof);
@@ -38,45 +39,50 @@ public static class FromRoof
             return new Message("analysis.collapse.no-wall");
         }
 
-        if (Pressing(roof) is not { Value: { } forces } pressing)
+        var pressing = Pressing(roof);
+        if (pressing.Value is not { } forces)
         {
-            return Pressing(roof).NotChecked!;
+            return pressing.NotChecked!;
         }
 
-        var joint = new JointStrength(friction, tensionPa);
+        var numbers = WallNumbers.Of(geometry.House.Assumed);
+        var joint = new JointStrength(numbers["wall-joint-friction"], 0);
         double[] off = [.. seats.Select(seat => seat.OffCentre)];
-        double[] onLandings = [.. forces.PlateReaction];
-        (WallBlocks Blocks, BlockSheet Sheet, LimitLoadAnswer Answer) Limit(double size, double bearing, bool withBeam)
+        double[] onLandings = [.. forces.PlateReaction.Select(force => Math.Max(0, force))];
+        Limit Push(double size, double bearing, bool withBeam = true)
         {
             var blocks = new WallBlocks(geometry, size, joint, withBeam);
-            var sheet = blocks.Pushed(bearing, onLandings, off);
-            return (blocks, sheet, LimitLoad.Of(sheet, stop: stop));
+            return new Limit(size, bearing, blocks, LimitLoad.Of(blocks.Pushed(bearing, onLandings, off), stop: stop));
         }
 
-        var all = Enumerable.Range(0, Directions).Select(d => 2 * Math.PI * d / Directions).Select(bearing => (Bearing: bearing, Limit: Limit(UsualSize, bearing, withBeam: true))).ToArray();
-        if (all.Select(one => one.Limit.Answer.End).FirstOrDefault(end => end != LimitLoadEnd.Found) is var failed && all.Any(one => one.Limit.Answer.End != LimitLoadEnd.Found))
+        Limit[] all = [.. Enumerable.Range(0, Directions).Select(d => Push(UsualSize, 2 * Math.PI * d / Directions))];
+        var weakest = all.MinBy(limit => limit.Answer.StaticFactor)!;
+        Limit[] trend = [Push(Coarse, weakest.Bearing), weakest, Push(Fine, weakest.Bearing)];
+        if (all.Concat(trend).FirstOrDefault(limit => limit.Answer.End != LimitLoadEnd.Found) is { } failed)
         {
-            return new Message(failed == LimitLoadEnd.NoEquilibrium ? "analysis.collapse.does-not-stand" : "analysis.collapse.not-found");
+            return new Message(failed.Answer.End == LimitLoadEnd.NoEquilibrium ? "analysis.collapse.does-not-stand" : "analysis.collapse.not-found");
         }
 
-        var weakest = all.MinBy(one => one.Limit.Answer.StaticFactor);
-        var without = Limit(UsualSize, weakest.Bearing, withBeam: false).Answer;
-        var trend = TrendSizes.Select(size => (Size: size, Limit: size == UsualSize ? weakest.Limit : Limit(size, weakest.Bearing, withBeam: true))).ToArray();
+        var without = Push(UsualSize, weakest.Bearing, withBeam: false);
         return new CollapseResult
         {
-            Weakest = Told(weakest.Bearing, weakest.Limit.Answer),
-            WithoutBeam = without.End == LimitLoadEnd.Found ? Told(weakest.Bearing, without) : new Message("analysis.collapse.not-found"),
-            Directions = all.Select(one => Told(one.Bearing, one.Limit.Answer)).ToSequence(),
-            Trend = trend.Where(t => t.Limit.Answer.End == LimitLoadEnd.Found)
-                .Select(t => new BlockTrend(t.Size, t.Limit.Blocks.Blocks.Count(block => block is not null), t.Limit.Answer.StaticFactor)).ToSequence(),
-            Cracked = CrackedWalls.Push(geometry, strength, off.ToSequence(), onLandings, weakest.Bearing, 2 * weakest.Limit.Answer.StaticFactor, stop),
-            Mechanism = Moving(geometry, weakest.Limit.Blocks, weakest.Limit.Answer).ToSequence(),
-            Earthquake = Shaking(geometry, roof, weakest.Limit.Blocks.Weight, onLandings.Sum(force => Math.Max(0, force))),
-            Weight = weakest.Limit.Blocks.Weight + onLandings.Sum(force => Math.Max(0, force)),
+            Weakest = weakest.Told,
+            WithoutBeam = without.Answer.End == LimitLoadEnd.Found ? without.Told : new Message("analysis.collapse.not-found"),
+            Directions = all.Select(limit => limit.Told).ToSequence(),
+            Trend = trend.Select(limit => new BlockTrend(limit.Size, limit.Blocks.Blocks.Count(block => block is not null), limit.Answer.StaticFactor)).ToSequence(),
+            Cracked = CrackedWalls.Push(geometry, strength, off.ToSequence(), onLandings, weakest.Bearing, 2 * weakest.Answer.StaticFactor, stop),
+            Mechanism = Moving(geometry, weakest.Blocks, weakest.Answer).ToSequence(),
+            Earthquake = Shaking(geometry, roof, weakest.Blocks.Weight, onLandings.Sum()),
+            Weight = weakest.Blocks.Weight + onLandings.Sum(),
+            Assumptions = numbers.Assumed(Leant),
         };
     }
 
-    private static WallCollapse Told(double bearing, LimitLoadAnswer answer) => new(bearing, answer.StaticFactor, answer.KinematicFactor);
+    /// <summary>One search.</summary>
+    private sealed record Limit(double Size, double Bearing, WallBlocks Blocks, LimitLoadAnswer Answer)
+    {
+        public WallCollapse Told => new(Bearing, Answer.StaticFactor, Answer.KinematicFactor);
+    }
 
     /// <summary>The soaked roof, or the deck of a roof that carries no soil.</summary>
     private static Known<RoofForces> Pressing(RoofResult roof)

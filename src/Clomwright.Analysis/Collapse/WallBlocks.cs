@@ -73,7 +73,7 @@ internal sealed class WallBlocks
 
     /// <summary>The blocks under their weight and the roof's, pushed along a bearing (radians clockwise from north) by a share of both.</summary>
     /// <param name="bearing">Towards which it pushes.</param>
-    /// <param name="onLandings">What each pole presses on the wall, N, in the order of the landings; what pulls counts as nothing here.</param>
+    /// <param name="onLandings">What each pole presses on the wall, N, 0 or more, in the order of the landings.</param>
     /// <param name="offCentre">How far off the middle of the wall each presses, m outward.</param>
     public BlockSheet Pushed(double bearing, IReadOnlyList<double> onLandings, IReadOnlyList<double> offCentre)
     {
@@ -83,7 +83,7 @@ internal sealed class WallBlocks
         var landings = geometry.Landings.Where(landing => !landing.Secondary).ToArray();
         for (var p = 0; p < Math.Min(landings.Length, onLandings.Count); p++)
         {
-            var (force, under) = (Math.Max(0, onLandings[p]), Under(landings[p].Station));
+            var (force, under) = (onLandings[p], Under(landings[p].Station));
             if (under is { } column)
             {
                 var arm = Seat(landings[p].Station, offCentre.Count > p ? offCentre[p] : null, blocks[column]!.Top) - centres[column];

@@ -106,5 +106,10 @@ public static class Seismic
         _ => 0.2,
     };
 
+    /// <summary>Weight of the snow that shakes with a roof as wide as the house, N; nothing where snow is not known.</summary>
+    /// <param name="snow">The snow.</param>
+    /// <param name="width">Of a circle as large as the house outside, m.</param>
+    public static double SnowWeight(SnowLoad? snow, double width) => snow is null ? 0 : SnowShare(snow.Edition, snow.Flat) * snow.Flat * Math.PI / 4 * width * width;
+
     private static double Importance(string? riskCategory) => riskCategory switch { "III" => 1.25, "IV" => 1.5, _ => 1.0 };
 }

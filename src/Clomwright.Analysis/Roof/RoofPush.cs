@@ -63,15 +63,15 @@ internal sealed class RoofPush
 
         var wall = geometry.Wall;
         var height = (wall.Top - wall.Base).Metres;
-        var width = 2 * Math.Sqrt(Math.Max(0, geometry.Curve.OffsetArea(wall.OutsideOffset(wall.Base.Metres))) / Math.PI);
+        var width = geometry.EvenWidth;
         var cob = geometry.Measures.GrossVolume * Cob.StandingDensity * UsUnits.Gravity;
-        var roof = weight + (snow is null ? 0 : Seismic.SnowShare(edition, snow.Flat) * snow.Flat * Math.PI / 4 * width * width);
+        var roof = weight + Seismic.SnowWeight(snow, width);
         var quake = edition == LoadEdition.En1990 ? null
             : Seismic.Of(site, [new SeismicLevel(roof + cob / 2, height), new SeismicLevel(cob / 2, height / 4)], height + Math.Max(0, rise) / 2).Value;
         var radius = 2 * geometry.Curve.OffsetArea(plate) / geometry.Curve.OffsetLength(plate);
         Sequence<Combination> all = [.. Loads.Combinations.Of(edition, european ? LoadForm.Strength : LoadForm.AllowableStress)
             .Where(c => c.Factor(LoadKind.Wind) > 0 || (c.Factor(LoadKind.Earthquake) > 0 && quake is not null))];
-        return new RoofPush(radius, height / 2 + Math.Max(0, rise), blow.WallIn - blow.WallOut, width, roof, cob, quake, all);
+        return new RoofPush(radius, height / 2 + Math.Max(0, rise), blow.WallsAcross, width, roof, cob, quake, all);
     }
 
     /// <summary>H in a combination, N; 0 where nothing pushes.</summary>

@@ -56,7 +56,7 @@ public static class FromWallTop
         private readonly HouseGeometry geometry = body.Geometry;
         private readonly Landing[] landings = [.. body.Geometry.Landings.Where(l => !l.Secondary)];
         private readonly PierSections[] piers = [.. body.Geometry.Piers.Select(p => new PierSections(body, p)).Where(p => p.Rows.Length > 0)];
-        private readonly WallSheet sheet = new(body, WallValues.Of("stress-patch").Value);
+        private readonly WallSheet sheet = new(body, body.Numbers["wall-stress-patch"]);
 
         public Known<StructureResult> Result()
         {
@@ -70,12 +70,12 @@ public static class FromWallTop
             var hardest = new Hardest(sheet, piers, landings);
             var (pulling, pulls) = Linear(answers, cases, hardest);
             var resolved = Resolve(answers, cases, hardest, pulls);
-            var level = WallValues.Of("tension-share").Value * strength.Characteristic;
+            var level = body.Numbers["wall-tension-unlooked"] * strength.Characteristic;
             var allowed = Allowed();
             return new StructureResult
             {
                 Division = new WallDivision(body.Grid.Around, body.CobRows, body.Grid.Through, elastic.ActiveDofs, body.Modulus),
-                Patch = WallValues.Of("stress-patch").Value,
+                Patch = body.Numbers["wall-stress-patch"],
                 Piers = Piers(answers, cases, hardest).ToSequence(),
                 Landings = Landings(answers, cases, hardest).ToSequence(),
                 Tension = TensionZones.Of(geometry, body, sheet, hardest.Sheet, cases, level).ToSequence(),
@@ -225,14 +225,13 @@ public static class FromWallTop
         {
             const double off = 0.05;
             var annex = Sources.Get("en-1996-annex-g");
-            var ratio = WallValues.Of("cob-modulus-ratio");
             var wall = geometry.Wall;
             double height = (wall.Top - wall.Base).Metres, thickness = wall.ThicknessAt((wall.Top.Metres + wall.Base.Metres) / 2);
             var sheetOf = new Worksheet("wall-allowed");
-            var slenderness = height / thickness * Math.Sqrt(1 / ratio.Value);
+            var slenderness = height / thickness * Math.Sqrt(1 / body.Numbers["wall-stiffness"]);
             var lambda = sheetOf.Step(
                 "wall-slenderness", "lambda", "h/t*sqrt(1/k_E)", slenderness, Dimension.Number, annex, Worksheet.Computed("h", "cob-height", height, Dimension.Length),
-                Worksheet.Computed("t", "wall-thickness-mean", thickness, Dimension.Length), Worksheet.Cited("k_E", "cob-modulus-ratio", ratio, Dimension.Number));
+                Worksheet.Computed("t", "wall-thickness-mean", thickness, Dimension.Length), body.Numbers.Symbol("k_E", "wall-stiffness"));
             var k = Worksheet.Code("k_e", "least-off-middle", off, Dimension.Number, annex);
             var bend = Math.Max(0, (slenderness - 0.063) / (0.73 - 1.17 * off));
             var u = sheetOf.Step("wall-bending-share", "u", "max(0,(lambda - 0.063)/(0.73 - 1.17*k_e))", bend, Dimension.Number, annex, lambda, k);
@@ -254,11 +253,11 @@ public static class FromWallTop
             Tension = envelope.Tension.Select((p, i) => sheet.Share[i] > 0 ? Math.Max(0, p) : 0).ToSequence(),
         };
 
-        private Sequence<Assumption> Assumptions() =>
+        private Sequence<Assumption> Assumptions() => body.Numbers.Assumed(
         [
-            WallValues.Assumed("cob-modulus-ratio", Dimension.Number), WallValues.Assumed("cob-poisson", Dimension.Number),
-            WallValues.Assumed("base-stiffness", Dimension.Number), WallValues.Assumed("stress-patch", Dimension.Length), WallValues.Assumed("tension-share", Dimension.Fraction),
-            .. body.HasBeam || geometry.Openings.Any(o => o.Header is not null) ? [WallValues.Assumed("timber-across", Dimension.Number)] : (Sequence<Assumption>)[],
-        ];
+            "wall-stiffness", "wall-cob-poisson", "wall-base-stiffness", "wall-stress-patch", "wall-tension-unlooked",
+            .. body.HasBeam || geometry.Openings.Any(o => o.Header is not null) ? (string[])["wall-timber-across", "wall-timber-shear", "wall-timber-rolling", "wall-timber-poisson"] : [],
+            .. body.HasUnknownTimber ? (string[])["wall-timber-modulus"] : [],
+        ]);
     }
 }

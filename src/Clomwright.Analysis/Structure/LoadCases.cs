@@ -140,7 +140,7 @@ internal sealed class LoadCases
     private IEnumerable<WallCase> Blown(string key, string sense, double[] resting, double factor)
     {
         var wind = roof.Wind.Value!;
-        var across = wind.WallsAcross * Width * Sideways.HeightOf(roof);
+        var across = wind.WallsAcross * geometry.EvenWidth * Sideways.HeightOf(roof);
         for (var d = 0; d < basis.Wind.Length; d++)
         {
             var from = 2 * Math.PI * d / basis.Wind.Length;
@@ -155,7 +155,7 @@ internal sealed class LoadCases
     {
         var low = geometry.Wall.Base.Metres;
         var height = (geometry.Wall.Top - geometry.Wall.Base).Metres;
-        var roofWeight = RoofWeight(state.Sense) + Snow;
+        var roofWeight = RoofWeight(state.Sense) + Seismic.SnowWeight(roof.Snow.Value, geometry.EvenWidth);
         SeismicLevel[] levels = [.. basis.RowWeights.Select((w, k) => new SeismicLevel(w, body.Grid.Z[k] - low)), new SeismicLevel(roofWeight, height)];
         var known = Seismic.Of(geometry.House.Site, levels.ToSequence(), height + Sideways.HeightOf(roof) / 2);
         if (known.Value is not { } load)
@@ -185,10 +185,6 @@ internal sealed class LoadCases
             }
         }
     }
-
-    private double Width => 2 * Math.Sqrt(Math.Max(0, geometry.Curve.OffsetArea(geometry.Wall.OutsideOffset(geometry.Wall.Base.Metres))) / Math.PI);
-
-    private double Snow => roof.Snow.Value is { } snow ? Seismic.SnowShare(snow.Edition, snow.Flat) * snow.Flat * Math.PI / 4 * Width * Width : 0;
 
     /// <summary>What of the roof shakes: wet where its weight presses, as it stands in the combination where it holds down.</summary>
     private double RoofWeight(string sense)

@@ -32,9 +32,10 @@ internal sealed class WallBody
         Geometry = geometry;
         Grid = WallGrid.Of(geometry, fineness);
         HasBeam = geometry.House.BondBeam is { Depth.Nanometres: > 0 };
-        Modulus = Math.Max(ModulusLeast, WallValues.Of("cob-modulus-ratio").Value * strength);
+        Numbers = WallNumbers.Of(geometry.House.Assumed);
+        Modulus = Math.Max(ModulusLeast, Numbers["wall-stiffness"] * strength);
         timber = new double[Grid.Cells];
-        var fills = new MaterialList(Modulus);
+        var fills = new MaterialList(Modulus, Numbers);
         var material = new int[Grid.Cells];
         foreach (var opening in geometry.Openings.Where(o => o.Header is not null))
         {
@@ -44,8 +45,9 @@ internal sealed class WallBody
         AddBeam(fills, material);
         var cells = SolidCells.Uniform(Grid, new CellFill(0)).Select((cell, fill) => fill with { Material = material[cell] });
         cells = Voids(cells);
+        HasUnknownTimber = fills.HasUnknownTimber;
         (cobWeights, timberWeights) = (fills.CobWeights, fills.TimberWeights);
-        var bed = WallValues.Of("base-stiffness").Value;
+        var bed = Numbers["wall-base-stiffness"];
         Model = new SolidModel(Grid, fills.Materials, cells, SolidSupports.Bed(Grid, cells, bed, bed / 2, pushesOnly: false));
         Unilateral = SolidSupports.Bed(Grid, cells, bed, bed / 2, pushesOnly: true);
     }
@@ -61,6 +63,12 @@ internal sealed class WallBody
     public SolidSupports Unilateral { get; }
 
     public bool HasBeam { get; }
+
+    /// <summary>Whether a timber in it is of a kind that is not known.</summary>
+    public bool HasUnknownTimber { get; }
+
+    /// <summary>What nobody measured of it.</summary>
+    public WallNumbers Numbers { get; }
 
     /// <summary>Young's modulus of cob, Pa.</summary>
     public double Modulus { get; }
@@ -210,13 +218,16 @@ internal sealed class WallBody
     {
         private readonly List<(ElasticMaterial Both, ElasticMaterial Cob, ElasticMaterial Wood)> list = [];
         private readonly double cob;
-        private readonly double poisson = WallValues.Of("cob-poisson").Value;
+        private readonly double poisson;
+        private readonly WallNumbers numbers;
 
-        public MaterialList(double modulus)
+        public MaterialList(double modulus, WallNumbers numbers)
         {
-            cob = modulus;
+            (cob, poisson, this.numbers) = (modulus, numbers["wall-cob-poisson"], numbers);
             list.Add((ElasticMaterial.Isotropic(modulus, poisson, TakeDown.CobDensity), ElasticMaterial.Isotropic(modulus, poisson, TakeDown.CobDensity), ElasticMaterial.Isotropic(modulus, poisson, 0)));
         }
+
+        public bool HasUnknownTimber { get; private set; }
 
         public ImmutableArray<ElasticMaterial> Materials => [.. list.Select(m => m.Both)];
 
@@ -227,13 +238,14 @@ internal sealed class WallBody
         /// <summary>Cob with a share of timber whose grain runs along the wall; an unknown timber is as stiff as is assumed.</summary>
         public int Mixed(Timber? timber, double share)
         {
-            var e = timber?.Modulus.Value ?? WallValues.Of("timber-modulus").Value;
-            var across = WallValues.Of("timber-across").Value * e;
-            var (nu, shear) = (WallValues.Of("timber-poisson").Value, cob / (2 * (1 + poisson)));
-            var sz = Behind(WallValues.Of("timber-shear").Value * e, shear);
+            HasUnknownTimber |= timber is null;
+            var e = timber?.Modulus.Value ?? numbers["wall-timber-modulus"];
+            var across = numbers["wall-timber-across"] * e;
+            var (nu, shear) = (numbers["wall-timber-poisson"], cob / (2 * (1 + poisson)));
+            var sz = Behind(numbers["wall-timber-shear"] * e, shear);
             var moduli = new OrthotropicModuli(
                 share * e + (1 - share) * cob, Behind(across, cob), Behind(across, cob), Beside(nu, poisson), Beside(nu, poisson), Beside(nu, poisson),
-                sz, Behind(WallValues.Of("timber-rolling").Value * e, shear), sz);
+                sz, Behind(numbers["wall-timber-rolling"] * e, shear), sz);
             var wood = share * (timber?.Weight.Value ?? TakeDown.BeamWeight) / UsUnits.Gravity;
             var earth = (1 - share) * TakeDown.CobDensity;
             list.Add((ElasticMaterial.Orthotropic(moduli, wood + earth), ElasticMaterial.Orthotropic(moduli, earth), ElasticMaterial.Orthotropic(moduli, wood)));

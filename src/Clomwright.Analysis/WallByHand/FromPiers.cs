@@ -12,6 +12,13 @@ namespace Clomwright.Analysis.WallByHand;
 /// <summary>The wall worked by hand, from its piers.</summary>
 public static class FromPiers
 {
+    /// <summary>What the hand leans on of the wall's numbers.</summary>
+    private static readonly string[] Leant =
+    [
+        "wall-stiffness", "wall-held-height", "wall-free-height", "wall-joint-friction", "wall-tension-share", "wall-gust-safety", "wall-gust-middle", "wall-gust-fresh", "wall-gust-firm", "wall-air-density",
+        "wall-lee-height", "wall-drop-height", "wall-drop-share", "wall-drop-safety", "wall-wet-height", "wall-wet-safety",
+    ];
+
     /// <summary>Piers as columns, what tips and slides them. Total: what is missing is said in the result.</summary>
     /// <param name="geometry">The placed house.</param>
     /// <param name="roof">What the roof does.</param>
@@ -48,7 +55,7 @@ public static class FromPiers
             Overturning = whole.Overturning(together, missing),
             Green = new GreenWalls(geometry, roof, numbers, earth).Build(),
             Wet = new WetFeet(geometry, piers, pressing, numbers, earth, cob).Of(stretches),
-            Assumptions = numbers.Assumptions,
+            Assumptions = numbers.Assumed(Leant),
         };
     }
 }

@@ -35,7 +35,6 @@ internal sealed class Sideways
     {
         (this.geometry, this.roof) = (geometry, roof);
         Height = (geometry.Wall.Top - geometry.Wall.Base).Metres;
-        Width = 2 * Math.Sqrt(Math.Max(0, geometry.Curve.OffsetArea(geometry.Wall.OutsideOffset(geometry.Wall.Base.Metres))) / Math.PI);
         wallWeight = geometry.Measures.NetVolume * TakeDown.CobDensity * UsUnits.Gravity;
     }
 
@@ -43,7 +42,7 @@ internal sealed class Sideways
     public double Height { get; }
 
     /// <summary>Of a circle as large as the house outside, m.</summary>
-    public double Width { get; }
+    public double Width => geometry.EvenWidth;
 
     /// <summary>What belongs in the sums and is not known; null when all is.</summary>
     public static Message? Missing(RoofResult roof) =>
@@ -59,7 +58,7 @@ internal sealed class Sideways
 
     private double WindAcross => roof.Wind.Value!.WallsAcross;
 
-    private double Snow => roof.Snow.Value is { } snow ? Seismic.SnowShare(snow.Edition, snow.Flat) * snow.Flat * Math.PI / 4 * Width * Width : 0;
+    private double Snow => Seismic.SnowWeight(roof.Snow.Value, Width);
 
     /// <summary>Sideways force in a combination, N.</summary>
     public Known<Calculated<double>> Force(Combination combination, string sense, SidewaysPart part)

@@ -22,7 +22,7 @@ public sealed class CollapseTests(ITestOutputHelper output)
     {
         var geometry = Placing.Of(house);
         var roof = RoofOf.Of(geometry);
-        var known = CollapseOf.Of(geometry, roof, TopOf.Of(geometry, roof).Seats, Dry.Friction, Dry.TensionPa, 6e5);
+        var known = CollapseOf.Of(geometry, roof, TopOf.Of(geometry, roof).Seats, 6e5);
         Assert.True(known.Is, known.NotChecked?.Key);
         var found = known.Value!;
         output.WriteLine($"{house.Name}: {string.Join(", ", found.Directions.Select(d => $"{180 / Math.PI * d.Bearing:F0}: {d.Factor:F4}"))}; without beam {found.WithoutBeam.Value?.Factor:F4}; {string.Join(", ", found.Trend.Select(t => $"{t.Blocks}: {t.Factor:F4}"))}");

@@ -4,9 +4,9 @@ using Clomwright.Analysis.Loads;
 using Clomwright.Building;
 using Clomwright.Evidence;
 
-namespace Clomwright.Analysis.WallByHand;
+namespace Clomwright.Analysis;
 
-/// <summary>What nobody measured about walls that stand, from <c>data/materials/wall.json</c>, as far as the house file does not say otherwise.</summary>
+/// <summary>What nobody measured about walls that stand, from <c>data/materials/wall.json</c>, as far as the house file does not say otherwise: the hand, the model and the blocks read the same numbers.</summary>
 public sealed class WallNumbers
 {
     private static readonly FrozenDictionary<string, Entry> Known = Load();
@@ -22,9 +22,10 @@ public sealed class WallNumbers
     /// <summary>The number of a key, SI.</summary>
     public double this[string key] => said.TryGetValue(key, out var value) ? value : Known[key].Value;
 
-    /// <summary>Every number that nobody gave, as an assumption.</summary>
-    public Sequence<Assumption> Assumptions => Known.Values.Where(e => !said.ContainsKey(e.Key)).OrderBy(e => e.Key, StringComparer.Ordinal)
-        .Select(e => new Assumption(e.Key, new Message($"analysis.assumed.{e.Key}"), new Amount(e.Value, e.Dimension), e.Source)).ToSequence();
+    /// <summary>The numbers of some keys that nobody gave, as assumptions.</summary>
+    /// <param name="keys">The keys.</param>
+    public Sequence<Assumption> Assumed(IEnumerable<string> keys) => keys.Where(key => !said.ContainsKey(key)).Order(StringComparer.Ordinal)
+        .Select(key => new Assumption(key, new Message($"analysis.assumed.{key}"), new Amount(Known[key].Value, Known[key].Dimension), Known[key].Source)).ToSequence();
 
     /// <summary>Every key.</summary>
     public static Sequence<string> Keys => Known.Keys.Order(StringComparer.Ordinal).ToSequence();

@@ -38,7 +38,7 @@ public readonly struct Sequence<T> : IReadOnlyList<T>, IEquatable<Sequence<T>>
     IEnumerator IEnumerable.GetEnumerator() => GetEnumerator();
 
     /// <inheritdoc/>
-    public bool Equals(Sequence<T> other) => AsSpan().SequenceEqual(other.AsSpan(), EqualityComparer<T>.Default);
+    public bool Equals(Sequence<T> other) => Items == other.Items || AsSpan().SequenceEqual(other.AsSpan(), EqualityComparer<T>.Default);
 
     /// <inheritdoc/>
     public override bool Equals(object? obj) => obj is Sequence<T> other && Equals(other);

@@ -13,3 +13,25 @@ public sealed record CombinedState(Combination Combination, string Sense, RoofFo
 /// <param name="States">Those that could be summed.</param>
 /// <param name="Missing">Loads that belong in combinations and are not known: what depends on them is not checked.</param>
 public sealed record CombinedStates(Sequence<CombinedState> States, Sequence<Message> Missing);
+
+/// <summary>Where a check is hardest.</summary>
+internal static class Hardest
+{
+    /// <summary>The state and the place with the largest use, the first of equals; there must be one of each.</summary>
+    public static (CombinedState State, T At) Of<T>(Sequence<CombinedState> states, IReadOnlyList<T> places, Func<CombinedState, T, double> use)
+    {
+        var (state, at, most) = (states[0], places[0], double.NaN);
+        foreach (var s in states)
+        {
+            foreach (var place in places)
+            {
+                if (use(s, place) is var here && here.CompareTo(most) > 0)
+                {
+                    (state, at, most) = (s, place, here);
+                }
+            }
+        }
+
+        return (state, at);
+    }
+}

@@ -150,7 +150,7 @@ public sealed record DeckSpans(double Deck, double AtEave, double AtPlate, doubl
 
     private PoleLoad Load(double pressure)
     {
-        double[] stations = Reach > 0
+        Sequence<double> stations = Reach > 0
             ? [-Reach, 0, SecondarySpan / 4, 3 * SecondarySpan / 8, SecondarySpan / 2, 5 * SecondarySpan / 8, 3 * SecondarySpan / 4, SecondarySpan]
             : [0, SecondarySpan / 4, 3 * SecondarySpan / 8, SecondarySpan / 2, 5 * SecondarySpan / 8, 3 * SecondarySpan / 4, SecondarySpan];
         return PoleLoad.Line(stations, x => pressure * (x < 0 ? AtPlate + (AtEave - AtPlate) * -x / Reach : AtPlate + (AtInner - AtPlate) * x / SecondarySpan));

@@ -80,7 +80,7 @@ internal sealed class PinChecks
 
     private CheckedMember Shear(Sequence<CombinedState> states)
     {
-        var (state, at) = Hardest(states, (s, i) => Slip(s, i) / ShearCapacity(s, i));
+        var (state, at) = Hardest.Of(states, [.. Enumerable.Range(0, frame.Count)], (s, i) => Slip(s, i) / ShearCapacity(s, i));
         var sheet = new Worksheet("pin-shear");
         var slip = Sideways(sheet, state, at);
         var capacity = PrintShear(sheet, state, at);
@@ -89,7 +89,7 @@ internal sealed class PinChecks
 
     private CheckedMember Pull(Sequence<CombinedState> states)
     {
-        var (state, at) = Hardest(states, PullUse);
+        var (state, at) = Hardest.Of(states, [.. Enumerable.Range(0, frame.Count)], PullUse);
         var sheet = new Worksheet("pin-pull");
         var source = Sources.Get("steel-memory");
         var slip = Sideways(sheet, state, at);
@@ -173,9 +173,6 @@ internal sealed class PinChecks
         var gamma = Worksheet.Code("gamma_M", "partial-factor", Ec5.PartialFactor, Dimension.Number, Sources.Get("en-1995-examples"));
         return sheet.Step("pin-capacity", "Z", "k_mod/gamma_M*min(Z_2, min(Z_3, Z_4))", ShearCapacity(state, i), Dimension.Force, source, mod, gamma, two, three, four);
     }
-
-    private (CombinedState State, int At) Hardest(Sequence<CombinedState> states, Func<CombinedState, int, double> use) =>
-        states.SelectMany(s => Enumerable.Range(0, frame.Count).Select(i => (s, i))).MaxBy(x => use(x.s, x.i));
 
     private CheckedMember Checked(string key, int at, CombinedState state, Amount demand, Amount capacity, Worksheet sheet, double needed) =>
         new(key, $"pin of pole {frame.Poles[at].Number}{(key == "pin-pull" ? ", pulled" : ", sideways")}", new MemberCheck(state.Combination.Key, state.Sense, demand, capacity, sheet.Done, Amount.Metres(needed)));

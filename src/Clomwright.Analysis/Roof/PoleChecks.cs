@@ -57,7 +57,7 @@ internal sealed class PoleChecks
 
     private CheckedMember Bending(string key, Func<RoofForces, Sequence<double>> moments, Func<PoleGeometry, NotchedRound> section, Func<PoleGeometry, double> diameter, bool notched)
     {
-        var (state, pole) = Hardest((s, p) => Math.Abs(moments(s.Forces)[p.Number - 1]) / section(p).SectionModulus / BendingFactor(s, diameter(p)));
+        var (state, pole) = Hardest.Of(states, frame.Poles, (s, p) => Math.Abs(moments(s.Forces)[p.Number - 1]) / section(p).SectionModulus / BendingFactor(s, diameter(p)));
         var moment = Math.Abs(moments(state.Forces)[pole.Number - 1]);
         var d = diameter(pole);
         var sheet = new Worksheet(key);
@@ -77,7 +77,7 @@ internal sealed class PoleChecks
     /// <summary>Over the bond beam the pole bends and is pressed along its length at once.</summary>
     private CheckedMember Foot()
     {
-        var (state, pole) = Hardest(Ratio);
+        var (state, pole) = Hardest.Of(states, frame.Poles, Ratio);
         var at = pole.Number - 1;
         var d = pole.DiameterAt(0);
         var (sheet, mechanics) = (new Worksheet("pole-foot"), Sources.Get("mechanics"));
@@ -102,7 +102,7 @@ internal sealed class PoleChecks
     /// <summary>The stub between the crossings bends and is pulled along its length at once.</summary>
     private CheckedMember Stub()
     {
-        var (state, pole) = Hardest((s, p) => Ratio(s, p));
+        var (state, pole) = Hardest.Of(states, frame.Poles, (s, p) => Ratio(s, p));
         var at = pole.Number - 1;
         var net = NotchedRound.Of(pole.DiameterAt(pole.Near), pole.Notch);
         var sheet = new Worksheet("pole-stub");
@@ -130,7 +130,7 @@ internal sealed class PoleChecks
     /// <summary>Shear on the stub and at the plate; where a notch is cut, what is left carries less than its area says.</summary>
     private CheckedMember Shear()
     {
-        var (state, pole) = Hardest((s, p) => Demand(s, p) / Capacity(s, p));
+        var (state, pole) = Hardest.Of(states, frame.Poles, (s, p) => Demand(s, p) / Capacity(s, p));
         var d = Math.Min(pole.DiameterAt(pole.Near), pole.DiameterAt(pole.Far));
         var sheet = new Worksheet("pole-shear");
         var fv = Strength.Adjusted(sheet, timber, state.Combination, timber.Shear, "shear-strength", "F_v");
@@ -158,7 +158,7 @@ internal sealed class PoleChecks
     /// <summary>Pole on pole across the grain: bare rounds touch in a point, so a saddle is needed.</summary>
     private CheckedMember CrossingBearing()
     {
-        var (state, pole) = Hardest((s, p) => Math.Abs(s.Forces.Governing[p.Number - 1]) * Math.Sin(p.CrossingAngle) / AcrossFactor(s));
+        var (state, pole) = Hardest.Of(states, frame.Poles, (s, p) => Math.Abs(s.Forces.Governing[p.Number - 1]) * Math.Sin(p.CrossingAngle) / AcrossFactor(s));
         var force = Math.Abs(state.Forces.Governing[pole.Number - 1]);
         var d = Math.Min(pole.DiameterAt(pole.Far), frame.Poles.Min(p => p.DiameterAt(p.Near)));
         var across = timber.AcrossGrain.Value * AcrossFactor(state);
@@ -213,9 +213,6 @@ internal sealed class PoleChecks
         timber.Bending.Value * Strength.Factor(timber, state.Combination) * (timber.System == TimberSystem.Nds ? Nds.RoundSize(diameter) : 1);
 
     private double AcrossFactor(CombinedState state) => timber.System == TimberSystem.Nds ? 1 : Strength.Factor(timber, state.Combination);
-
-    private (CombinedState State, PoleGeometry Pole) Hardest(Func<CombinedState, PoleGeometry, double> use) =>
-        states.SelectMany(s => frame.Poles.Select(p => (s, p))).MaxBy(x => use(x.s, x.p));
 
     private static CheckedMember Checked(string key, PoleGeometry pole, CombinedState state, Amount demand, Amount capacity, Worksheet sheet, Amount? needed = null) =>
         new(key, $"pole {pole.Number}", new MemberCheck(state.Combination.Key, state.Sense, demand, capacity, sheet.Done, needed));

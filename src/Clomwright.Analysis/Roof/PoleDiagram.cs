@@ -1,3 +1,5 @@
+using Clomwright.Evidence;
+
 namespace Clomwright.Analysis.Roof;
 
 /// <summary>Moment and shear along one pole of a reciprocal frame, in plan terms: vertical shear in N and moment in N m, sagging positive.</summary>
@@ -7,7 +9,8 @@ namespace Clomwright.Analysis.Roof;
 /// </remarks>
 public sealed class PoleDiagram
 {
-    private readonly double[] stations;
+    private readonly Sequence<double> stations;
+    private readonly double[] before;
     private readonly double[] after;
     private readonly double[] moment;
     private readonly PoleLoad load;
@@ -16,8 +19,8 @@ public sealed class PoleDiagram
     {
         Pole = pole;
         this.load = load;
-        stations = load.Stations.ToArray();
-        ShearBefore = before;
+        stations = load.Stations;
+        this.before = before;
         this.after = after;
         this.moment = moment;
     }
@@ -26,10 +29,10 @@ public sealed class PoleDiagram
     public PoleGeometry Pole { get; }
 
     /// <summary>Plan distances of the stations, m.</summary>
-    public IReadOnlyList<double> Stations => stations;
+    public Sequence<double> Stations => stations;
 
     /// <summary>Vertical shear just outside each station, N.</summary>
-    public IReadOnlyList<double> ShearBefore { get; }
+    public IReadOnlyList<double> ShearBefore => before;
 
     /// <summary>Vertical shear just inside each station, N.</summary>
     public IReadOnlyList<double> ShearAfter => after;
@@ -47,7 +50,19 @@ public sealed class PoleDiagram
     public double ShearOnStub => after[IndexOf(Pole.Near)];
 
     /// <summary>Largest shear anywhere, without sign.</summary>
-    public double GreatestShear => Math.Max(ShearBefore.Max(Math.Abs), after.Max(Math.Abs));
+    public double GreatestShear
+    {
+        get
+        {
+            double most = 0;
+            for (var j = 0; j < after.Length; j++)
+            {
+                most = Math.Max(most, Math.Max(Math.Abs(before[j]), Math.Abs(after[j])));
+            }
+
+            return most;
+        }
+    }
 
     /// <summary>Station with the largest moment, without sign.</summary>
     public int GreatestMomentAt => Enumerable.Range(0, moment.Length).MaxBy(j => Math.Abs(moment[j]));
@@ -55,7 +70,7 @@ public sealed class PoleDiagram
     /// <summary>The diagram of one pole; its load must have stations at the plate and both crossings.</summary>
     public static PoleDiagram Of(PoleGeometry pole, PoleLoad load, double plate, double near, double far)
     {
-        var x = load.Stations;
+        var x = load.Stations.AsSpan();
         var before = new double[x.Length];
         var after = new double[x.Length];
         var moment = new double[x.Length];
@@ -86,7 +101,7 @@ public sealed class PoleDiagram
     public double SinkAtNear(Func<double, double> stiffness)
     {
         double a = Pole.Near, b = Pole.Far, sum = 0;
-        for (var j = 0; j + 1 < stations.Length; j++)
+        for (var j = 0; j + 1 < stations.Count; j++)
         {
             if (stations[j] >= 0 && stations[j + 1] <= b)
             {
@@ -105,7 +120,7 @@ public sealed class PoleDiagram
     }
 
     /// <summary>Place of a station.</summary>
-    public int IndexOf(double distance) => Array.IndexOf(stations, distance);
+    public int IndexOf(double distance) => stations.AsSpan().IndexOf(distance);
 
     private double MomentWithin(int piece, double share)
     {

@@ -1,23 +1,26 @@
+using Clomwright.Evidence;
+
 namespace Clomwright.Analysis.Roof;
 
 /// <summary>A vertical load along one pole: between neighbouring stations it varies evenly, and points carry forces. Plan distances from the foot, inward positive, m; downward positive, N.</summary>
 /// <remarks>Loads on the same stations add and scale. Each piece keeps the whole force and first moment of what it stands for, whatever the spacing of stations.</remarks>
 public sealed class PoleLoad
 {
-    private readonly double[] stations;
+    private readonly Sequence<double> stations;
     private readonly double[] start;
     private readonly double[] end;
     private readonly double[] points;
 
-    private PoleLoad(double[] stations, double[] start, double[] end, double[] points)
+    private PoleLoad(Sequence<double> stations, double[] start, double[] end, double[] points)
     {
         this.stations = stations;
         this.start = start;
         this.end = end;
         this.points = points;
+        var x = stations.AsSpan();
         for (var j = 0; j < start.Length; j++)
         {
-            double x1 = stations[j], x2 = stations[j + 1], h = x2 - x1;
+            double x1 = x[j], x2 = x[j + 1], h = x2 - x1;
             Total += h * (start[j] + end[j]) / 2;
             PlateMoment += h * (start[j] * (2 * x1 + x2) + end[j] * (x1 + 2 * x2)) / 6;
         }
@@ -25,12 +28,12 @@ public sealed class PoleLoad
         for (var j = 0; j < points.Length; j++)
         {
             Total += points[j];
-            PlateMoment += points[j] * stations[j];
+            PlateMoment += points[j] * x[j];
         }
     }
 
     /// <summary>Plan distances of the stations, ascending.</summary>
-    public ReadOnlySpan<double> Stations => stations;
+    public Sequence<double> Stations => stations;
 
     /// <summary>W: the whole load, N.</summary>
     public double Total { get; }
@@ -39,19 +42,18 @@ public sealed class PoleLoad
     public double PlateMoment { get; }
 
     /// <summary>No load.</summary>
-    public static PoleLoad None(ReadOnlySpan<double> stations) =>
-        new(stations.ToArray(), new double[stations.Length - 1], new double[stations.Length - 1], new double[stations.Length]);
+    public static PoleLoad None(Sequence<double> stations) =>
+        new(stations, new double[stations.Count - 1], new double[stations.Count - 1], new double[stations.Count]);
 
     /// <summary>A load varying evenly between its values at the stations, N/m of plan length.</summary>
-    public static PoleLoad Line(ReadOnlySpan<double> stations, Func<double, double> perMetre)
+    public static PoleLoad Line(Sequence<double> stations, Func<double, double> perMetre)
     {
-        var at = stations.ToArray();
-        var values = Array.ConvertAll(at, x => perMetre(x));
-        return new(at, values[..^1], values[1..], new double[at.Length]);
+        double[] values = [.. stations.Select(perMetre)];
+        return new(stations, values[..^1], values[1..], new double[values.Length]);
     }
 
     /// <summary>A load known by the force on each piece and by that force's moment about the piece's outer end.</summary>
-    public static PoleLoad Pieces(ReadOnlySpan<double> stations, ReadOnlySpan<double> force, ReadOnlySpan<double> moment)
+    public static PoleLoad Pieces(Sequence<double> stations, ReadOnlySpan<double> force, ReadOnlySpan<double> moment)
     {
         var pieces = force.Length;
         var start = new double[pieces];
@@ -63,7 +65,7 @@ public sealed class PoleLoad
             end[j] = 6 * moment[j] / (h * h) - 2 * force[j] / h;
         }
 
-        return new(stations.ToArray(), start, end, new double[pieces + 1]);
+        return new(stations, start, end, new double[pieces + 1]);
     }
 
     /// <summary>This load and a force at a station.</summary>
@@ -90,7 +92,7 @@ public sealed class PoleLoad
     /// <summary>This load and a multiple of another on the same stations.</summary>
     public PoleLoad Plus(double factor, PoleLoad other)
     {
-        if (!stations.AsSpan().SequenceEqual(other.stations))
+        if (stations != other.stations)
         {
             throw new ArgumentException("Loads add only on the same stations.", nameof(other));
         }

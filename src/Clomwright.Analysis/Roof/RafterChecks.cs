@@ -67,7 +67,7 @@ internal sealed class RafterChecks
                 "analysis.loss.slender", ("length", Amount.Metres(slender.LengthToFar)), ("least", Amount.Metres(slender.LengthToFar / Column.MostSlender / Column.SquareShare))));
         }
 
-        var (state, index) = states.SelectMany(s => Enumerable.Range(0, layout.Poles.Count).Select(i => (s, i))).MaxBy(x => Use(x.s, x.i));
+        var (state, index) = Hardest.Of(states, [.. Enumerable.Range(0, layout.Poles.Count)], Use);
         var (pole, at) = (layout.Poles[index], layout.Feet[index]);
         var (sheet, mechanics) = (new Worksheet("rafter-combined"), Sources.Get("mechanics"));
         var bending = Strength.RoundBending(sheet, timber, state.Combination, pole.DiameterAt(0));

@@ -1,4 +1,5 @@
 using Clomwright.Analysis.Loads;
+using Clomwright.Geometry;
 
 namespace Clomwright.Analysis.Roof;
 
@@ -25,7 +26,9 @@ internal sealed class RoofCases
         this.roof = roof;
         surface = [.. Enumerable.Range(0, Tributary.InsideBands + 1).Select(band => shares.Pressure(p => p.Band == band ? p.SurfacePerPlan : 0))];
         plan = shares.Pressure(_ => 1);
-        None = [.. shares.Stations.Select(s => PoleLoad.None(s))];
+        None = [.. shares.Stations.Select(PoleLoad.None)];
+        var brim = Brim(roof) - weights.Depth;
+        Ponded = brim > 0 ? shares.Pressure(p => Water * Math.Max(0, brim - p.RiseFromEave)) : None;
     }
 
     /// <summary>Area of the ring on plan, m2.</summary>
@@ -71,19 +74,24 @@ internal sealed class RoofCases
     }
 
     /// <summary>Layers on the half of the roof that looks one way.</summary>
-    public IReadOnlyList<PoleLoad[]> LayersOnHalf(double onSurface) => Toward(bearing => shares.Pressure(p => Faces(p, bearing) ? onSurface * p.SurfacePerPlan : 0));
+    public IReadOnlyList<PoleLoad[]> LayersOnHalf(double onSurface) => Toward(way => shares.Pressure(p => Faces(p, way) ? onSurface * p.SurfacePerPlan : 0));
 
     /// <summary>Snow or other pressure evenly on plan, on the ring too.</summary>
     public PoleLoad[] Even(double onPlan) => Add(Scale(onPlan, plan), 1, shares.AtRing(onPlan * RingArea / count));
 
     /// <summary>Pressure on one half on plan, and on half of the ring.</summary>
-    public IReadOnlyList<PoleLoad[]> Half(double onPlan) => Toward(bearing =>
-        Add(shares.Pressure(p => Faces(p, bearing) ? onPlan : 0), 1, shares.AtRing(onPlan * RingArea / count / 2)));
+    public IReadOnlyList<PoleLoad[]> Half(double onPlan) => Toward(way =>
+        Add(shares.Pressure(p => Faces(p, way) ? onPlan : 0), 1, shares.AtRing(onPlan * RingArea / count / 2)));
 
     /// <summary>Drift in a sector of 90 degrees, fading to nothing over 22.5 degrees on both sides.</summary>
-    public IReadOnlyList<PoleLoad[]> Drift(double atRing, double atEave) => Toward(bearing => shares.Pressure(p =>
+    public IReadOnlyList<PoleLoad[]> Drift(double atRing, double atEave) => Toward(way => shares.Pressure(p =>
     {
-        var off = Math.Abs(Math.IEEERemainder(p.Bearing - bearing, 2 * Math.PI)) * 180 / Math.PI;
+        if (!Faces(p, way))
+        {
+            return 0;
+        }
+
+        var off = Math.Abs(Math.Atan2(way.Cross(p.Place), way.Dot(p.Place))) * 180 / Math.PI;
         return Math.Clamp((67.5 - off) / 22.5, 0, 1) * (atEave + (atRing - atEave) * p.Inward);
     }));
 
@@ -91,16 +99,12 @@ internal sealed class RoofCases
     public static double Brim(Building.Roof roof) => Math.Min(roof.EdgeBoard?.Metres ?? 0, roof.Overflow?.Metres ?? double.PositiveInfinity);
 
     /// <summary>Water that stands level behind the edge board while the drain is blocked, above the soil.</summary>
-    public PoleLoad[] Ponded()
-    {
-        var brim = Brim(roof) - weights.Depth;
-        return brim > 0 ? shares.Pressure(p => Water * Math.Max(0, brim - p.RiseFromEave)) : None;
-    }
+    public PoleLoad[] Ponded { get; }
 
     /// <summary>Wind; down is positive.</summary>
-    public IReadOnlyList<PoleLoad[]> Wind(WindLoad wind, bool up) => Toward(bearing => shares.Pressure(p =>
+    public IReadOnlyList<PoleLoad[]> Wind(WindLoad wind, bool up) => Toward(way => shares.Pressure(p =>
     {
-        var windward = Faces(p, bearing);
+        var windward = Faces(p, way);
         return up
             ? windward ? p.Outside ? Math.Min(wind.EaveUp, wind.WindwardUp) : wind.WindwardUp : wind.LeewardUp
             : windward ? wind.WindwardDown : wind.LeewardDown;
@@ -124,16 +128,17 @@ internal sealed class RoofCases
         return load;
     }
 
-    private static bool Faces(RoofPoint p, double bearing) => Math.Cos(p.Bearing - bearing) > 0;
+    private static bool Faces(RoofPoint p, PlanPoint way) => way.Dot(p.Place) > 0;
 
     /// <summary>A pattern turned toward every pole, up to twelve of them.</summary>
-    private PoleLoad[][] Toward(Func<double, PoleLoad[]> pattern)
+    private PoleLoad[][] Toward(Func<PlanPoint, PoleLoad[]> pattern)
     {
         var tried = Math.Min(count, MostDirections);
         var list = new PoleLoad[tried][];
+        var ways = shares.Ways;
         for (var k = 0; k < tried; k++)
         {
-            list[k] = pattern(shares.Bearings[k * count / tried]);
+            list[k] = pattern(ways[k * count / tried]);
         }
 
         return list;

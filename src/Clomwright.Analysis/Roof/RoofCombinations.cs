@@ -80,7 +80,7 @@ internal static class RoofCombinations
 
         if (combination.Factor(LoadKind.Rain) is > 0 and var rain)
         {
-            sum = RoofCases.Add(sum, rain, cases.Ponded());
+            sum = RoofCases.Add(sum, rain, cases.Ponded);
         }
 
         if (combination.Factor(LoadKind.Wind) is > 0 and var blow)

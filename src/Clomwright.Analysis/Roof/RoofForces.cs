@@ -114,7 +114,16 @@ public sealed record RoofForces
             Drop = modulus is null ? [] : InOrder(RingDrop.Of(near, far, sink).AsSpan()),
         };
 
-        Sequence<double> Each(Func<int, double> value) => InOrder([.. Enumerable.Range(0, n).Select(value)]);
+        Sequence<double> Each(Func<int, double> value)
+        {
+            var inCarrying = new double[n];
+            for (var i = 0; i < n; i++)
+            {
+                inCarrying[i] = value(i);
+            }
+
+            return InOrder(inCarrying);
+        }
 
         Sequence<double> InOrder(ReadOnlySpan<double> inCarrying)
         {

@@ -32,6 +32,8 @@ internal sealed class RoofStages
         Decked = Bare is null ? null : RoofCases.Add(Bare, 1, cases.Deck(edgeBoard: false));
         Boarded = Bare is null ? null : RoofCases.Add(Bare, 1, cases.Deck(edgeBoard));
         DeckedDry = BareDry is null ? null : RoofCases.Add(BareDry, 1, cases.Deck(edgeBoard: false));
+        SoilWet = Laid(weights.LayersWet, _ => true);
+        SoilDry = Laid(weights.LayersDry, _ => true);
     }
 
     public RoofCases Cases { get; }
@@ -58,10 +60,10 @@ internal sealed class RoofStages
     public PoleLoad[]? DeckedDry { get; }
 
     /// <summary>With all layers saturated; or why not known.</summary>
-    public (PoleLoad[]? Loads, Message? Why) SoilWet => Laid(weights.LayersWet, _ => true);
+    public (PoleLoad[]? Loads, Message? Why) SoilWet { get; }
 
     /// <summary>With all layers dry; or why not known.</summary>
-    public (PoleLoad[]? Loads, Message? Why) SoilDry => Laid(weights.LayersDry, _ => true);
+    public (PoleLoad[]? Loads, Message? Why) SoilDry { get; }
 
     /// <summary>All states in their order.</summary>
     public Sequence<RoofStage> All()
@@ -77,7 +79,7 @@ internal sealed class RoofStages
             Stage("soilWet", wet),
             Stage("soilWetSnow", OnSoil(wet, s => Cases.Even(s.Balanced * s.ServiceFactor))),
             Stage("oneSided", OnSoil(wet, s => Worst(wet.Loads!, s.ServiceFactor, OneSidedSnow!))),
-            Stage("ponded", wet.Loads is { } w ? (RoofCases.Add(w, 1, Cases.Ponded()), null) : wet),
+            Stage("ponded", wet.Loads is { } w ? (RoofCases.Add(w, 1, Cases.Ponded), null) : wet),
             Stage("drift", OnSoil(wet, s => Worst(wet.Loads!, s.ServiceFactor, DriftedSnow!))),
             Stage("halfSoil", HalfSoil()),
             Stage("workerEave", OnePlace(Decked, Worker, at: p => -p.EaveReach, least: true)),

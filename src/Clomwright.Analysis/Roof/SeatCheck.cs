@@ -35,7 +35,7 @@ internal static class SeatCheck
             return new CheckedMember("pole-seat", "poles", Message.Of("analysis.roof.species-unknown", ("species", beam.Material)));
         }
 
-        var (state, place) = states.SelectMany(s => places.Select(p => (s, p))).MaxBy(x => Math.Max(0, x.s.Forces.PlateReaction[x.p.Index]) / (Area(x.p) * Factor(x.s)));
+        var (state, place) = Hardest.Of(states, places, (s, p) => Math.Max(0, s.Forces.PlateReaction[p.Index]) / (Area(p) * Factor(s)));
         var sheet = new Worksheet("pole-seat");
         var mechanics = Sources.Get("mechanics");
         var d = Worksheet.Computed("d", "pole-diameter-seat", place.Diameter, Dimension.Length);

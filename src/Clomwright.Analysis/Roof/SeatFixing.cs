@@ -167,7 +167,7 @@ internal sealed class SeatFixing
 
     private CheckedMember Bolt(Sequence<CombinedState> states)
     {
-        var (state, place) = states.SelectMany(s => places.Select(p => (s, p))).MaxBy(x => Use(x.s, x.p));
+        var (state, place) = Hardest.Of(states, places, Use);
         var (sheet, mechanics, steel) = (new Worksheet("seat-bolt"), Sources.Get("mechanics"), Sources.Get("steel-memory"));
         var h = push.Force(state.Combination) > 0 ? push.Steps(sheet, state.Combination) : Worksheet.Computed("H", "sideways-none", 0, Dimension.Force);
         var own = Worksheet.Computed("H_p", "seat-pushed", Math.Abs(state.Forces.PlateSidewaysInSpace[place.Index]), Dimension.Force);

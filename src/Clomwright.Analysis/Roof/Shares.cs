@@ -1,4 +1,5 @@
 using Clomwright.Evidence;
+using Clomwright.Geometry;
 
 namespace Clomwright.Analysis.Roof;
 
@@ -9,13 +10,13 @@ internal interface IShares
     Sequence<PoleGeometry> Poles { get; }
 
     /// <summary>Stations of each pole.</summary>
-    IReadOnlyList<double[]> Stations { get; }
+    IReadOnlyList<Sequence<double>> Stations { get; }
 
     /// <summary>Area on plan that no pole's share covers: the ring of a reciprocal frame, m2.</summary>
     double RingArea { get; }
 
-    /// <summary>Bearings from the middle to try wind and drifts from, radians.</summary>
-    IReadOnlyList<double> Bearings { get; }
+    /// <summary>Ways out from the middle, of length 1, to try wind and drifts from.</summary>
+    IReadOnlyList<PlanPoint> Ways { get; }
 
     /// <summary>Loads of a pressure on plan, Pa downward.</summary>
     PoleLoad[] Pressure(Func<RoofPoint, double> onPlan);

@@ -35,7 +35,7 @@ public static class SpatialFrame
                 members.Add(new FrameMember(Foot(i) + j, Foot(i) + j + 1, section, elasticity));
             }
 
-            for (var k = 0; k < loads[i].Stations.Length; k++)
+            for (var k = 0; k < loads[i].Stations.Count; k++)
             {
                 Put(loads[i], k, pole, places, i, onFrame);
             }
@@ -80,7 +80,7 @@ public static class SpatialFrame
     {
         var x = load.Stations;
         OnPole(x[index], load.Point(index));
-        if (index + 1 == x.Length)
+        if (index + 1 == x.Count)
         {
             return;
         }

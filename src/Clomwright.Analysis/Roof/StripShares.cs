@@ -9,7 +9,7 @@ internal sealed class StripShares : IShares
     private const double Root = 0.28867513459481287;
     private const int Pieces = 12;
 
-    private readonly double[][] stations;
+    private readonly Sequence<double>[] stations;
     private readonly PlanPoint centre;
     private readonly double spacing;
     private readonly double fall;
@@ -25,16 +25,16 @@ internal sealed class StripShares : IShares
 
     public Sequence<PoleGeometry> Poles { get; }
 
-    public IReadOnlyList<double[]> Stations => stations;
+    public IReadOnlyList<Sequence<double>> Stations => stations;
 
     public double RingArea => 0;
 
-    public IReadOnlyList<double> Bearings => [.. Enumerable.Range(0, Poles.Count).Select(k => fall + 2 * Math.PI * k / Poles.Count)];
+    public IReadOnlyList<PlanPoint> Ways => [.. Enumerable.Range(0, Poles.Count).Select(k => Math.SinCos(fall + 2 * Math.PI * k / Poles.Count)).Select(w => new PlanPoint(w.Sin, w.Cos))];
 
     public PoleLoad[] Pressure(Func<RoofPoint, double> onPlan) => [.. Poles.Select((pole, i) =>
     {
         var x = stations[i];
-        var force = new double[x.Length - 1];
+        var force = new double[x.Count - 1];
         var moment = new double[force.Length];
         var whole = pole.EaveReach + pole.TangentDistance;
         for (var j = 0; j < force.Length; j++)
@@ -48,7 +48,7 @@ internal sealed class StripShares : IShares
                 var at = x[j] + arm;
                 var place = pole.Foot + at * pole.Along - centre;
                 var f = spacing * h / 2 * onPlan(new RoofPoint(
-                    place, Math.Atan2(place.East, place.North), outside, band, 1 / pole.PitchCosine, (pole.EaveReach + at) / whole, pole.Slope * (pole.EaveReach + at)));
+                    place, outside, band, 1 / pole.PitchCosine, (pole.EaveReach + at) / whole, pole.Slope * (pole.EaveReach + at)));
                 force[j] += f;
                 moment[j] += f * arm;
             }
@@ -66,11 +66,11 @@ internal sealed class StripShares : IShares
     public PoleLoad[] OnOne(int pole, double distance, double force)
     {
         var loads = stations.Select(s => PoleLoad.None(s)).ToArray();
-        loads[pole] = loads[pole].WithPoint(Enumerable.Range(0, stations[pole].Length).MinBy(j => Math.Abs(stations[pole][j] - distance)), force);
+        loads[pole] = loads[pole].WithPoint(Enumerable.Range(0, stations[pole].Count).MinBy(j => Math.Abs(stations[pole][j] - distance)), force);
         return loads;
     }
 
-    private static double[] StationsOf(PoleGeometry pole)
+    private static Sequence<double> StationsOf(PoleGeometry pole)
     {
         var held = new List<double> { -pole.EaveReach, 0, pole.Near, pole.Far, pole.Far + pole.Tail };
         for (var k = 1; k < Pieces; k++)

@@ -6,13 +6,12 @@ namespace Clomwright.Analysis.Roof;
 
 /// <summary>A point of the roof as a load pattern sees it.</summary>
 /// <param name="Place">In plan from the ring's centre, m.</param>
-/// <param name="Bearing">Of the place from the ring's centre, radians clockwise from north.</param>
 /// <param name="Outside">Beyond the plate, on the eave.</param>
 /// <param name="Band">0 next to the ring, <see cref="Tributary.InsideBands"/> on the eave.</param>
 /// <param name="SurfacePerPlan">Area of the roof's own surface over its area on plan.</param>
 /// <param name="Inward">0 at the eave, 1 at the touching point, by distance along the tangent.</param>
 /// <param name="RiseFromEave">Height of the roof here over its eave on the same tangent, m.</param>
-internal readonly record struct RoofPoint(PlanPoint Place, double Bearing, bool Outside, int Band, double SurfacePerPlan, double Inward, double RiseFromEave);
+internal readonly record struct RoofPoint(PlanPoint Place, bool Outside, int Band, double SurfacePerPlan, double Inward, double RiseFromEave);
 
 /// <summary>Shares the roof out to the poles of a reciprocal frame, whatever the plan.</summary>
 /// <remarks>
@@ -29,9 +28,9 @@ internal sealed class Tributary : IShares
 
     private readonly ReciprocalGeometry frame;
     private readonly TangentRays rays;
-    private readonly double[][] stations;
+    private readonly Sequence<double>[] stations;
     private readonly double[] touch;
-    private readonly List<Sample>[] samples;
+    private readonly Sample[][] samples;
 
     public Tributary(ReciprocalGeometry frame, TangentRays rays)
     {
@@ -39,19 +38,19 @@ internal sealed class Tributary : IShares
         this.rays = rays;
         stations = [.. frame.Poles.Select(StationsOf)];
         touch = [.. frame.Poles.Select(p => Math.Atan2(Sign * -p.Along.North, Sign * p.Along.East))];
-        samples = [.. Enumerable.Range(0, frame.Count).Select(SamplesOf)];
+        samples = [.. Enumerable.Range(0, frame.Count).Select(i => SamplesOf(i).ToArray())];
     }
 
     private double Sign => frame.Turn == Turn.Clockwise ? 1 : -1;
 
     /// <summary>Stations of each pole, in the order of carrying.</summary>
-    public IReadOnlyList<double[]> Stations => stations;
+    public IReadOnlyList<Sequence<double>> Stations => stations;
 
     public Sequence<PoleGeometry> Poles => frame.Poles;
 
     public double RingArea => Math.PI * frame.RingRadius * frame.RingRadius;
 
-    public IReadOnlyList<double> Bearings => [.. frame.Poles.Select(p => p.Foot - frame.Centre).Select(v => Math.Atan2(v.East, v.North))];
+    public IReadOnlyList<PlanPoint> Ways => [.. frame.Poles.Select(p => p.Foot - frame.Centre).Select(v => 1 / v.Norm * v)];
 
     /// <summary>Loads of a pressure on plan, Pa downward, in the order of carrying.</summary>
     public PoleLoad[] Pressure(Func<RoofPoint, double> onPlan)
@@ -59,7 +58,7 @@ internal sealed class Tributary : IShares
         var loads = new PoleLoad[frame.Count];
         for (var i = 0; i < loads.Length; i++)
         {
-            var force = new double[stations[i].Length - 1];
+            var force = new double[stations[i].Count - 1];
             var moment = new double[force.Length];
             foreach (var sample in samples[i])
             {
@@ -88,13 +87,13 @@ internal sealed class Tributary : IShares
 
     /// <summary>The same force on every pole at its touching point: what the ring carries.</summary>
     public PoleLoad[] AtRing(double force) =>
-        [.. frame.Poles.Select((pole, i) => PoleLoad.None(stations[i]).WithPoint(Array.IndexOf(stations[i], pole.TangentDistance), force))];
+        [.. frame.Poles.Select((pole, i) => PoleLoad.None(stations[i]).WithPoint(stations[i].AsSpan().IndexOf(pole.TangentDistance), force))];
 
     /// <summary>A force on one pole at the station nearest to a plan distance.</summary>
     public PoleLoad[] OnOne(int pole, double distance, double force)
     {
         var loads = stations.Select(s => PoleLoad.None(s)).ToArray();
-        var nearest = Enumerable.Range(0, stations[pole].Length).MinBy(j => Math.Abs(stations[pole][j] - distance));
+        var nearest = Enumerable.Range(0, stations[pole].Count).MinBy(j => Math.Abs(stations[pole][j] - distance));
         loads[pole] = loads[pole].WithPoint(nearest, force);
         return loads;
     }
@@ -122,7 +121,7 @@ internal sealed class Tributary : IShares
         var x = stations[index];
         double plate = rays.ToPlate(tau), eave = rays.ToEave(tau), r = frame.RingRadius, t = pole.Slope;
         var (sin, cos) = Math.SinCos(tau);
-        for (var j = 0; j + 1 < x.Length && x[j + 1] <= pole.TangentDistance; j++)
+        for (var j = 0; j + 1 < x.Count && x[j + 1] <= pole.TangentDistance; j++)
         {
             var h = x[j + 1] - x[j];
             var outside = x[j] < 0;
@@ -134,13 +133,13 @@ internal sealed class Tributary : IShares
                 var u = plate - (x[j] + arm) * stretch;
                 var place = new PlanPoint(r * sin - Sign * u * cos, r * cos + Sign * u * sin);
                 var surface = Math.Sqrt(u * u * (1 + t * t) + t * t * r * r) / u;
-                var point = new RoofPoint(place, Math.Atan2(place.East, place.North), outside, band, surface, 1 - u / eave, t * (eave - u));
+                var point = new RoofPoint(place, outside, band, surface, 1 - u / eave, t * (eave - u));
                 list.Add(new Sample(j, weight * u * stretch * h / 2, arm, point));
             }
         }
     }
 
-    private static double[] StationsOf(PoleGeometry pole)
+    private static Sequence<double> StationsOf(PoleGeometry pole)
     {
         var held = new List<double> { -pole.EaveReach, 0, pole.Near, pole.TangentDistance, pole.Far, pole.Far + pole.Tail };
         var wanted = new List<double> { -0.75 * pole.EaveReach, -0.5 * pole.EaveReach, -0.25 * pole.EaveReach };

@@ -1,4 +1,5 @@
 using Clomwright.Analysis.Roof;
+using Clomwright.Evidence;
 
 namespace Clomwright.Analysis.Tests.Roof;
 
@@ -17,7 +18,7 @@ internal static class WorkedFrame
     public static PoleLoad Load()
     {
         var pole = Geometry.Poles[0];
-        double[] stations = [-pole.EaveReach, 0, pole.Near, pole.TangentDistance, pole.Far];
+        Sequence<double> stations = [-pole.EaveReach, 0, pole.Near, pole.TangentDistance, pole.Far];
         var force = new double[4];
         var moment = new double[4];
         for (var j = 0; j < 3; j++)

@@ -1,4 +1,5 @@
 using Clomwright.Analysis;
+using Clomwright.Analysis.Collapse;
 using Clomwright.Analysis.Structure;
 using Clomwright.Study;
 
@@ -22,6 +23,7 @@ public static class FromStudy
             WallByHand = study.House.Roof is null ? null : study.WallByHand,
             Foundation = study.Foundation,
             Structure = study.House.Roof is null ? null : (Known<StructureResult>?)study.Structure,
+            Collapse = study.House.Roof is null ? null : (Known<CollapseResult>?)study.Collapse,
             Finishes = study.FinishesDried,
             Drying = study.Drying,
             StartMonths = study.StartMonths,

@@ -1,4 +1,5 @@
 using Clomwright.Analysis;
+using Clomwright.Analysis.Collapse;
 using Clomwright.Analysis.Drying;
 using Clomwright.Analysis.Finishes;
 using Clomwright.Analysis.Foundation;
@@ -43,6 +44,9 @@ public sealed record PaperSet
 
     /// <summary>The whole wall as one elastic body; or why it is not known. Null where nobody asked.</summary>
     public Known<StructureResult>? Structure { get; init; }
+
+    /// <summary>The push at which the house falls; or why it is not known, as in a study that is not deep. Null where nobody asked.</summary>
+    public Known<CollapseResult>? Collapse { get; init; }
 
     /// <summary>Plasters, lath and floor; null where nothing was computed of them.</summary>
     public FinishesResult? Finishes { get; init; }

@@ -17,6 +17,10 @@ internal static class CollapseFigures
             ("size", Computed(t.Size, Dimension.Length)),
             ("blocks", Computed(t.Blocks, Dimension.Count)),
             ("factor", Computed(t.Factor, Dimension.Number))))),
+        ("byHand", Tree([.. collapse.ByHand.Select(m => (m.Kind, Tree(
+            ("pier", Name(m.Pier)),
+            ("factor", Computed(m.Factor, Dimension.Number)))))])),
+        ("thrust", Computed(collapse.ThrustMost, Dimension.Force)),
         ("cracking", Tree(
             ("limit", Computed(collapse.Cracked.Limit, Dimension.Number)),
             ("beyond", collapse.Cracked.Beyond is { } beyond ? Computed(beyond, Dimension.Number) : new Figure.NotChecked(new Message("study.collapse.stands-throughout"))),

@@ -36,6 +36,10 @@ public sealed class HouseStudy
     private readonly Lazy<FinishesResult> finishes;
     private readonly Lazy<Known<StructureResult>> structure;
     private readonly Lazy<Known<CollapseResult>> collapse;
+    private readonly Func<CollapseWatch?, Known<CollapseResult>> search;
+
+    /// <summary>What a search that somebody waited for came to.</summary>
+    private readonly TaskCompletionSource<Known<CollapseResult>> searched = new();
     private readonly Lazy<Sequence<Finding>> wallFindings;
     private readonly Lazy<Known<WeatherResult>> weather;
     private readonly Lazy<Known<DryingResult>> drying;
@@ -69,7 +73,8 @@ public sealed class HouseStudy
         findings = new(() => RuleBook.Check(Geometry, [.. FromResults.Of(Geometry, Roof, WallTop, Mix), .. OfWallByHand.Demands(House, Roof, WallByHand, Mix), .. OfFoundation.Demands(House, Foundation), .. OfFinishes.Demands(House, Finishes),
             .. OfDrying.Demands(House, Fresh, Milestones, Finishes)], Mix).Concat(NotAsked).ToSequence());
         structure = new(() => StructureOf(house, Geometry, Roof, WallTop, Mix, earlier));
-        collapse = new(() => CollapseOf(house, Geometry, Roof, WallTop, Mix, options, earlier));
+        search = watch => CollapseOf(house, Geometry, Roof, WallTop, Mix, options, earlier, watch);
+        collapse = new(() => searched.Task.IsCompletedSuccessfully ? searched.Task.Result : search(null));
         wallFindings = new(() => RuleBook.CheckWall(Geometry, [.. OfStructure.Demands(Structure, Mix), OfCollapse.Demand(Collapse)]));
         weather = new(() => FromSite.Of(house.Site));
         fresh = new(() => FromWeather.Fresh(Geometry, KnownToDrying.OfCob(Geometry, Mix)));
@@ -122,6 +127,19 @@ public sealed class HouseStudy
 
     /// <summary>The push at which the house falls; or why it is not known. Only in a deep study, and computed when somebody asks.</summary>
     public Known<CollapseResult> Collapse => collapse.Value;
+
+    /// <summary>The same for one who waits and may give up: the same answer as <see cref="Collapse"/>, and kept.</summary>
+    /// <param name="watch">Who waits.</param>
+    /// <exception cref="OperationCanceledException">The one who waited gave up; nothing is kept.</exception>
+    public Known<CollapseResult> CollapseFor(CollapseWatch watch)
+    {
+        if (!collapse.IsValueCreated)
+        {
+            searched.TrySetResult(search(watch));
+        }
+
+        return collapse.Value;
+    }
 
     /// <summary>The mean days of the site's climate; or why they are not known.</summary>
     public Known<WeatherResult> Weather => weather.Value;
@@ -182,7 +200,7 @@ public sealed class HouseStudy
     public Sequence<Assumption> Assumptions => Quantities.Assumptions.Concat(Mix.Assumptions).Concat(Roof.Assumptions).Concat(WallTop.Assumptions).Concat(WallByHand.Assumptions).Concat(Foundation.Assumptions).Concat(Finishes.Assumptions).Concat(Structure.Value?.Assumptions ?? []).Concat(Collapse.Value?.Assumptions ?? []).Distinct().ToSequence();
 
     /// <summary>The calculations behind the numbers, for papers to print. Those of gaps over frames run the forecast of drying: made when somebody asks, and by no finding.</summary>
-    public Sequence<Calculation> Calculations => [.. Quantities.Calculations, .. Mix.Calculations, .. Roof.Calculations, .. WallTop.Calculations, .. WallByHand.Calculations, .. Foundation.Calculations, .. Structure.Value?.Calculations ?? [], .. Finishes.Calculations, .. Cover.Value is { } cover ? [cover.How] : (Sequence<Calculation>)[],
+    public Sequence<Calculation> Calculations => [.. Quantities.Calculations, .. Mix.Calculations, .. Roof.Calculations, .. WallTop.Calculations, .. WallByHand.Calculations, .. Foundation.Calculations, .. Structure.Value?.Calculations ?? [], .. Collapse.Value?.Calculations ?? [], .. Finishes.Calculations, .. Cover.Value is { } cover ? [cover.How] : (Sequence<Calculation>)[],
         .. Drying.Value?.Calculations ?? Fresh.Value?.Calculations ?? []];
 
     /// <summary>At most three tried changes that mend a finding; none for one that does not fall short.</summary>
@@ -268,10 +286,10 @@ public sealed class HouseStudy
             ? earlier.Structure
             : FromWallTop.Of(geometry, roof, top, mix.Strength);
 
-    private static Known<CollapseResult> CollapseOf(House house, HouseGeometry geometry, RoofResult roof, WallTopResult top, MixResult mix, StudyOptions options, HouseStudy? earlier) =>
+    private static Known<CollapseResult> CollapseOf(House house, HouseGeometry geometry, RoofResult roof, WallTopResult top, MixResult mix, StudyOptions options, HouseStudy? earlier, CollapseWatch? watch) =>
         !options.Deep ? new Message("study.collapse.not-deep")
         : earlier is { Options.Deep: true, collapse.IsValueCreated: true } && ReferenceEquals(earlier.Roof, roof) && WhatStructureReads(earlier.House) == WhatStructureReads(house) ? earlier.Collapse
-        : Analysis.Collapse.FromRoof.Of(geometry, roof, top.Seats, mix.Strength.Characteristic);
+        : Analysis.Collapse.FromRoof.Of(geometry, roof, top.Seats, mix.Strength.Characteristic, watch);
 
     /// <summary>The house without what the model of the wall never looks at; the roof comes with what it does.</summary>
     private static House WhatStructureReads(House house) => WhatGeometryReads(house) with

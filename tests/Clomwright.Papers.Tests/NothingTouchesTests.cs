@@ -1,6 +1,7 @@
 using Clomwright.Building;
 using Clomwright.Evidence;
 using Clomwright.Papers.Drawing;
+using Clomwright.Study;
 using Clomwright.Testing;
 
 namespace Clomwright.Papers.Tests;
@@ -21,6 +22,24 @@ public sealed class NothingTouchesTests
     [InlineData(PaperSize.Tabloid, UnitSystem.Imperial)]
     public void TheCompleteHouse_OnEveryPaper_KeepsTextApartAndInside(PaperSize paper, UnitSystem units) =>
         Assert.Empty(Faults(Book.Of(Papers.Set(Houses.HeronPoint, paper, units))));
+
+    // A deep study has the sheet of the fall, its drawings and its calculations, and the book stays in order; a quick one says in words that it was not looked for.
+    [Theory]
+    [InlineData(PaperSize.A4, UnitSystem.Imperial)]
+    [InlineData(PaperSize.Letter, UnitSystem.Metric)]
+    public void ADeepStudy_HasTheSheetOfTheFall(PaperSize paper, UnitSystem units)
+    {
+        var book = Book.Of(FromStudy.Set(Deep.Value, new PaperOptions(Papers.Date) { Paper = paper, Units = units }));
+        Assert.Empty(Faults(book));
+        var blocks = book.Where(s => s.Key.StartsWith("collapse", StringComparison.Ordinal)).SelectMany(s => s.Marks.All()).OfType<Group>().ToArray();
+        Assert.NotEmpty(blocks.Where(g => g.Id == "blocks").SelectMany(g => g.Marks.All()).OfType<Stroke>());
+        Assert.NotEmpty(blocks.Where(g => g.Id == "cracks").SelectMany(g => g.Marks.All()).OfType<Stroke>());
+        Assert.All(Deep.Value.Collapse.Value!.Calculations, c => Assert.Contains(book.Where(s => s.Key.StartsWith("calculations", StringComparison.Ordinal)).SelectMany(Papers.Texts), t => t.Words.Contains(Phrasebook.English.Say(c.Title, units), StringComparison.Ordinal)));
+        Assert.DoesNotContain(Papers.HeronPointBook, s => s.Key == "collapse");
+        Assert.Contains(Papers.HeronPointBook.Where(s => s.Key.StartsWith("wall-stress", StringComparison.Ordinal)).SelectMany(Papers.Texts), t => t.Words.Contains("The push at which the house falls", StringComparison.Ordinal));
+    }
+
+    private static readonly Lazy<HouseStudy> Deep = new(() => HouseStudy.Of(Houses.HeronPoint, new StudyOptions(Deep: true)));
 
     // The net itself: it must catch one line written over another, one written beside the paper, and nothing else.
     [Fact]

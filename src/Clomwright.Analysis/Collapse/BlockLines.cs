@@ -2,7 +2,7 @@ using Clomwright.Geometry;
 
 namespace Clomwright.Analysis.Collapse;
 
-/// <summary>Where a wall is cut into blocks: along the edges of its holes, and between them in equal parts no longer than asked.</summary>
+/// <summary>Where a wall is cut into blocks: along the edges of its holes and niches, and between them in equal parts no longer than asked.</summary>
 /// <param name="Stations">Ascending, m along the inside curve; the last is the first a whole ring further.</param>
 /// <param name="Heights">Ascending, m, from the stem's top to the wall top.</param>
 internal sealed record BlockLines(double[] Stations, double[] Heights)
@@ -14,13 +14,14 @@ internal sealed record BlockLines(double[] Stations, double[] Heights)
     public static BlockLines Of(HouseGeometry geometry, double size)
     {
         var (low, high, ring) = (geometry.Wall.Base.Metres, geometry.Wall.Top.Metres, geometry.Curve.Length);
-        var jambs = Merged([.. geometry.Openings.SelectMany(o => new[] { geometry.Curve.Wrap(o.Widest.From), geometry.Curve.Wrap(o.Widest.To) })]);
+        var jambs = Merged([.. geometry.Openings.Select(o => o.Widest).Concat(geometry.Niches.Select(n => n.Span)).SelectMany(s => new[] { geometry.Curve.Wrap(s.From), geometry.Curve.Wrap(s.To) })]);
         if (jambs.Count == 0)
         {
             jambs.Add(0);
         }
 
-        var levels = geometry.Openings.SelectMany(o => o.Header is { } header ? [o.Sill, o.Head, header.Bottom, header.Top] : new[] { o.Sill, o.Head });
+        var levels = geometry.Openings.SelectMany(o => o.Header is { } header ? [o.Sill, o.Head, header.Bottom, header.Top] : new[] { o.Sill, o.Head })
+            .Concat(geometry.Niches.SelectMany(n => new[] { n.Bottom, n.Top }));
         var between = Merged([.. levels.Where(z => z > low + Nearest && z < high - Nearest)]);
         return new BlockLines(Divided([.. jambs, jambs[0] + ring], size, least: 4), Divided([low, .. between, high], size, least: 2));
     }

@@ -21,8 +21,14 @@ public sealed record CollapseResult
     /// <summary>The same direction with a wall that bends and cracks instead of blocks.</summary>
     public required CrackedWall Cracked { get; init; }
 
-    /// <summary>The blocks of <see cref="Mechanism"/>.</summary>
+    /// <summary>Every block as it moves when the wall falls in the weakest direction.</summary>
     public required Sequence<MovingBlock> Mechanism { get; init; }
+
+    /// <summary>The ways to fall that are worked by hand, with the same weights and loads.</summary>
+    public required Sequence<HandMechanism> ByHand { get; init; }
+
+    /// <summary>How factor and mechanism of the weakest direction belong together, and what an earthquake asks for.</summary>
+    public required Calculation How { get; init; }
 
     /// <summary>What an earthquake asks for, as a share of the weight (its <see cref="SeismicLoad.Coefficient"/>); or why that is not known.</summary>
     public required Known<SeismicLoad> Earthquake { get; init; }
@@ -35,6 +41,15 @@ public sealed record CollapseResult
 
     /// <summary>What shakes, N: wall, bond beam and wet roof.</summary>
     public required double Weight { get; init; }
+
+    /// <summary>The stage of the roof that presses: its key.</summary>
+    public required string Stage { get; init; }
+
+    /// <summary>Most that one pole pushes square out of the wall all the time, N.</summary>
+    public required double ThrustMost { get; init; }
+
+    /// <summary>How.</summary>
+    public Sequence<Calculation> Calculations => [How, .. ByHand.Select(m => m.How)];
 }
 
 /// <summary>The limit in one direction.</summary>
@@ -54,4 +69,23 @@ public sealed record BlockTrend(double Size, int Blocks, double Factor);
 /// <param name="Outward">Speed of its middle out of the wall, as a share of the fastest block's speed.</param>
 /// <param name="Along">Along the wall, clockwise.</param>
 /// <param name="Up">Upward.</param>
-public sealed record MovingBlock(WallBlock Block, double Outward, double Along, double Up);
+/// <param name="Corners">Its eight corners, the bottom ones first: at its beginning inside and outside, at its end inside and outside.</param>
+public sealed record MovingBlock(WallBlock Block, double Outward, double Along, double Up, Sequence<MovingCorner> Corners);
+
+/// <summary>A corner of a block in the mechanism; speeds as a share of the fastest block's.</summary>
+/// <param name="Station">Where it is along the wall, m.</param>
+/// <param name="Offset">From the inside curve at the base, m outward.</param>
+/// <param name="Height">m.</param>
+/// <param name="East">Its speed eastward.</param>
+/// <param name="North">Northward.</param>
+/// <param name="Up">Upward.</param>
+public readonly record struct MovingCorner(double Station, double Offset, double Height, double East, double North, double Up);
+
+/// <summary>Who waits for a search, and may give up.</summary>
+/// <param name="Told">Takes the share of the work that is done, 0 to 1; null where nobody looks.</param>
+/// <param name="Stop">Ends it.</param>
+public sealed record CollapseWatch(Action<double>? Told, CancellationToken Stop)
+{
+    /// <summary>Nobody waits.</summary>
+    public static CollapseWatch None { get; } = new(null, CancellationToken.None);
+}

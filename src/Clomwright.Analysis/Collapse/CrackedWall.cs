@@ -15,10 +15,11 @@ namespace Clomwright.Analysis.Collapse;
 /// <param name="Limit">Largest push over weight in equilibrium.</param>
 /// <param name="Beyond">Least push tried at which none was found; null where the last one asked for still was.</param>
 /// <param name="Drift">States on the way.</param>
-/// <param name="Cracks">Where it has cracked in the last of them.</param>
+/// <param name="CracksAt">Push over weight of the state that <paramref name="Cracks"/> tells of.</param>
+/// <param name="Cracks">Where it has cracked then.</param>
 /// <param name="TensionPa">Tension that the cob was let bear, Pa.</param>
 /// <param name="Unknowns">Equations solved.</param>
-public sealed record CrackedWall(double Bearing, double Limit, double? Beyond, Sequence<DriftStep> Drift, Sequence<CrackedCell> Cracks, double TensionPa, int Unknowns);
+public sealed record CrackedWall(double Bearing, double Limit, double? Beyond, Sequence<DriftStep> Drift, double CracksAt, Sequence<CrackedCell> Cracks, double TensionPa, int Unknowns);
 
 /// <summary>A state of a pushed wall.</summary>
 /// <param name="Factor">Push over weight.</param>
@@ -50,8 +51,11 @@ internal static class CrackedWalls
     /// <param name="onLandings">What each pole presses, N.</param>
     /// <param name="bearing">Towards which, radians clockwise from north.</param>
     /// <param name="most">Largest push over weight to try.</param>
-    /// <param name="stop">Ends it.</param>
-    public static CrackedWall Push(HouseGeometry geometry, double strength, Sequence<double> seats, IReadOnlyList<double> onLandings, double bearing, double most, CancellationToken stop)
+    /// <param name="thrust">What each pole pushes square out of the wall all the time, N.</param>
+    /// <param name="look">Push over weight at which cracks are told: of the first state that is not under it, else of the last.</param>
+    /// <param name="watch">Who waits: told the share of the way to the largest push.</param>
+    public static CrackedWall Push(
+        HouseGeometry geometry, double strength, Sequence<double> seats, IReadOnlyList<double> onLandings, IReadOnlyList<double> thrust, double bearing, double most, double look, CollapseWatch watch)
     {
         var body = new WallBody(geometry, strength, Fineness);
         var basis = new BasisLoads(body, seats, null);
@@ -59,20 +63,26 @@ internal static class CrackedWalls
         var along = new Vector3(Math.Sin(bearing), Math.Cos(bearing), 0);
         var dead = basis.All[basis.Cob] + basis.All[basis.Timber] + basis.All[basis.Plaster];
         var live = Loading.Inertia(model, _ => UsUnits.Gravity * along);
+        var landings = geometry.Landings.Where(l => !l.Secondary).ToArray();
         for (var p = 0; p < Math.Min(basis.Press.Length, onLandings.Count); p++)
         {
             dead += onLandings[p] * basis.All[basis.Press[p]];
             live += onLandings[p] * Along(basis.All[basis.Press[p]], along);
+            if (thrust[p] > 0 && geometry.Curve.Normal(landings[p].Station) is var outward)
+            {
+                dead += thrust[p] * Along(basis.All[basis.Press[p]], new Vector3(outward.East, outward.North, 0));
+            }
         }
 
         var law = new LowTension(body.Modulus, body.Numbers["wall-cob-poisson"], body.Numbers["wall-crack-tension"], strength, Residual);
         ImmutableArray<LowTension?> laws = [.. model.Materials.Select(material => material.IsIsotropic ? law : null)];
-        var pushed = Pushover.Of(model, laws, dead, live, most / 8, most, stop: stop);
+        var pushed = Pushover.Of(model, laws, dead, live, most / 8, most, told: factor => watch.Told?.Invoke(factor / most), stop: watch.Stop);
         var cob = Enumerable.Range(0, model.Cells.Count).Where(body.IsCob).ToArray();
+        var seen = pushed.Steps.FirstOrDefault(step => step.Factor >= look - 1e-9) ?? pushed.Steps.LastOrDefault();
         return new CrackedWall(
             bearing, pushed.Limit, pushed.Beyond,
             pushed.Steps.Select(step => new DriftStep(step.Factor, step.Drift, cob.Average(cell => step.State.Cracks[cell].Cracked))).ToSequence(),
-            pushed.Steps.IsEmpty ? [] : Cracks(body.Grid, cob, pushed.Steps[^1].State).ToSequence(), law.Tension, 3 * body.Grid.Nodes);
+            seen?.Factor ?? 0, seen is null ? [] : Cracks(body.Grid, cob, seen.State).ToSequence(), law.Tension, 3 * body.Grid.Nodes);
     }
 
     /// <summary>A load down turned into as much along a direction.</summary>

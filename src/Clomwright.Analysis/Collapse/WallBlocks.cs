@@ -1,5 +1,6 @@
 using Clomwright.Analysis.Foundation;
 using Clomwright.Analysis.Steps;
+using Clomwright.Building;
 using Clomwright.Geometry;
 using Clomwright.Numerics.Factorisation;
 using Clomwright.Numerics.Frames;
@@ -15,7 +16,7 @@ namespace Clomwright.Analysis.Collapse;
 /// <param name="IsBeam">Whether it is timber.</param>
 public sealed record WallBlock(double From, double To, double Bottom, double Top, bool IsBeam);
 
-/// <summary>A wall cut into rigid blocks, with the bond beam as one more course; what loads them besides their weight is added by the direction of the push.</summary>
+/// <summary>A wall cut into rigid blocks, with the bond beam as one more course; what loads them besides their weight is added by the direction of the push. Behind a niche the block is as thick as what is left.</summary>
 internal sealed class WallBlocks
 {
     /// <summary>Tension of joints that a header or the beam's bolted laps hold together, Pa: so large that they never open first.</summary>
@@ -71,11 +72,15 @@ internal sealed class WallBlocks
     /// <summary>Weight of all of them, N.</summary>
     public double Weight => weights.Sum();
 
+    /// <summary>Weight of the bond beam's pieces among them, N.</summary>
+    public double BeamWeight => weights.Where((_, column) => blocks[column] is { IsBeam: true }).Sum();
+
     /// <summary>The blocks under their weight and the roof's, pushed along a bearing (radians clockwise from north) by a share of both.</summary>
     /// <param name="bearing">Towards which it pushes.</param>
     /// <param name="onLandings">What each pole presses on the wall, N, 0 or more, in the order of the landings.</param>
     /// <param name="offCentre">How far off the middle of the wall each presses, m outward.</param>
-    public BlockSheet Pushed(double bearing, IReadOnlyList<double> onLandings, IReadOnlyList<double> offCentre)
+    /// <param name="thrust">What each pole pushes square out of the wall all the time, N.</param>
+    public BlockSheet Pushed(double bearing, IReadOnlyList<double> onLandings, IReadOnlyList<double> offCentre, IReadOnlyList<double> thrust)
     {
         var along = new Vector3(Math.Sin(bearing), Math.Cos(bearing), 0);
         var dead = weights.Select(weight => Wrench.Through(new Vector3(0, 0, -weight))).ToArray();
@@ -87,7 +92,8 @@ internal sealed class WallBlocks
             if (under is { } column)
             {
                 var arm = Seat(landings[p].Station, offCentre.Count > p ? offCentre[p] : null, blocks[column]!.Top) - centres[column];
-                dead[column] += Wrench.At(arm, new Vector3(0, 0, -force));
+                var outward = geometry.Curve.Normal(landings[p].Station);
+                dead[column] += Wrench.At(arm, new Vector3(0, 0, -force) + (thrust.Count > p ? thrust[p] : 0) * new Vector3(outward.East, outward.North, 0));
                 live[column] += Wrench.At(arm, force * along);
             }
         }
@@ -112,7 +118,7 @@ internal sealed class WallBlocks
             foreach (var (up, wz) in Gauss)
             {
                 var z = block.Bottom + up * (block.Top - block.Bottom);
-                var (inside, outside) = Faces(block.IsBeam, z);
+                var (inside, outside) = Faces(block, z);
                 foreach (var (through, wd) in Gauss)
                 {
                     var offset = inside + through * (outside - inside);
@@ -127,10 +133,38 @@ internal sealed class WallBlocks
         (blocks[column], centres[column], weights[column]) = (block, 1 / volume * moment, weight * volume);
     }
 
-    private (double Inside, double Outside) Faces(bool ofBeam, double height) =>
-        ofBeam ? beamOffsets : (geometry.Wall.InsideOffset(height), geometry.Wall.OutsideOffset(height));
+    /// <summary>Offsets of a block's two faces at a height; a niche's back is its face where there is one.</summary>
+    public (double Inside, double Outside) Faces(WallBlock block, double height)
+    {
+        if (block.IsBeam)
+        {
+            return beamOffsets;
+        }
 
-    private Vector3 Point(double station, double offset, double height)
+        var (inside, outside) = (geometry.Wall.InsideOffset(height), geometry.Wall.OutsideOffset(height));
+        var (s, z) = ((block.From + block.To) / 2, (block.Bottom + block.Top) / 2);
+        foreach (var place in geometry.Niches.Where(n => z > n.Bottom && z < n.Top && IsWithin(s, n.Span)))
+        {
+            (inside, outside) = place.Niche.Face == Face.Inside
+                ? (Math.Max(inside, geometry.Wall.InsideOffset(place.Bottom) + place.Niche.Depth.Metres), outside)
+                : (inside, Math.Min(outside, geometry.Wall.OutsideOffset(place.Bottom) - place.Niche.Depth.Metres));
+        }
+
+        return (inside, outside);
+    }
+
+    /// <summary>What two blocks have in common of the thickness at a height; the lower one may be the stem.</summary>
+    private (double Inside, double Outside) Common(WallBlock block, WallBlock? other, double height)
+    {
+        var own = Faces(block, height);
+        return other is null || other.IsBeam != block.IsBeam ? own : Faces(other, height) is var its ? (Math.Max(own.Inside, its.Inside), Math.Min(own.Outside, its.Outside)) : own;
+    }
+
+    /// <summary>Where a block's weight acts.</summary>
+    public Vector3 Centre(int column) => centres[column];
+
+    /// <summary>A place in the wall.</summary>
+    public Vector3 Point(double station, double offset, double height)
     {
         var point = geometry.Curve.At(station, offset);
         return new Vector3(point.East, point.North, height);
@@ -186,7 +220,7 @@ internal sealed class WallBlocks
 
     private BlockJoint Bed(int column, int? below, WallBlock block)
     {
-        var (inside, outside) = Faces(block.IsBeam, block.Bottom);
+        var (inside, outside) = Common(block, below is { } under ? blocks[under] : null, block.Bottom);
         Vector3[] corners =
         [
             Point(block.From, inside, block.Bottom), Point(block.From, outside, block.Bottom), Point(block.To, inside, block.Bottom), Point(block.To, outside, block.Bottom),
@@ -197,7 +231,7 @@ internal sealed class WallBlocks
 
     private BlockJoint Upright(int column, int beside, WallBlock block)
     {
-        var ((lowIn, lowOut), (highIn, highOut)) = (Faces(block.IsBeam, block.Bottom), Faces(block.IsBeam, block.Top));
+        var ((lowIn, lowOut), (highIn, highOut)) = (Common(block, blocks[beside], block.Bottom), Common(block, blocks[beside], block.Top));
         Vector3[] corners =
         [
             Point(block.From, lowIn, block.Bottom), Point(block.From, lowOut, block.Bottom), Point(block.From, highIn, block.Top), Point(block.From, highOut, block.Top),

@@ -18,7 +18,8 @@ internal static class PapersVerb
         var date = new Option<string?>("--date") { Description = CommandLine.Say("cli.papers.date") };
         var paper = new Option<string>("--paper") { Description = CommandLine.Say("cli.papers.paper"), DefaultValueFactory = _ => "a4" };
         paper.AcceptOnlyFromAmong([.. Enum.GetNames<PaperSize>().Select(name => name.ToLowerInvariant())]);
-        var command = new Command("papers", CommandLine.Say("cli.papers")) { file, folder, date, paper };
+        var deep = new Option<bool>("--deep") { Description = CommandLine.Say("cli.papers.deep") };
+        var command = new Command("papers", CommandLine.Say("cli.papers")) { file, folder, date, paper, deep };
         command.SetAction((parsed, stop) =>
         {
             if (DateOf(parsed.GetValue(date), terminal) is not { } day)
@@ -27,7 +28,7 @@ internal static class PapersVerb
             }
 
             var options = new PaperOptions(day) { Paper = Enum.Parse<PaperSize>(parsed.GetValue(paper)!, ignoreCase: true) };
-            return Task.FromResult(HouseInput.Study(parsed.GetValue(file)!, StudyOptions.Quick, terminal) is { } study
+            return Task.FromResult(HouseInput.Study(parsed.GetValue(file)!, new StudyOptions(parsed.GetValue(deep)), terminal) is { } study
                 ? Write(study, options, parsed.GetValue(folder)!, terminal, stop)
                 : ExitCode.WrongInput);
         });

@@ -30,9 +30,11 @@ public sealed record Pushover(ImmutableArray<PushStep> Steps, double? Beyond)
     /// <param name="step">Of the factor, above zero.</param>
     /// <param name="most">The largest factor to go to.</param>
     /// <param name="threads">Threads to use.</param>
+    /// <param name="told">Takes the factor of each equilibrium as it is found.</param>
     /// <param name="stop">Ends it.</param>
     public static Pushover Of(
-        SolidModel model, ImmutableArray<LowTension?> laws, NodalLoad dead, NodalLoad live, double step, double most, int threads = 2, CancellationToken stop = default)
+        SolidModel model, ImmutableArray<LowTension?> laws, NodalLoad dead, NodalLoad live, double step, double most, int threads = 2, Action<double>? told = null,
+        CancellationToken stop = default)
     {
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(step);
         var found = ImmutableArray.CreateBuilder<PushStep>();
@@ -49,6 +51,7 @@ public sealed record Pushover(ImmutableArray<PushStep> Steps, double? Beyond)
                 if (one.IsInEquilibrium && other.IsInEquilibrium && Apart(one, other) <= LeastAgreement)
                 {
                     found.Add(new PushStep(at, Drift(live, one), Drift(live, other), one.Steps, one));
+                    told?.Invoke(at);
                     if (at >= most - 1e-6 * step)
                     {
                         break;

@@ -51,6 +51,7 @@ internal static class WallStressSheet
             new Paragraph(say.Say(
                 "stress.checks", ("unknowns", wall.Division.Unknowns), ("reaction", Tiny(wall.Checks.ReactionError)), ("betti", Tiny(wall.Checks.Reciprocity)),
                 ("mean", Amount.Fraction(WallPrecision.Mean)), ("edge", Amount.Fraction(WallPrecision.Edge)), ("pole", Amount.Fraction(WallPrecision.UnderPole)), ("tension", Amount.Fraction(WallPrecision.Tension))), Styles.Small) { Above = 1 },
+            .. CollapseSheet.Missing(scene),
         ];
         return Draft.Flow(new SheetHead("wall-stress", say.Say("stress.title"), Clock.Drawing, say.Say(scale.Label)), scene.Portrait, blocks, say);
     }

@@ -20,6 +20,24 @@ internal static class StructureFigures
             ("pressure", Computed(l.Pressure, Dimension.Stress)),
             ("spread", Computed(l.Spread, Dimension.Length)),
             ("case", Case(l.Case))))),
+        ("headers", Row(wall.Headers, h => Tree(
+            ("opening", Name(h.Opening)),
+            ("left", new Figure.Flag(h.Left)),
+            ("pressure", Computed(h.Pressure, Dimension.Stress)),
+            ("case", Case(h.Case))))),
+        ("layout", Tree(
+            ("stiffness", Row([wall.Layout.Stiffness.East, wall.Layout.Stiffness.North], x => Computed(x, Dimension.Length))),
+            ("mass", Row([wall.Layout.Mass.East, wall.Layout.Mass.North], x => Computed(x, Dimension.Length))),
+            ("apart", Computed(wall.Layout.Apart, Dimension.Length)),
+            ("ratio", Computed(wall.Layout.Ratio, Dimension.Number)),
+            ("ratioStill", Computed(wall.Layout.RatioStill, Dimension.Number)),
+            ("bearing", Computed(wall.Layout.Bearing, Dimension.Angle)),
+            ("weakest", Computed(wall.Layout.Weakest, Dimension.Angle)),
+            ("sway", Computed(wall.Layout.Sway, Dimension.Number)))),
+        ("soil", wall.Soil is { } soil ? Tree(
+            ("height", Computed(soil.Height, Dimension.Length)),
+            ("atRest", Computed(soil.AtRest, Dimension.Number)),
+            ("force", Computed(soil.Force(soil.Foot, soil.Grade), Dimension.LineLoad))) : new Figure.NotChecked(new Message("study.figure.ground-below"))),
         ("tension", Tree(
             ("most", Computed(wall.TensionMost, Dimension.Stress)),
             ("level", Computed(wall.TensionLevel, Dimension.Stress)),
@@ -60,16 +78,31 @@ internal static class StructureFigures
         ("edgeHeight", Computed(pier.EdgeHeight, Dimension.Length)),
         ("edgeOutside", new Figure.Flag(pier.EdgeOutside)),
         ("edgeCase", Case(pier.EdgeCase)),
+        ("across", Stand(pier.Across)),
+        ("along", Stand(pier.Along)),
         ("levels", Row(pier.Levels, l => Tree(
             ("height", Computed(l.Height, Dimension.Length)),
             ("area", Computed(l.Area, Dimension.Area)),
             ("mean", Computed(l.Mean, Dimension.Stress)),
             ("edge", Computed(l.Edge, Dimension.Stress))))));
 
+    private static Figure Stand(PierStand stand)
+    {
+        var dimension = stand.Mode == "tipping" ? Dimension.Length : Dimension.Force;
+        return Tree(
+            ("mode", Name(stand.Mode)),
+            ("asked", Computed(stand.Asked, dimension)),
+            ("holds", Computed(stand.Holds, dimension)),
+            ("load", Computed(stand.Load, Dimension.Force)),
+            ("height", Computed(stand.Height, Dimension.Length)),
+            ("case", Case(stand.Case)));
+    }
+
     private static Figure Case(WallCase one) => Tree(
         ("combination", Name(one.Combination)),
         ("pattern", Name(one.Sense)),
         ("acts", Name(one.From is null ? "" : one.Shakes ? "earthquake" : "wind")),
         ("bearing", one.From is { } from ? Computed(from, Dimension.Angle) : new Figure.NotChecked(new Message("study.figure.no-direction"))),
-        ("twist", Computed(one.Twist, Dimension.Number)));
+        ("twist", Computed(one.Twist, Dimension.Number)),
+        ("soil", one.Soil is { } side ? Computed(side, Dimension.Angle) : new Figure.NotChecked(new Message("study.figure.no-soil"))));
 }

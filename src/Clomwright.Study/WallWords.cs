@@ -9,7 +9,11 @@ namespace Clomwright.Study;
 public static class WallWords
 {
     /// <summary>A stage, or a combination with the roof's pattern and the way that wind or shaking goes.</summary>
-    public static Message Case(WallCase one) =>
+    public static Message Case(WallCase one) => one.Soil is { } side
+        ? Message.Of("study.wall-case.soil", ("case", Bare(one)), ("side", new Amount(side, Dimension.Angle)))
+        : Bare(one);
+
+    private static Message Bare(WallCase one) =>
         StageStates.Is(one.Sense) ? Stages.Of(one.Sense)
         : one.From is { } from ? Message.Of(
             "study.wall-case.from", ("combination", one.Combination), ("sense", new Message($"study.sense.{one.Sense}")),

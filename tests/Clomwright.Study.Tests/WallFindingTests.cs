@@ -18,11 +18,11 @@ public sealed class WallFindingTests
     {
         var study = HouseStudy.Of(Houses.HeronPoint);
         var quick = study.Findings.Where(f => f.Clause.Body == RuleBook.WallModel && f.Rule.Key != Collapse).ToList();
-        Assert.Equal(4, quick.Count);
+        Assert.Equal(8, quick.Count);
         Assert.All(quick, f => Assert.Equal("study.structure.not-asked", Assert.IsType<Verdict.NotChecked>(f.Verdict).Because.Key));
-        Assert.Equal(study.Geometry.Piers.Count + study.Geometry.Landings.Count(l => !l.Secondary) + 2, study.WallFindings.Count - 1);
+        Assert.Equal(3 * study.Geometry.Piers.Count + study.Geometry.Landings.Count(l => !l.Secondary) + 2 * study.House.Openings.Count(o => o.Header is not null) + 3, study.WallFindings.Count - 1);
         Assert.All(study.WallFindings.Where(f => f.Rule.Key != Collapse), f => Assert.True(f.Verdict is Verdict.Met or Verdict.NeedsJudgement, $"{f.Rule.Key} {f.Subject}: {f.Verdict}"));
-        Assert.Equal(study.Findings.Count - 5 + study.WallFindings.Count, study.AllFindings.Count);
+        Assert.Equal(study.Findings.Count - 9 + study.WallFindings.Count, study.AllFindings.Count);
         Assert.Equal(0, study.FullTally.Short);
         Assert.Same(study.Structure.Value, HouseStudy.Of(Houses.HeronPoint with { Name = "Other" }, StudyOptions.Quick, study).Structure.Value);
     }
@@ -49,5 +49,29 @@ public sealed class WallFindingTests
             var after = HouseStudy.Of(mend.Edit.Apply(house), study.Options, study);
             Assert.DoesNotContain(after.AllFindings, f => f.Rule.Key == least.Rule.Key && f.Subject == least.Subject && f.Verdict is Verdict.FallsShort);
         }
+    }
+
+    private static House Buried => Houses.HeronPoint with { Site = Houses.HeronPoint.Site with { Grade = Houses.HeronPoint.Stem.Top + Length.FromFeet(5) } };
+
+    // Rank property: ground no higher than the wall's foot asks nothing; ground 5 ft over it turns a metre of wall, and what is offered has been tried; ground of unknown height is not checked.
+    [Fact]
+    public void HighGround_TurnsTheWall()
+    {
+        static List<Finding> Soil(House house) => HouseStudy.Of(house).Findings.Where(f => f.Rule.Key == "wall-soil").ToList();
+        Assert.IsType<Verdict.NotApplicable>(Assert.Single(Soil(Houses.HeronPoint)).Verdict);
+        var turned = Soil(Buried);
+        Assert.Contains(turned, f => f is { Subject: "turning", Verdict: Verdict.FallsShort });
+        Assert.NotEmpty(HouseStudy.Of(Buried).MendsOf(turned.First(f => f.Subject == "turning")));
+        Assert.All(Soil(Houses.HeronPoint with { Site = Houses.HeronPoint.Site with { Grade = null } }), f => Assert.IsType<Verdict.NotChecked>(f.Verdict));
+    }
+
+    // Rank property: all openings on one side leave the other stiff; the layout is found, and one without them is not.
+    [Fact]
+    public void OpeningsOnOneSide_AreFoundToTwist()
+    {
+        static Finding Twist(House house) => HouseStudy.Of(house).WallFindings.Single(f => f.Rule.Key == "wall-twist");
+        var plain = Houses.HeronPoint with { Openings = [], Niches = [] };
+        Assert.IsType<Verdict.Met>(Twist(plain).Verdict);
+        Assert.IsType<Verdict.NeedsJudgement>(Twist(plain with { Openings = Houses.HeronPoint.Openings.Take(1).Select(o => o with { Width = o.Width + Length.FromFeet(3) }).ToSequence() }).Verdict);
     }
 }

@@ -25,7 +25,12 @@ internal sealed class BasisLoads
     private readonly HashSet<int> insideFaces, outsideFaces;
     private readonly double[,] more;
 
-    public BasisLoads(WallBody body, Sequence<double> seatOffsets, WindLoad? wind)
+    /// <param name="body">What they act on.</param>
+    /// <param name="seatOffsets">How far off the middle of the wall top each pole sits, m outward.</param>
+    /// <param name="wind">At the site; null where it is not known.</param>
+    /// <param name="thrust">Horizontal directions in which rafters push their landings, landing by landing; empty where none does.</param>
+    /// <param name="soil">What the ground beside the wall pushes with; null where it is no higher than its foot.</param>
+    public BasisLoads(WallBody body, Sequence<double> seatOffsets, WindLoad? wind, Sequence<PlanPoint> thrust = default, SoilPressure? soil = null)
     {
         (this.body, geometry) = (body, body.Geometry);
         landings = [.. geometry.Landings.Where(l => !l.Secondary)];
@@ -48,6 +53,8 @@ internal sealed class BasisLoads
         RoofTwist = Add(Sideways(l => 1 / spread * new Vector3(-(l.Point.North - centre.North), l.Point.East - centre.East, 0), seatOffsets));
         more = OpeningShares();
         Wind = wind is null ? [] : [.. Enumerable.Range(0, WindDirections).Select(d => Add(WindFrom(2 * Math.PI * d / WindDirections, wind)))];
+        Thrust = [.. thrust.Take(landings.Length).Select((direction, i) => Add(OnTop(i, seatOffsets, new Vector3(direction.East, direction.North, 0))))];
+        Soil = soil is null ? [] : [.. Enumerable.Range(0, WindDirections).Select(d => Add(SoilFrom(2 * Math.PI * d / WindDirections, soil)))];
         RowWeights = [.. Enumerable.Range(0, body.Grid.Up + 1).Select(RowWeight)];
     }
 
@@ -91,6 +98,15 @@ internal sealed class BasisLoads
 
     /// <summary>Wind from bearings of 0, 30, ... degrees at the pressures given.</summary>
     public int[] Wind { get; }
+
+    /// <summary>1 N at each landing in the direction in which its rafter pushes it; none where no rafter pushes.</summary>
+    public int[] Thrust { get; }
+
+    /// <summary>The ground at rest against the half of the wall that faces 0, 30, ... degrees; none where it is no higher than the wall's foot.</summary>
+    public int[] Soil { get; }
+
+    /// <summary>Moment of a unit load about the plan's centre, east to north, N m.</summary>
+    public double MomentOf(int unit) => Moment(loads[unit]);
 
     /// <summary>Weight that shakes at every level of nodes, N.</summary>
     public double[] RowWeights { get; }
@@ -210,6 +226,27 @@ internal sealed class BasisLoads
         var faced = Enumerable.Range(0, body.Grid.Around).Select(i => geometry.Curve.Normal((body.Grid.S[i] + body.Grid.S[i + 1]) / 2)).Select(n => n.East * sin + n.North * cos > 0).ToArray();
         return Loading.Pressure(body.Model, CellSide.Outside, cell =>
             outsideFaces.Contains(cell) && body.Grid.Position(cell) is var (i, k, _) ? (faced[i] ? wind.WallIn : wind.WallOut) * (1 + more[i, k]) : null);
+    }
+
+    /// <summary>The pressure in the middle of each cell; the top of the ground goes into the cell that it lies in by its share.</summary>
+    private NodalLoad SoilFrom(double bearing, SoilPressure soil)
+    {
+        var (sin, cos) = Math.SinCos(bearing);
+        var low = geometry.Wall.Base.Metres;
+        return Loading.Traction(body.Model, CellSide.Outside, cell =>
+        {
+            var (i, k, _) = body.Grid.Position(cell);
+            var (bottom, top) = (body.Grid.Z[k], body.Grid.Z[k + 1]);
+            var normal = geometry.Curve.Normal((body.Grid.S[i] + body.Grid.S[i + 1]) / 2);
+            if (!outsideFaces.Contains(cell) || soil.Grade <= bottom || normal.East * sin + normal.North * cos <= 0)
+            {
+                return null;
+            }
+
+            var reach = Math.Min(soil.Grade, top);
+            var mean = soil.Force(Math.Max(low, bottom), reach) / (top - bottom) * (1 + more[i, k]);
+            return (_, outward) => -mean * outward;
+        });
     }
 
     /// <summary>What openings add to the cells beside them, as a share of the pressure there: in every row the area that is missing goes half to each side, over two cells.</summary>

@@ -1,3 +1,4 @@
+using Clomwright.Analysis.Loads;
 using Clomwright.Analysis.Mix;
 using Clomwright.Analysis.Roof;
 using Clomwright.Analysis.Steps;
@@ -35,14 +36,15 @@ public static class FromWallTop
             return new Message("analysis.structure.folds");
         }
 
-        var basis = new BasisLoads(body, top.Seats.Select(s => s.OffCentre).ToSequence(), roof.Wind.Value);
+        var soil = SoilPressure.Of(geometry.House.Site, geometry.Wall.Base.Metres);
+        var basis = new BasisLoads(body, top.Seats.Select(s => s.OffCentre).ToSequence(), roof.Wind.Value, LoadCases.Thrusts(geometry, roof), soil);
         using var elastic = new ElasticBody(body.Model);
         if (elastic.LooseColumn is { } loose)
         {
             return Message.Of("analysis.structure.loose", ("station", Amount.Metres(body.Grid.S[loose / (body.Grid.Up + 1)])));
         }
 
-        return new WallStudy(body, basis, elastic, roof, strength).Result();
+        return new WallStudy(body, basis, elastic, roof, strength).Result(soil);
     }
 
     private static Message? WhyNot(HouseGeometry geometry) =>
@@ -58,7 +60,7 @@ public static class FromWallTop
         private readonly PierSections[] piers = [.. body.Geometry.Piers.Select(p => new PierSections(body, p)).Where(p => p.Rows.Length > 0)];
         private readonly WallSheet sheet = new(body, body.Numbers["wall-stress-patch"]);
 
-        public Known<StructureResult> Result()
+        public Known<StructureResult> Result(SoilPressure? soil)
         {
             var answers = WallAnswers.Of(elastic, basis, sheet, body, piers);
             if (!(answers.Checks.ReactionError <= ReactionErrorMost))
@@ -67,7 +69,7 @@ public static class FromWallTop
             }
 
             var (cases, missing, assumed) = LoadCases.Of(body, basis, roof);
-            var hardest = new Hardest(sheet, piers, landings);
+            var hardest = new Hardest(sheet, piers, landings, [.. HeaderSeat.Of(geometry, sheet)], new PierUse(body, piers, strength.Allowable));
             var (pulling, pulls) = Linear(answers, cases, hardest);
             var resolved = Resolve(answers, cases, hardest, pulls);
             var level = body.Numbers["wall-tension-unlooked"] * strength.Characteristic;
@@ -78,6 +80,9 @@ public static class FromWallTop
                 Patch = body.Numbers["wall-stress-patch"],
                 Piers = Piers(answers, cases, hardest).ToSequence(),
                 Landings = Landings(answers, cases, hardest).ToSequence(),
+                Headers = hardest.Ends.Select((end, i) => new HeaderStress(end.Opening, end.Left, hardest.EndPressure[i], cases[hardest.EndCase[i]])).ToSequence(),
+                Layout = WallLayout.Of(body, basis, answers.Answers, LoadCases.RoofWeight(roof, "")),
+                Soil = soil,
                 Tension = TensionZones.Of(geometry, body, sheet, hardest.Sheet, cases, level).ToSequence(),
                 TensionLevel = level,
                 TensionMost = Enumerable.Range(0, sheet.Count).Where(s => sheet.Share[s] > 0).Max(s => hardest.Sheet.Tension[s]),
@@ -87,7 +92,7 @@ public static class FromWallTop
                 Allowed = allowed,
                 Cases = cases.Length,
                 Missing = missing is [var first, ..] ? first : null,
-                Assumptions = [.. Assumptions(), .. assumed],
+                Assumptions = [.. Assumptions(), .. assumed, .. soil?.Assumptions ?? []],
             };
         }
 
@@ -138,7 +143,7 @@ public static class FromWallTop
                     continue;
                 }
 
-                hardest.Take(again[n], sheet.Means(stresses[n]), WallAnswers.ForcesOf(piers, body, stresses[n]));
+                hardest.Take(again[n], sheet.Means(stresses[n]), WallAnswers.ForcesOf(piers, body, sheet, stresses[n]));
                 var share = solved[n].Lifted.Length / (double)feet;
                 (lifted, liftedCase) = share > lifted ? (share, cases[again[n]]) : (lifted, liftedCase);
             }
@@ -161,9 +166,10 @@ public static class FromWallTop
 
         private IEnumerable<PierStress> Piers(WallAnswers answers, WallCase[] cases, Hardest hardest)
         {
-            var first = 0;
+            var (first, place) = (0, -1);
             foreach (var pier in piers)
             {
+                place++;
                 var sections = Enumerable.Range(first, pier.Rows.Length).ToArray();
                 var mean = sections.MaxBy(i => hardest.Mean[i]);
                 var stacks = pier.Stacks(sheet).ToArray();
@@ -178,7 +184,8 @@ public static class FromWallTop
                         Levels = ((int[])[0, pier.Rows.Length / 2, pier.Rows.Length - 1]).Distinct().Select(row => new PierLevel(
                             pier.Heights[row], pier.Areas[row], hardest.Mean[first + row],
                             stacks.Where(s => s % sheet.Rows == pier.Rows[row]).Select(s => hardest.Sheet.Upright[s]).DefaultIfEmpty(0).Max())).ToSequence(),
-                        MeanBare = -answers.Forces[basis.Cob][first] / pier.Areas[0] - answers.Forces[basis.Timber][first] / pier.Areas[0],
+                        Across = Pushed(hardest.Use.Across[place], pier, cases), Along = Pushed(hardest.Use.Along[place], pier, cases),
+                        MeanBare = -(answers.Forces[basis.Cob][PierSections.Parts * first] + answers.Forces[basis.Timber][PierSections.Parts * first]) / pier.Areas[0],
                         How = How(answers, cases[hardest.MeanCase[mean]], mean, hardest.Mean[mean] * pier.Areas[mean - first], pier.Areas[mean - first]),
                     };
                 }
@@ -187,15 +194,18 @@ public static class FromWallTop
             }
         }
 
+        private static PierStand Pushed(PierPush push, PierSections pier, WallCase[] cases) =>
+            new(push.Mode!, push.Asked, push.Holds, push.Load, pier.Heights[push.Row], pier.Deep[push.Row], pier.Areas[push.Row], cases[push.Case]);
+
         /// <summary>The mean of a section from its parts.</summary>
         private Calculation How(WallAnswers answers, WallCase one, int section, double total, double area)
         {
             var mechanics = Sources.Get("mechanics");
             var sheetOf = new Worksheet("wall-pier-mean");
-            double Part(params IEnumerable<int> units) => -units.Sum(u => one.Coefficients[u] * answers.Forces[u][section]);
+            double Part(params IEnumerable<int> units) => -units.Sum(u => one.Coefficients[u] * answers.Forces[u][PierSections.Parts * section]);
             var weight = Part(basis.Cob, basis.Timber, basis.Plaster);
             var above = Part([.. basis.Press, .. basis.Pull]);
-            var sideways = Part([basis.WallX, basis.WallY, basis.WallTwist, basis.RoofX, basis.RoofY, basis.RoofTwist, .. basis.Wind]);
+            var sideways = Part([basis.WallX, basis.WallY, basis.WallTwist, basis.RoofX, basis.RoofY, basis.RoofTwist, .. basis.Wind, .. basis.Thrust, .. basis.Soil]);
             var n = sheetOf.Step(
                 "wall-pier-force", "N", "N_w + N_r + N_s + N_l", total, Dimension.Force, mechanics, Worksheet.Computed("N_w", "pier-from-weight", weight, Dimension.Force),
                 Worksheet.Computed("N_r", "pier-from-roof", above, Dimension.Force), Worksheet.Computed("N_s", "pier-from-sideways", sideways, Dimension.Force),
@@ -255,7 +265,7 @@ public static class FromWallTop
 
         private Sequence<Assumption> Assumptions() => body.Numbers.Assumed(
         [
-            "wall-stiffness", "wall-cob-poisson", "wall-base-stiffness", "wall-stress-patch", "wall-tension-unlooked",
+            "wall-stiffness", "wall-cob-poisson", "wall-base-stiffness", "wall-stress-patch", "wall-tension-unlooked", "wall-joint-friction", "wall-tension-share",
             .. body.HasBeam || geometry.Openings.Any(o => o.Header is not null) ? (string[])["wall-timber-across", "wall-timber-shear", "wall-timber-rolling", "wall-timber-poisson"] : [],
             .. body.HasUnknownTimber ? (string[])["wall-timber-modulus"] : [],
         ]);

@@ -9,8 +9,16 @@ internal sealed class Hardest
     private readonly PierSections[] piers;
     private readonly int[] landings;
 
-    public Hardest(WallSheet sheet, PierSections[] piers, Landing[] landings)
+    /// <param name="sheet">Where stress is read.</param>
+    /// <param name="piers">Whose sections are followed.</param>
+    /// <param name="landings">Of the poles.</param>
+    /// <param name="ends">Of the headers.</param>
+    /// <param name="use">How hard each pier is used without tension.</param>
+    public Hardest(WallSheet sheet, PierSections[] piers, Landing[] landings, HeaderSeat[] ends, PierUse use)
     {
+        (Ends, Use) = (ends, use);
+        (EndPressure, EndCase) = (new double[ends.Length], new int[ends.Length]);
+        Array.Fill(EndPressure, double.NegativeInfinity);
         (this.sheet, this.piers) = (sheet, piers);
         Sheet = new Envelope(sheet);
         this.landings = Array.ConvertAll(landings, l => Nearest(sheet, l.Station));
@@ -36,18 +44,38 @@ internal sealed class Hardest
     /// <summary>Stack at the top of the wall under each landing; -1 where the top is nowhere cob.</summary>
     public IReadOnlyList<int> Tops => landings;
 
+    /// <summary>Ends of headers on cob.</summary>
+    public HeaderSeat[] Ends { get; }
+
+    /// <summary>Most upright compression of either face under each of them, Pa.</summary>
+    public double[] EndPressure { get; }
+
+    public int[] EndCase { get; }
+
+    /// <summary>Where the forces of each pier stand.</summary>
+    public PierUse Use { get; }
+
     /// <summary>Takes one case in.</summary>
     public void Take(int number, double[] field, double[] forces)
     {
         Sheet.Take(number, field);
+        Use.Take(number, forces);
+        for (var i = 0; i < Ends.Length; i++)
+        {
+            if (Pressure(field, Ends[i].Stack) > EndPressure[i])
+            {
+                (EndPressure[i], EndCase[i]) = (Pressure(field, Ends[i].Stack), number);
+            }
+        }
+
         var at = 0;
         foreach (var pier in piers)
         {
             foreach (var area in pier.Areas)
             {
-                if (area > 0 && -forces[at] / area > Mean[at])
+                if (area > 0 && -forces[PierSections.Parts * at] / area > Mean[at])
                 {
-                    (Mean[at], MeanCase[at]) = (-forces[at] / area, number);
+                    (Mean[at], MeanCase[at]) = (-forces[PierSections.Parts * at] / area, number);
                 }
 
                 at++;

@@ -17,6 +17,9 @@ public sealed record WallCase(string Combination, string Sense, double? From, in
     /// <summary>Whether it is an earthquake; wind otherwise where there is a direction.</summary>
     public bool Shakes { get; init; }
 
+    /// <summary>Bearing of the side on which ground presses on the wall, radians; null where none does.</summary>
+    public double? Soil { get; init; }
+
     /// <summary>How much of every unit load acts in it.</summary>
     internal double[] Coefficients { get; init; } = [];
 
@@ -24,10 +27,10 @@ public sealed record WallCase(string Combination, string Sense, double? From, in
     internal double[] Resting { get; init; } = [];
 
     /// <summary>A case is the same as another by its name; how it is summed follows from that.</summary>
-    public bool Equals(WallCase? other) => other is not null && (Combination, Sense, From, Twist, Shakes) == (other.Combination, other.Sense, other.From, other.Twist, other.Shakes);
+    public bool Equals(WallCase? other) => other is not null && (Combination, Sense, From, Twist, Shakes, Soil) == (other.Combination, other.Sense, other.From, other.Twist, other.Shakes, other.Soil);
 
     /// <inheritdoc/>
-    public override int GetHashCode() => HashCode.Combine(Combination, Sense, From, Twist, Shakes);
+    public override int GetHashCode() => HashCode.Combine(Combination, Sense, From, Twist, Shakes, Soil);
 }
 
 /// <summary>Every stage and combination of a house as sums of the unit loads.</summary>
@@ -61,7 +64,12 @@ internal sealed class LoadCases
 
     private void Build()
     {
-        cases.Add(new WallCase("", StageStates.Prefix + "bareWall", null, 0) { Coefficients = Weights(1, dry: false, plaster: false) });
+        if (SoilPressure.Missing(geometry.House.Site) is { } unknown)
+        {
+            missing.Add(unknown);
+        }
+
+        Add(new WallCase("", StageStates.Prefix + "bareWall", null, 0) { Coefficients = Weights(1, dry: false, plaster: false) });
         if (geometry.House.Roof is null)
         {
             missing.Add(new Message("analysis.roof.none"));
@@ -71,7 +79,7 @@ internal sealed class LoadCases
         missing.AddRange(roof.Everyday.Missing);
         foreach (var (key, forces) in Stages())
         {
-            cases.Add(new WallCase("", StageStates.Prefix + key, null, 0) { Coefficients = Resting(1, forces, dry: false) });
+            Add(new WallCase("", StageStates.Prefix + key, null, 0) { Coefficients = Resting(1, forces, dry: false) });
         }
 
         foreach (var state in roof.Everyday.States.Where(s => s.Combination.Form == LoadForm.AllowableStress && s.Forces.PlateReaction.Count == basis.Press.Length))
@@ -81,16 +89,41 @@ internal sealed class LoadCases
             var (key, sense) = (combination.Key, state.Sense);
             if (combination.Factor(LoadKind.Wind) is > 0 and var blow)
             {
-                cases.AddRange(Blown(key, sense, resting, blow));
+                cases.AddRange(Blown(key, sense, resting, blow).SelectMany(c => WithSoil(c, c.From!.Value)));
             }
             else if (combination.Factor(LoadKind.Earthquake) is > 0 and var shake)
             {
-                cases.AddRange(Shaken(state, resting, shake));
+                cases.AddRange(Shaken(state, resting, shake).SelectMany(c => WithSoil(c, c.From!.Value + Math.PI)));
             }
             else
             {
-                cases.Add(new WallCase(key, sense, null, 0) { Coefficients = resting });
+                Add(new WallCase(key, sense, null, 0) { Coefficients = resting });
             }
+        }
+    }
+
+    /// <summary>A case in which nothing acts sideways but the ground, where it is high: once with it on each side.</summary>
+    private void Add(WallCase one)
+    {
+        cases.Add(one);
+        for (var d = 0; d < basis.Soil.Length; d++)
+        {
+            var c = (double[])one.Coefficients.Clone();
+            c[basis.Soil[d]] = 1;
+            cases.Add(one with { Soil = 2 * Math.PI * d / basis.Soil.Length, Coefficients = c, Resting = one.Coefficients });
+        }
+    }
+
+    /// <summary>The ground on the side from which a push comes, once more beside the case without it.</summary>
+    private IEnumerable<WallCase> WithSoil(WallCase one, double side)
+    {
+        yield return one;
+        if (basis.Soil.Length > 0)
+        {
+            var d = (int)Math.Round(side / (2 * Math.PI) * basis.Soil.Length) % basis.Soil.Length;
+            var c = (double[])one.Coefficients.Clone();
+            c[basis.Soil[d]] = 1;
+            yield return one with { Soil = 2 * Math.PI * d / basis.Soil.Length, Coefficients = c };
         }
     }
 
@@ -132,6 +165,10 @@ internal sealed class LoadCases
             var force = forces.PlateReaction[i];
             c[basis.Press[i]] = Math.Max(0, force) + factor * raised[i];
             c[basis.Pull[i]] = Math.Max(0, -force);
+            if (basis.Thrust.Length > 0)
+            {
+                c[basis.Thrust[i]] = forces.PlateSidewaysInSpace[i];
+            }
         }
 
         return c;
@@ -187,7 +224,10 @@ internal sealed class LoadCases
     }
 
     /// <summary>What of the roof shakes: wet where its weight presses, as it stands in the combination where it holds down.</summary>
-    private double RoofWeight(string sense)
+    private double RoofWeight(string sense) => RoofWeight(roof, sense);
+
+    /// <summary>What of a roof shakes in a pattern, N.</summary>
+    public static double RoofWeight(RoofResult roof, string sense)
     {
         string[] stages = sense switch { "up" => ["decked"], "up-dry" => ["soilDry", "decked"], _ => ["soilWet", "decked"] };
         return stages.Select(s => (roof.Reciprocal.Value?.Stage(s) ?? roof.Plain.Value?.Stage(s))?.Value?.TotalLoad).FirstOrDefault(w => w is not null) ?? 0;
@@ -200,6 +240,23 @@ internal sealed class LoadCases
         var outside = geometry.Wall.OutsideOffset(geometry.Wall.Base.Metres);
         var reach = Enumerable.Range(0, body.Grid.Around).Select(i => geometry.Curve.At(body.Grid.S[i], outside)).Select(p => p.East * sin + p.North * cos).ToArray();
         return reach.Max() - reach.Min();
+    }
+
+    /// <summary>The directions in which the rafters of a plain roof that lean on each other push their landings; empty for other roofs.</summary>
+    public static Sequence<PlanPoint> Thrusts(HouseGeometry geometry, RoofResult roof)
+    {
+        if (roof.Plain.Value is not { Thrust: > 0 } plain)
+        {
+            return [];
+        }
+
+        var directions = new PlanPoint[geometry.Landings.Count(l => !l.Secondary)];
+        for (var i = 0; i < plain.Feet.Count; i++)
+        {
+            directions[plain.Feet[i]] = 1 / plain.Places[i].Along.Norm * (-1 * plain.Places[i].Along);
+        }
+
+        return directions.ToSequence();
     }
 
     /// <summary>Weight of the wall raised under a shed's upper rafters, N at each landing, over the stretch half-way to both neighbours.</summary>

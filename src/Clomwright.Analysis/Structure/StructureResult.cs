@@ -18,6 +18,15 @@ public sealed record StructureResult
     /// <summary>Cob under each pole.</summary>
     public required Sequence<LandingStress> Landings { get; init; }
 
+    /// <summary>Cob under the ends of headers.</summary>
+    public required Sequence<HeaderStress> Headers { get; init; }
+
+    /// <summary>How it turns when it is pushed.</summary>
+    public required WallLayout Layout { get; init; }
+
+    /// <summary>The ground that presses on it; null where it is no higher than its foot.</summary>
+    public required SoilPressure? Soil { get; init; }
+
     /// <summary>Where the elastic wall would have to hold tension above the share, hardest first.</summary>
     public required Sequence<TensionZone> Tension { get; init; }
 
@@ -90,6 +99,12 @@ public sealed record PierStress
     /// <summary>In which case.</summary>
     public required WallCase EdgeCase { get; init; }
 
+    /// <summary>Out of its plane, without tension: where it is used most.</summary>
+    public required PierStand Across { get; init; }
+
+    /// <summary>Along itself, without tension: where it is used most.</summary>
+    public required PierStand Along { get; init; }
+
     /// <summary>Foot, middle and head of the pier.</summary>
     public required Sequence<PierLevel> Levels { get; init; }
 
@@ -106,6 +121,28 @@ public sealed record PierStress
 /// <param name="Mean">Most mean compression, Pa.</param>
 /// <param name="Edge">Most upright compression of a patch in this row, Pa.</param>
 public readonly record struct PierLevel(double Height, double Area, double Mean, double Edge);
+
+/// <summary>Whether a pier passes its forces on without tension, at one level in one case.</summary>
+/// <param name="Mode"><c>tipping</c>: how far the force stands off the middle, m; <c>sliding</c> and <c>cracking</c>: the force along a level cut, N.</param>
+/// <param name="Asked">How far off, or how hard.</param>
+/// <param name="Holds">What it stands.</param>
+/// <param name="Load">What presses there, N; negative where it pulls.</param>
+/// <param name="Height">Of the section, m.</param>
+/// <param name="Thickness">Of the wall there, m.</param>
+/// <param name="Area">Of cob there, m2.</param>
+/// <param name="Case">In which case.</param>
+public sealed record PierStand(string Mode, double Asked, double Holds, double Load, double Height, double Thickness, double Area, WallCase Case)
+{
+    /// <summary>What is asked over what it stands.</summary>
+    public double Use => Holds > 0 ? Asked / Holds : Asked > 0 ? double.PositiveInfinity : 0;
+}
+
+/// <summary>Cob under an end of a header.</summary>
+/// <param name="Opening">Name of the opening.</param>
+/// <param name="Left">Whether it is the end before the opening, clockwise: the left one seen from inside.</param>
+/// <param name="Pressure">Most upright compression of either face just under it, as a mean over a patch, Pa.</param>
+/// <param name="Case">In which case.</param>
+public sealed record HeaderStress(string Opening, bool Left, double Pressure, WallCase Case);
 
 /// <summary>Cob under a pole.</summary>
 /// <param name="Name">Of the landing.</param>

@@ -14,7 +14,7 @@ internal sealed class WallAnswers
     /// <summary>Means of the sheet for each unit load.</summary>
     public required double[][] Fields { get; init; }
 
-    /// <summary>Forces in the sections of all piers, one after the other, for each unit load.</summary>
+    /// <summary>What the sections of all piers pass on, one after the other, <see cref="PierSections.Parts"/> numbers each, for each unit load.</summary>
     public required double[][] Forces { get; init; }
 
     /// <summary>How far each node of the foot moves up, for each unit load, m.</summary>
@@ -30,12 +30,12 @@ internal sealed class WallAnswers
         return new WallAnswers(answers, new ModelChecks(answers.Max(a => ReactionError(body.Model, a)), residual, Reciprocity(answers, basis)))
         {
             Fields = [.. stresses.Select(sheet.Means)],
-            Forces = [.. stresses.Select(s => ForcesOf(piers, body, s))],
+            Forces = [.. stresses.Select(s => ForcesOf(piers, body, sheet, s))],
             Foot = [.. answers.Select(a => Array.ConvertAll(springs, node => a.Displacement.At(node).Z))],
         };
     }
 
-    public static double[] ForcesOf(PierSections[] piers, WallBody body, CellStress stress) => [.. piers.SelectMany(p => p.Forces(body, stress))];
+    public static double[] ForcesOf(PierSections[] piers, WallBody body, WallSheet sheet, CellStress stress) => [.. piers.SelectMany(p => p.Actions(body, sheet, stress))];
 
     /// <summary>The forces of the springs and the loads together, over the sum of the loads' sizes.</summary>
     private static double ReactionError(SolidModel model, SolidAnswer answer)

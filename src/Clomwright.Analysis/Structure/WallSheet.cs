@@ -100,6 +100,31 @@ internal sealed class WallSheet
         return share;
     }
 
+    /// <summary>How fast the upright stress of a stack changes outward, Pa for each share of the thickness; 0 where one layer is left.</summary>
+    public double SlopeOf(CellStress stress, int stack)
+    {
+        Span<double> faces = stackalloc double[Parts];
+        double first = double.NaN, last = 0;
+        for (var j = 0; j < grid.Through; j++)
+        {
+            var cell = grid.Cell(stack / Rows, stack % Rows, j);
+            if (stress[cell] is not null)
+            {
+                var (t, half) = (Place(cell, j), (grid.T[j + 1] - grid.T[j]) / 2);
+                first = double.IsNaN(first) ? t - half : first;
+                last = t + half;
+            }
+        }
+
+        if (double.IsNaN(first))
+        {
+            return 0;
+        }
+
+        Faces(stress, stack, faces);
+        return (faces[4] - faces[1]) / (last - first);
+    }
+
     /// <summary>The straight line through the layers, by least squares weighted with what is solid, at both faces.</summary>
     private void Faces(CellStress stress, int stack, Span<double> faces)
     {

@@ -53,6 +53,7 @@ public static class FromPiers
             Along = along.Select((a, i) => a.Along is { } told ? told with { Address = stretches[i].Address } : null).OfType<PierAlong>().ToSequence(),
             Joints = whole.Joints(together, missing).ToSequence(),
             Overturning = whole.Overturning(together, missing),
+            Soil = SoilPush.Of(geometry, numbers, WallTopOf.DryCob, allowed).ToSequence(),
             Green = new GreenWalls(geometry, roof, numbers, earth).Build(),
             Wet = new WetFeet(geometry, piers, pressing, numbers, earth, cob).Of(stretches),
             Assumptions = numbers.Assumed(Leant),

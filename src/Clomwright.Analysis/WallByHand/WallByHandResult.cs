@@ -24,6 +24,9 @@ public sealed record WallByHandResult
     /// <summary>The whole house against turning over its outer edge.</summary>
     public required CheckedMember Overturning { get; init; }
 
+    /// <summary>A metre of wall against ground that is higher than its foot on one side: turning and sliding; none where the ground is lower.</summary>
+    public required Sequence<CheckedMember> Soil { get; init; }
+
     /// <summary>While it is built.</summary>
     public required GreenWall Green { get; init; }
 
@@ -37,7 +40,7 @@ public sealed record WallByHandResult
     public Sequence<Calculation> Calculations =>
     [
         .. Piers.SelectMany(p => new[] { p.Mean.How, p.Edge.How }).OfType<Calculation>(),
-        .. OutOfPlane.Concat(InPlane).Concat(Joints).Append(Overturning).Select(m => m.How).OfType<Calculation>(),
+        .. OutOfPlane.Concat(InPlane).Concat(Joints).Append(Overturning).Concat(Soil).Select(m => m.How).OfType<Calculation>(),
         .. Green.Calculations, .. Wet.Checks.Select(m => m.How).OfType<Calculation>(),
     ];
 }

@@ -11,7 +11,7 @@ internal static class OfStructure
 {
     private const int ZonesNamed = 4;
 
-    private static readonly string[] Rules = ["wall-edge-pressure", "wall-under-pole", "wall-tension", "wall-foot"];
+    private static readonly string[] Rules = ["wall-edge-pressure", "wall-under-pole", "wall-tension", "wall-foot", "wall-header-bearing", "wall-across", "wall-along", "wall-twist"];
 
     public static Sequence<CheckedDemand> Demands(Known<StructureResult> structure, MixResult mix) => structure.Value is { } wall
         ?
@@ -19,6 +19,9 @@ internal static class OfStructure
             .. wall.Piers.Select(p => Edge(wall, p, mix)),
             .. wall.Landings.Select(l => UnderPole(wall, l, mix)),
             Tension(wall), Foot(wall),
+            .. wall.Headers.Select(h => UnderHeader(wall, h, mix)),
+            .. wall.Piers.Select(p => Standing(wall, "wall-across", p, p.Across)), .. wall.Piers.Select(p => Standing(wall, "wall-along", p, p.Along)),
+            Twist(wall),
         ]
         : Rules.Select(rule => CheckedDemand.Unknown(rule, "wall", structure.NotChecked!)).ToSequence();
 
@@ -75,6 +78,55 @@ internal static class OfStructure
                 .. wall.Base.LiftedCase is { } one ? [Governs(one)] : (Message[])[],
             ],
         };
+
+    /// <summary>Named as the hand check names it, with the end.</summary>
+    private static CheckedDemand UnderHeader(StructureResult wall, HeaderStress header, MixResult mix) =>
+        CheckedDemand.Held("wall-header-bearing", $"{header.Opening}/header, {(header.Left ? "left" : "right")}", Pressure(header.Pressure), Pressure(mix.Strength.Allowable)) with
+        {
+            Missing = wall.Missing,
+            Notes = [Governs(header.Case), Grid(wall, WallPrecision.UnderPole), Cob(mix)],
+        };
+
+    /// <summary>The elastic wall shares by stiffness: what it asks of one pier more than that pier passes on goes to others once it gives way, so that a person answers.</summary>
+    private static CheckedDemand Standing(StructureResult wall, string rule, PierStress pier, PierStand stand)
+    {
+        var tips = stand.Mode == "tipping";
+        Amount Of(double value) => tips ? Amount.Metres(value) : new Amount(value, Dimension.Force);
+        return CheckedDemand.Held(rule, pier.Address, Of(stand.Asked), Of(stand.Holds)) with
+        {
+            Missing = wall.Missing,
+            Question = Message.Of(
+                $"study.ask.{rule}", ("pier", pier.Address), ("mode", new Message($"study.stand.{stand.Mode}")), ("asked", Of(stand.Asked)), ("holds", Of(stand.Holds)), ("height", Amount.Metres(stand.Height))),
+            Notes =
+            [
+                Governs(stand.Case),
+                Message.Of("study.demand.wall-stands", ("mode", new Message($"study.stand.{stand.Mode}")), ("height", Amount.Metres(stand.Height)), ("load", new Amount(stand.Load, Dimension.Force))),
+                new Message("study.demand.wall-elastic"),
+            ],
+        };
+    }
+
+    private static CheckedDemand Twist(StructureResult wall)
+    {
+        var layout = wall.Layout;
+        return CheckedDemand.Held("wall-twist", "wall", Amount.Number(layout.Ratio), Amount.Number(1)) with
+        {
+            Question = Message.Of(
+                "study.ask.wall-twist", ("ratio", Amount.Number(Math.Round(layout.Ratio, 2))), ("apart", Amount.Metres(layout.Apart)), ("side", Toward(layout)), ("bearing", new Amount(layout.Bearing, Dimension.Angle))),
+            Notes =
+            [
+                Message.Of("study.demand.wall-centres", ("apart", Amount.Metres(layout.Apart)), ("side", Toward(layout)), ("still", Amount.Number(Math.Round(layout.RatioStill, 2)))),
+                Message.Of("study.demand.wall-weak-way", ("bearing", new Amount(layout.Weakest, Dimension.Angle)), ("sway", Amount.Number(Math.Round(layout.Sway, 2)))),
+            ],
+        };
+    }
+
+    /// <summary>Bearing from the centre of mass to that of stiffness: openings let the wall go on the other side.</summary>
+    private static Amount Toward(WallLayout layout)
+    {
+        var away = Math.Atan2((layout.Stiffness - layout.Mass).East, (layout.Stiffness - layout.Mass).North);
+        return new Amount(away < 0 ? away + 2 * Math.PI : away, Dimension.Angle);
+    }
 
     private static Message At(double station, double height, bool outside) => Message.Of(
         outside ? "study.demand.wall-at-outside" : "study.demand.wall-at", ("station", Amount.Metres(station)), ("height", Amount.Metres(height)));

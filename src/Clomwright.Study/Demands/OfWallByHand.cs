@@ -14,7 +14,7 @@ namespace Clomwright.Study.Demands;
 /// </remarks>
 internal static class OfWallByHand
 {
-    private static readonly string[] Rules = ["pier-load", "pier-edge", "wall-out-of-plane", "wall-in-plane", "lift-joint", "house-overturning", "free-wall", "pole-drop", "wet-foot"];
+    private static readonly string[] Rules = ["pier-load", "pier-edge", "wall-out-of-plane", "wall-in-plane", "lift-joint", "house-overturning", "free-wall", "pole-drop", "wet-foot", "wall-soil"];
 
     /// <summary>Every demand of the wall; none for a house without a roof.</summary>
     /// <param name="house">The description.</param>
@@ -42,6 +42,7 @@ internal static class OfWallByHand
             InPlane(hand, missing),
             Joint(hand, missing),
             FromResults.Member(hand.Overturning, missing),
+            .. hand.Soil.Select(m => FromResults.Member(m, null) with { Notes = m.Check.Value is { } check ? [new Message("study.demand.soil-alone"), .. FromResults.Unsure(check)] : [] }),
             .. hand.Green.Free.Select(m => Free(house, hand, m)),
             Drop(hand),
             Wet(hand, missing),

@@ -27,6 +27,22 @@ internal static partial class Candidates
         ? new Edit.Several([new Edit.ChangeStem(stem), new Edit.ChangeTrench(trench with { Width = trench.Width + wider })])
         : new Edit.ChangeStem(stem);
 
+    /// <summary>The stem raised until the cob begins over the ground, the wall with it; or the ground taken down to the stem.</summary>
+    private static IEnumerable<Edit> StemOverGrade(Need need)
+    {
+        if (need.House.Site.Grade is not { } grade || grade <= need.House.Stem.Top)
+        {
+            return [];
+        }
+
+        var (stem, wall, by) = (need.House.Stem, need.House.Wall, grade - need.House.Stem.Top);
+        return
+        [
+            new Edit.Several([new Edit.ChangeStem(stem with { Top = grade }), new Edit.ChangeWall(wall with { Top = wall.Top + by })]),
+            new Edit.ChangeSite(need.House.Site with { Grade = stem.Top }),
+        ];
+    }
+
     /// <summary>A wider trench, then a deeper one for the load to spread in, then both, then a wider stem too.</summary>
     private static IEnumerable<Edit> WiderTrench(Need need)
     {

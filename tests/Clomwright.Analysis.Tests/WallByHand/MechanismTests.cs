@@ -172,4 +172,26 @@ public sealed class MechanismTests
         double Most(House house) => PierTests.Of(house).Hand.InPlane.Max(m => m.Check.Value!.Use);
         Assert.True(Most(With(130, 155, 180, 205, 230)) > Most(With(0, 72, 144, 216, 288)));
     }
+
+    // Rank independent: 0.7 m of ground (30 degrees, 1900 kg/m3) against a plumb wall of 0.4 by 2.2 m: P = 0.5 x 1900 x 9.80665 x 0.49/2 = 2282.5 N, turning 532.6 Nm; W = 14 000 x 0.88 = 12 320 N holds
+    // 12 320 x (0.2 - 12 320/(1.7 f_a)) and slides at 0.4 W. Worked here.
+    [Fact]
+    public void GroundOnOneSide_TurnsAndSlidesAMetreOfWall()
+    {
+        var house = Houses.Round(Length.FromMillimetres(4800)) with
+        {
+            Wall = new Wall(Length.FromMillimetres(2400), Length.FromMillimetres(400)), Stem = new Stem(Length.FromMillimetres(500), Length.FromMillimetres(200)),
+            Site = new Site { Grade = Length.FromMillimetres(900), Soil = new Soil { Friction = new Angle(30), Density = new Density(1900) } },
+        };
+        const double allowed = 150e3;
+        var checks = SoilPush.Of(FromBuilding.Of(house), WallNumbers.Of([]), 14_000, new Cited<double>(allowed, Sources.Get("mechanics"), Tag.Assumed)).ToList();
+        var push = 0.5 * 1900 * 9.80665 * 0.7 * 0.7 / 2;
+        Near.Relative(push * 0.7 / 3, checks[0].Check.Value!.Demand.Si, 1e-9);
+        Near.Relative(12_320 * (0.2 - 12_320 / (1.7 * allowed)), checks[0].Check.Value!.Capacity.Si, 1e-9);
+        Near.Relative(push, checks[1].Check.Value!.Demand.Si, 1e-9);
+        Near.Relative(0.4 * 12_320, checks[1].Check.Value!.Capacity.Si, 1e-9);
+        Printed.Holds([.. checks.Select(c => c.How!)]);
+        Assert.Empty(SoilPush.Of(FromBuilding.Of(house with { Site = new Site { Grade = Length.FromMillimetres(200) } }), WallNumbers.Of([]), 14_000, new Cited<double>(allowed, Sources.Get("mechanics"), Tag.Assumed)));
+        Assert.False(Assert.Single(SoilPush.Of(FromBuilding.Of(house with { Site = new Site() }), WallNumbers.Of([]), 14_000, new Cited<double>(allowed, Sources.Get("mechanics"), Tag.Assumed))).Check.Is);
+    }
 }

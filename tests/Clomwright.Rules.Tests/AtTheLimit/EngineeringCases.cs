@@ -70,6 +70,20 @@ internal static class EngineeringCases
         Wall("wall-under-pole", "pole 3", "cob under a pole pressed with all that it is allowed", new Amount(80_000, Dimension.Stress), 1e-3),
         Wall("wall-tension", "wall", "tension as high as is not looked into", new Amount(20_000, Dimension.Stress), 1e-3),
         Wall("wall-foot", "wall", "no case in which nothing holds the foot", Amount.Count(0), 1),
+        new LimitCase("wall-model", "wall-header-bearing", "door/header, left", "cob under a header pressed with all that it is allowed", _ => Headed)
+        {
+            Demand = side => At("wall-header-bearing", "door/header, left", new Amount(160_000, Dimension.Stress), side * 1e-3),
+        },
+        Wall("wall-across", "pier door|window", "a force as far off the middle as a pier passes on", Amount.Metres(0.18), 1e-9),
+        Wall("wall-along", "pier door|window", "a pier pushed along itself with all that its joint holds", new Amount(3_500, Dimension.Force), 1e-5),
+        new LimitCase("wall-model", "wall-twist", "wall", "a top one side of which moves 1.2 times the mean", _ => Headed)
+        {
+            Demand = side => CheckedDemand.Held("wall-twist", "wall", Amount.Number(1.2 + side * 1e-9), Amount.Number(1)),
+        },
+        new LimitCase("engineering", "wall-soil", "turning", "ground that turns a metre of wall with all that it weighs", _ => Shed with { Site = Shed.Site with { Grade = Length.FromFeet(3) } })
+        {
+            Demand = side => CheckedDemand.Held("wall-soil", "turning", new Amount(2_500 + side * 1e-5, Dimension.Moment), new Amount(2_500, Dimension.Moment)),
+        },
         Wall("wall-collapse", "wall", "an earthquake that asks for all that the blocks bear", Amount.Fraction(0.3), 1e-9),
         Measure("drain-fall", "trench", "a trench laid at 1/8 in per ft", side => new Amount(1.0 / 96 - side * 1e-9, Dimension.Slope)),
         Measure("lime-coat", "outside face, scratch coat", "a lime coat of 12 mm", side => Length.FromMillimetres(12) + new Length(side)),

@@ -43,7 +43,7 @@ internal sealed unsafe class FrontSubstitution(ISheetMatrix matrix, int lanes, d
         for (var strip = 0; strip < front.PivotStrips; strip++)
         {
             SubtractProduct(front, strip, rows, strip * Tiles.Side);
-            DiagonalTile.Multiply(front.Tile(strip, strip), rows + strip * Tiles.Side * lanes, lanes, transposed: false);
+            Multiply(front.Tile(strip, strip), rows + strip * Tiles.Side * lanes, transposed: false);
         }
 
         for (var strip = front.PivotStrips; strip < front.Strips; strip++)
@@ -71,23 +71,23 @@ internal sealed unsafe class FrontSubstitution(ISheetMatrix matrix, int lanes, d
         var strip = front.PivotStrips;
         if (lanes == 1)
         {
-            for (; strip + 1 < front.Strips; strip += 2)
+            for (; strip + 3 < front.Strips; strip += 4)
             {
-                Substitution.AddTransposedPair(s, front.Strip(strip), x + (long)strip * Tiles.Side, pivotRows);
+                Substitution.AddTransposedFour(s, front.Strip(strip), x + (long)strip * Tiles.Side, pivotRows);
             }
         }
 
         for (; strip < front.Strips; strip++)
         {
-            AddTransposed(s, front.Strip(strip), x + (long)strip * Tiles.Side * lanes, pivotRows);
+            AddTransposed(s, front.Strip(strip), x + (long)strip * Tiles.Side * lanes, pivotRows, front.Strip(strip) + (long)pivotRows * Tiles.Side);
         }
 
         for (strip = front.PivotStrips - 1; strip >= 0; strip--)
         {
             var row = (long)strip * Tiles.Side;
             SubtractSums(x + row * lanes, s + row * sums);
-            DiagonalTile.Multiply(front.Tile(strip, strip), x + row * lanes, lanes, transposed: true);
-            AddTransposed(s, front.Strip(strip), x + row * lanes, strip * Tiles.Side);
+            Multiply(front.Tile(strip, strip), x + row * lanes, transposed: true);
+            AddTransposed(s, front.Strip(strip), x + row * lanes, strip * Tiles.Side, front.Strip(Math.Max(0, strip - 1)));
         }
 
         for (var i = 0; i < front.Pivots.Length; i++)
@@ -120,15 +120,27 @@ internal sealed unsafe class FrontSubstitution(ISheetMatrix matrix, int lanes, d
         }
     }
 
-    private void AddTransposed(double* s, double* strip, double* x, int depth)
+    private void AddTransposed(double* s, double* strip, double* x, int depth, double* next)
     {
         if (lanes == 1)
         {
-            Substitution.AddTransposed(s, strip, x, depth);
+            Substitution.AddTransposed(s, strip, x, depth, next);
         }
         else
         {
             Substitution.AddTransposedLanes(s, strip, x, depth);
+        }
+    }
+
+    private void Multiply(double* tile, double* x, bool transposed)
+    {
+        if (lanes == 1)
+        {
+            DiagonalTile.Multiply(tile, x, transposed);
+        }
+        else
+        {
+            DiagonalTile.MultiplyLanes(tile, x, transposed);
         }
     }
 
@@ -158,7 +170,14 @@ internal sealed unsafe class FrontSubstitution(ISheetMatrix matrix, int lanes, d
 
     private void Gather(double[] vector, int column, double* row)
     {
-        foreach (var place in matrix.Active(column))
+        var active = matrix.Active(column);
+        if (active.Length == places)
+        {
+            vector.AsSpan(column * places * lanes, places * lanes).CopyTo(new Span<double>(row, places * lanes));
+            return;
+        }
+
+        foreach (var place in active)
         {
             for (var lane = 0; lane < lanes; lane++)
             {
@@ -169,7 +188,14 @@ internal sealed unsafe class FrontSubstitution(ISheetMatrix matrix, int lanes, d
 
     private void Scatter(int column, double* row)
     {
-        foreach (var place in matrix.Active(column))
+        var active = matrix.Active(column);
+        if (active.Length == places)
+        {
+            new Span<double>(row, places * lanes).CopyTo(answer.AsSpan(column * places * lanes));
+            return;
+        }
+
+        foreach (var place in active)
         {
             for (var lane = 0; lane < lanes; lane++)
             {

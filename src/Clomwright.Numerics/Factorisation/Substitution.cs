@@ -1,5 +1,6 @@
 using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
+using System.Runtime.Intrinsics.X86;
 
 namespace Clomwright.Numerics.Factorisation;
 
@@ -10,6 +11,9 @@ internal static unsafe class Substitution
 
     /// <summary>Lanes of a block of vectors.</summary>
     public const int Lanes = 8;
+
+    /// <summary>Numbers between what is read and what is asked of memory meanwhile: the processor's own guesses end with each page.</summary>
+    private const int Ahead = 256;
 
     /// <summary>w := w - A y for one strip A of <paramref name="depth"/> columns and one vector.</summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
@@ -31,31 +35,48 @@ internal static unsafe class Substitution
         (Vector256.Load(w + 4) - (high + highOdd)).Store(w + 4);
     }
 
-    /// <summary>s[k] := s[k] + (products of column k of A with x, four partial sums), for one strip A and one vector.</summary>
+    /// <summary>
+    /// s[k] := s[k] + (products of column k of A with x, four partial sums), for one strip A and one vector. Meanwhile as many numbers from
+    /// <paramref name="next"/> on are brought near.
+    /// </summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    public static void AddTransposed(double* s, double* a, double* x, int depth)
+    public static void AddTransposed(double* s, double* a, double* x, int depth, double* next)
     {
         var (low, high) = (Vector256.Load(x), Vector256.Load(x + 4));
-        for (var k = 0; k < depth; k++, a += Side, s += 4)
+        for (var k = 0; k < depth; k++, a += Side, next += Side, s += 4)
         {
+            Fetch(next);
             var sum = Vector256.FusedMultiplyAdd(Vector256.Load(a), low, Vector256.Load(s));
             Vector256.FusedMultiplyAdd(Vector256.Load(a + 4), high, sum).Store(s);
         }
     }
 
-    /// <summary>As <see cref="AddTransposed"/> for two strips that lie one after the other, which saves half of the traffic with the sums.</summary>
+    /// <summary>As <see cref="AddTransposed"/> for four strips that lie one after the other, which saves most of the traffic with the sums.</summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    public static void AddTransposedPair(double* s, double* a, double* x, int depth)
+    public static void AddTransposedFour(double* s, double* a, double* x, int depth)
     {
-        var (low, high) = (Vector256.Load(x), Vector256.Load(x + 4));
-        var (nextLow, nextHigh) = (Vector256.Load(x + 8), Vector256.Load(x + 12));
+        var (a0, a1) = (Vector256.Load(x), Vector256.Load(x + 4));
+        var (b0, b1) = (Vector256.Load(x + 8), Vector256.Load(x + 12));
+        var (c0, c1) = (Vector256.Load(x + 16), Vector256.Load(x + 20));
+        var (d0, d1) = (Vector256.Load(x + 24), Vector256.Load(x + 28));
         var b = a + Side * depth;
-        for (var k = 0; k < depth; k++, a += Side, b += Side, s += 4)
+        var c = b + Side * depth;
+        var d = c + Side * depth;
+        for (var k = 0; k < depth; k++, a += Side, b += Side, c += Side, d += Side, s += 4)
         {
-            var sum = Vector256.FusedMultiplyAdd(Vector256.Load(a), low, Vector256.Load(s));
-            sum = Vector256.FusedMultiplyAdd(Vector256.Load(a + 4), high, sum);
-            sum = Vector256.FusedMultiplyAdd(Vector256.Load(b), nextLow, sum);
-            Vector256.FusedMultiplyAdd(Vector256.Load(b + 4), nextHigh, sum).Store(s);
+            Fetch(a + Ahead);
+            Fetch(b + Ahead);
+            Fetch(c + Ahead);
+            Fetch(d + Ahead);
+            var sum = Vector256.FusedMultiplyAdd(Vector256.Load(a), a0, Vector256.Load(s));
+            var other = Vector256.Load(c) * c0;
+            sum = Vector256.FusedMultiplyAdd(Vector256.Load(a + 4), a1, sum);
+            other = Vector256.FusedMultiplyAdd(Vector256.Load(c + 4), c1, other);
+            sum = Vector256.FusedMultiplyAdd(Vector256.Load(b), b0, sum);
+            other = Vector256.FusedMultiplyAdd(Vector256.Load(d), d0, other);
+            sum = Vector256.FusedMultiplyAdd(Vector256.Load(b + 4), b1, sum);
+            other = Vector256.FusedMultiplyAdd(Vector256.Load(d + 4), d1, other);
+            (sum + other).Store(s);
         }
     }
 
@@ -87,6 +108,15 @@ internal static unsafe class Substitution
                 odd = Vector256.FusedMultiplyAdd(Vector256.Create(column[7]), x7, odd);
                 (even + odd).Store(sum);
             }
+        }
+    }
+
+    /// <summary>Asks memory for a cache line; harmless wherever it points.</summary>
+    private static void Fetch(double* line)
+    {
+        if (Sse.IsSupported)
+        {
+            Sse.Prefetch0(line);
         }
     }
 }

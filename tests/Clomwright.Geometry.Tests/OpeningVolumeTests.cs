@@ -120,7 +120,7 @@ public sealed class OpeningVolumeTests
     [InlineData(OpeningShape.Round)]
     public void StraightJambs_InARoundLeaningWall_DisplaceTheIndependentVolume(OpeningShape shape)
     {
-        // Independent. 1e-6 is what the issue asks of openings.
+        // Independent. 1e-6 is the aim for openings.
         var g = FromBuilding.Of(Round with { Openings = [Window(shape)] });
         Assert.Empty(g.Diagnostics);
         Assert.Equal(1, g.Measures.OpeningVolume / CartesianVolume(g, shape, 0, 0, 0, 0, 120), 1e-6);

@@ -42,7 +42,7 @@ public sealed class WallVolumeTests
     public void OvalTaperedWall_Volume_EqualsAnIndependentIntegral()
     {
         // Independent: areas of both faces from x dy over the ellipse's own parameter (trapezoid rule, spectral for periodic functions), then
-        // Simpson's rule over height. No arc length, no Steiner formula. 1e-9 is what the issue asks; seen is rounding.
+        // Simpson's rule over height. No arc length, no Steiner formula. 1e-9 is the aim; seen is rounding.
         double a = 2.4, b = 1.8;
         var geometry = FromBuilding.Of(Tapered(Houses.Oval(Length.FromMillimetres(4800), Length.FromMillimetres(3600))));
         var (z0, z1) = (geometry.Wall.Base.Metres, geometry.Wall.Top.Metres);

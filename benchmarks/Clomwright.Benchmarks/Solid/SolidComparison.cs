@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using System.Globalization;
 
 namespace Clomwright.Benchmarks.Solid;
@@ -14,10 +13,8 @@ internal static class SolidComparison
         var withSciPy = arguments.Contains("--scipy");
         var sizes = SolidSize.All.Where(size => arguments.Contains(size.Name)).ToArray();
         using var folder = new TemporaryFolder();
-        var cholmod = Path.Combine(folder.Path, "cholmod_peer");
-        if (!Compile(Path.Combine(AppContext.BaseDirectory, "Peers", "cholmod_peer.c"), cholmod))
+        if (CholmodPeer.Compile(folder.Path) is not { } cholmod)
         {
-            Console.Error.WriteLine("The CHOLMOD peer did not compile: it needs cc and libsuitesparse-dev.");
             return 1;
         }
 
@@ -35,9 +32,9 @@ internal static class SolidComparison
         var (matrix, solution) = (Path.Combine(folder, $"{size.Name}.matrix"), Path.Combine(folder, $"{size.Name}.solution"));
         using var ours = Ours(size, matrix);
         ours.Ask("drag");
-        using var single = new Peer(cholmod, [matrix, solution], ("OMP_NUM_THREADS", "1"), ("OMP_WAIT_POLICY", "passive"));
-        using var both = new Peer(cholmod, [matrix, solution], ("OMP_NUM_THREADS", "2"), ("OMP_WAIT_POLICY", "passive"));
-        var peers = new[] { "amd", "metis", "nesdis" }.SelectMany(order => new[] { (Name: $"{order}, 1 thread", Order: order, Peer: single), (Name: $"{order}, 2 threads", Order: order, Peer: both) })
+        using var single = CholmodPeer.Start(cholmod, matrix, solution, threads: 1);
+        using var both = CholmodPeer.Start(cholmod, matrix, solution, threads: 2);
+        var peers = CholmodPeer.Orders.SelectMany(order => new[] { (Name: $"{order}, 1 thread", Order: order, Peer: single), (Name: $"{order}, 2 threads", Order: order, Peer: both) })
             .ToDictionary(peer => peer.Name, peer => (peer.Order, peer.Peer, Runs: new List<double[]>()));
         var (drags, fulls, streams) = (new List<double[]>(), new List<double[]>(), new List<double[]>());
         for (var round = 0; round < rounds; round++)
@@ -109,18 +106,4 @@ internal static class SolidComparison
     private static Peer Ours(SolidSize size, string matrix) => new(
         Environment.ProcessPath!,
         (string[])[.. Path.GetFileNameWithoutExtension(Environment.ProcessPath!) == "dotnet" ? [Environment.GetCommandLineArgs()[0]] : Array.Empty<string>(), "solid-child", size.Name, matrix]);
-
-    private static bool Compile(string source, string program)
-    {
-        using var compiler = Process.Start("cc", ["-O2", "-I/usr/include/suitesparse", source, "-lcholmod", "-o", program]);
-        compiler.WaitForExit();
-        return compiler.ExitCode == 0;
-    }
-
-    private sealed class TemporaryFolder : IDisposable
-    {
-        public string Path { get; } = Directory.CreateTempSubdirectory("clomwright-benchmark").FullName;
-
-        public void Dispose() => Directory.Delete(Path, recursive: true);
-    }
 }

@@ -144,7 +144,7 @@ public sealed class StructureTests
         Assert.NotNull(Solved(Houses.HeronPoint with { Site = Houses.HeronPoint.Site with { Grade = null } }, new WallFineness(4000, 2)).Value!.Missing);
     }
 
-    // Rank property: what holds a body holds its loads, and the work of one load on another's displacements is the same both ways (Betti). 1e-9 as the issue asks; seen 1e-13.
+    // Rank property: what holds a body holds its loads, and the work of one load on another's displacements is the same both ways (Betti). 1e-9 is the aim; seen 1e-13.
     [Fact]
     public void HeronPoint_HoldsItsLoads()
     {
@@ -189,7 +189,7 @@ public sealed class StructureTests
         Near.Relative(straight.TensionMost, turned.TensionMost, 1e-7);
     }
 
-    // Rank property: a door moved away and back leaves no trace. 1e-10 as the issue asks.
+    // Rank property: a door moved away and back leaves no trace. 1e-10 is the aim.
     [Fact]
     public void DoorMovedAndBack_LeavesNoTrace()
     {

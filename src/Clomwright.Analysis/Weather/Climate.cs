@@ -34,6 +34,9 @@ public sealed record ClimateMonth(int Number, double High, double Low, double De
 /// <param name="Source">Of the numbers.</param>
 public sealed record Climate(string Key, string Place, double Latitude, double Elevation, Sequence<ClimateMonth> Months, Source Source)
 {
+    /// <summary>What is known of single days; null where only monthly means are.</summary>
+    public ClimateDays? Daily { get; init; }
+
     private static readonly FrozenDictionary<string, Climate> Known = Load();
 
     /// <summary>Every known climate, by key.</summary>
@@ -59,6 +62,6 @@ public sealed record Climate(string Key, string Place, double Latitude, double E
         return new(
             root.GetProperty("key").GetString()!, root.GetProperty("place").GetString()!, root.GetProperty("latitude").GetDouble(), root.GetProperty("elevationM").GetDouble(),
             Enumerable.Range(0, 12).Select(i => new ClimateMonth(i + 1, high[i], low[i], dew[i], wind[i], sun[i], rain[i], wet[i])).ToSequence(),
-            Sources.Get(root.GetProperty("source").GetString()!));
+            Sources.Get(root.GetProperty("source").GetString()!)) { Daily = ClimateDays.Read(root) };
     }
 }

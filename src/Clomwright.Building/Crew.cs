@@ -13,6 +13,19 @@ public enum Skill
     Skilled,
 }
 
+/// <summary>What is there when the crew comes.</summary>
+public enum WorkBegins
+{
+    /// <summary>A dry stem that carries: the first lift is laid on the first day.</summary>
+    Wall,
+
+    /// <summary>A filled trench: the stem is built first.</summary>
+    Stem,
+
+    /// <summary>Ground.</summary>
+    Trench,
+}
+
 /// <summary>Who builds, and when.</summary>
 /// <param name="People">How many.</param>
 /// <param name="Skill">How practised.</param>
@@ -23,4 +36,7 @@ public sealed record Crew(int People, Skill Skill, DateOnly Start, int DaysPerWe
 {
     /// <summary>Day on which the roof's first pole is to land on the wall; null where nobody has said.</summary>
     public DateOnly? RoofOn { get; init; }
+
+    /// <summary>What is there on the first day.</summary>
+    public WorkBegins Begins { get; init; }
 }

@@ -16,6 +16,7 @@ internal static class CommandLine
             NewVerb.Command(terminal),
             CheckVerb.Command(terminal),
             FiguresVerb.Command(terminal),
+            DaysVerb.Command(terminal),
             PapersVerb.Command(terminal),
         };
         var parsed = root.Parse(arguments);

@@ -22,6 +22,7 @@ public static class FiguresOf
         ("collapse", CollapseFigures.Of(study.Collapse)),
         ("finishes", FinishesFigures.Of(study.FinishesDried)),
         ("drying", DryingFigures.Of(study.Drying)),
+        ("days", DaysFigures.Of(study.Days)),
         ("freshCob", DryingFigures.Of(study.Fresh)),
         ("milestones", DryingFigures.Of(study.Milestones)),
         ("startMonths", DryingFigures.Of(study.StartMonths)),

@@ -2,6 +2,7 @@ using Clomwright.Analysis.Finishes;
 using Clomwright.Analysis.Foundation;
 using Clomwright.Analysis.Mix;
 using Clomwright.Analysis;
+using Clomwright.Analysis.Days;
 using Clomwright.Analysis.Drying;
 using Clomwright.Analysis.Roof;
 using Clomwright.Analysis.Collapse;
@@ -53,6 +54,11 @@ public sealed class HouseStudy
     private readonly TaskCompletionSource<Known<DryingResult>> dried = new();
     private readonly Lazy<Known<StartYear>> startMonths;
     private readonly Lazy<Known<WallCover>> cover;
+    private readonly Func<DaysWatch?, Known<DaysResult>> forecast;
+
+    /// <summary>What a forecast that somebody waited for came to.</summary>
+    private readonly TaskCompletionSource<Known<DaysResult>> foretold = new();
+    private readonly Lazy<Known<DaysResult>> days;
     private readonly Lazy<FinishesResult> plastered;
     private readonly Lazy<Sequence<Finding>> findings;
     private readonly Lazy<Sequence<Diagnostic>> diagnostics;
@@ -85,6 +91,8 @@ public sealed class HouseStudy
         drying = new(() => dried.Task.IsCompletedSuccessfully ? dried.Task.Result : dry(null));
         startMonths = new(() => StartMonthsOf(house, Geometry, Roof, Mix, Weather, earlier));
         cover = new(() => Analysis.Drying.Cover.Of(Geometry));
+        forecast = watch => DaysOf.Question(this).Value is { } asked ? FromDrying.Of(asked, watch) : DaysOf.Question(this).NotChecked!;
+        days = new(() => foretold.Task.IsCompletedSuccessfully ? foretold.Task.Result : forecast(null));
         plastered = new(() => Finishes.WithReady(PlasterOf(Drying)));
         diagnostics = new(() => [.. HouseDiagnostics.Of(House), .. Geometry.Diagnostics, .. FromWall.Remarks(Geometry), .. AssumedKeys.Remarks(House)]);
     }
@@ -171,6 +179,23 @@ public sealed class HouseStudy
 
     /// <summary>The same wall begun in each month of the year. Computed when somebody asks.</summary>
     public Known<StartYear> StartMonths => startMonths.Value;
+
+    /// <summary>When the job would be done, through a thousand seasons: a forecast, not permission.</summary>
+    public Known<DaysResult> Days => days.Value;
+
+    /// <summary>The same for somebody who waits; kept once it is there, so that nobody waits twice.</summary>
+    /// <param name="watch">Is told how far it is and may give up.</param>
+    /// <exception cref="OperationCanceledException">They gave up; the next who asks begins anew.</exception>
+    public Known<DaysResult> DaysFor(DaysWatch watch)
+    {
+        if (days.IsValueCreated)
+        {
+            return Days;
+        }
+
+        foretold.TrySetResult(forecast(watch));
+        return Days;
+    }
 
     /// <summary>What it takes to cover the wall until it has a roof.</summary>
     public Known<WallCover> Cover => cover.Value;

@@ -142,7 +142,8 @@ public static class FromWeather
     /// <param name="geometry">The placed house.</param>
     /// <param name="weather">The site's mean days.</param>
     /// <param name="known">Numbers that tests of the mix or the roof give.</param>
-    public static Known<BayModels> Reduced(HouseGeometry geometry, Known<WeatherResult> weather, Sequence<KnownNumber> known = default)
+    /// <param name="bays">Stretches of the wall; those of <see cref="DryingResult.Bays"/> where none are given.</param>
+    public static Known<BayModels> Reduced(HouseGeometry geometry, Known<WeatherResult> weather, Sequence<KnownNumber> known = default, Sequence<DryingBay> bays = default)
     {
         ArgumentNullException.ThrowIfNull(geometry);
         if (Missing(geometry, weather) is { } why)
@@ -151,7 +152,7 @@ public static class FromWeather
         }
 
         var inputs = Inputs.Of(geometry, known);
-        return new BayModels(Bays.Of(geometry).Select(bay =>
+        return new BayModels((bays.Count > 0 ? bays : Bays.Of(geometry)).Select(bay =>
             BayModel.Of(inputs.Numbers(DryingCase.Middle), geometry.House.Lifts.Method, inputs.Heights, inputs.Thickness, bay, weather.Value!, geometry.House.Crew!.Start.Month)).ToSequence());
     }
 

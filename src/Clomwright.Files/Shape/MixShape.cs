@@ -125,7 +125,8 @@ internal static class MixShape
         var days = Keys<Crew>.Needed("daysPerWeek", Whole, c => c.DaysPerWeek);
         var hours = Keys<Crew>.Needed("hoursPerDay", Number, c => c.HoursPerDay);
         var roof = Keys<Crew>.Maybe("roofOn", Date, c => c.RoofOn);
-        return new Thing<Crew>("crew", [people, skill, start, days, hours, roof],
-            v => new Crew(v.Of(people), v.Of(skill), v.Of(start), v.Of(days), v.Of(hours)) { RoofOn = v.Of(roof) });
+        var begins = Keys<Crew>.Or("begins", new WordForm<WorkBegins>(), c => c.Begins, WorkBegins.Wall);
+        return new Thing<Crew>("crew", [people, skill, start, days, hours, roof, begins],
+            v => new Crew(v.Of(people), v.Of(skill), v.Of(start), v.Of(days), v.Of(hours)) { RoofOn = v.Of(roof), Begins = v.Of(begins) });
     }
 }

@@ -1,0 +1,125 @@
+using Clomwright.Analysis.Drying;
+using Clomwright.Analysis.Weather.Seasons;
+using Clomwright.Building;
+using Clomwright.Evidence;
+using Clomwright.Numerics;
+
+namespace Clomwright.Analysis.Days;
+
+/// <summary>When a house would be done.</summary>
+public static class FromDrying
+{
+    /// <summary>Days looked at.</summary>
+    public const int Looked = 900;
+
+    private const double DayOfPace = 7;
+    private const ulong CrewStreams = 1UL << 40, DayPlaces = 1000;
+
+    /// <summary>Many seasons, and what they have in common.</summary>
+    /// <exception cref="OperationCanceledException">The one who waited gave up.</exception>
+    public static DaysResult Of(DaysQuestion asked, DaysWatch? watch = null)
+    {
+        ArgumentNullException.ThrowIfNull(asked);
+        var plan = PlanOf(asked);
+        var weather = new SeasonWeather(DailyTable.Of(asked.Weather.Climate), asked.Latitude * Math.PI / 180, new Philox(asked.Seed));
+        var outcomes = new SeasonOutcome[asked.Seasons];
+        var done = 0;
+        var options = new ParallelOptions { MaxDegreeOfParallelism = asked.Threads, CancellationToken = watch?.Cancelled ?? CancellationToken.None };
+        Parallel.For(0, asked.Seasons, options, () => new Room(), (season, _, room) =>
+        {
+            outcomes[season] = Season(asked, plan, weather, season, room);
+            var count = Interlocked.Increment(ref done);
+            if (count % 20 == 0)
+            {
+                watch?.Tell((double)count / asked.Seasons);
+            }
+
+            return room;
+        }, _ => { });
+        return Told(asked, plan, outcomes);
+    }
+
+    /// <summary>What every season has in common.</summary>
+    internal static SeasonPlan PlanOf(DaysQuestion asked) => new()
+    {
+        Crew = asked.Crew,
+        Amounts = asked.Amounts,
+        Tasks = WorkList.Of(asked.Amounts, asked.Numbers, asked.Crew.Begins),
+        CobAnHour = asked.Numbers["work-cob-" + asked.Crew.Skill switch { Skill.Beginner => "beginner", Skill.Skilled => "skilled", _ => "mixed" }] / DayOfPace,
+        LearningStart = asked.Crew.Skill == Skill.Skilled ? 1 : asked.Crew.Skill == Skill.Mixed ? (1 + asked.Numbers["work-learning-start"]) / 2 : asked.Numbers["work-learning-start"],
+        LearningDays = asked.Numbers["work-learning-days"],
+        Shoulder = asked.Numbers["work-shoulder"],
+        AboveShare = asked.Numbers["work-above-shoulder"],
+        RainStops = 1000 * asked.Numbers["work-rain-stops"],
+        ColdStops = asked.Numbers["work-cold-stops"],
+        Tarps = asked.Tarps,
+    };
+
+    private static SeasonOutcome Season(DaysQuestion asked, SeasonPlan plan, SeasonWeather weather, int season, Room room)
+    {
+        var start = asked.Crew.Start;
+        weather.Fill(season, start, room.Days, asked.Known);
+        for (var d = 0; d < Looked; d++)
+        {
+            room.Around[d] = DayWeather.Of(start.AddDays(d), room.Days[d], weather.Latitude, asked.Elevation);
+        }
+
+        return new SeasonRun(plan, Draw(asked, season), [.. asked.Sectors.Select(model => new BaySector(model))]).Run(room.Days, room.Around);
+    }
+
+    /// <summary>What a season draws beside its weather: factors by which paces differ, lognormal and with a middle of 1.</summary>
+    private static SeasonDraw Draw(DaysQuestion asked, int season)
+    {
+        var draws = new Philox(asked.Seed);
+        var stream = CrewStreams + (ulong)season;
+        double Factor(string spread, ulong place) => Math.Exp(asked.Numbers[spread] * draws.Normal(stream, place));
+        int? plaster = asked.Plaster is { Low: { } low, High: { } high }
+            // Fast and slow hold nine seasons of ten between them: 1.645 deviations to each side.
+            ? (int)Math.Ceiling(Math.Exp((Math.Log(low) + Math.Log(high)) / 2 + (Math.Log(high) - Math.Log(low)) / (2 * 1.645) * draws.Normal(stream, 1))) : null;
+        return new(Factor("work-cob-spread", 0), task => Factor("work-task-spread", 2 + (ulong)task), day => Factor("work-day-spread", DayPlaces + (ulong)day), plaster);
+    }
+
+    private static DaysResult Told(DaysQuestion asked, SeasonPlan plan, SeasonOutcome[] outcomes)
+    {
+        var lifts = asked.Amounts.Cob.Count;
+        var plastered = asked.Plaster is { Low: not null, High: not null };
+        var marks = plan.Tasks.Select((task, i) => (task, i)).Where(t => t.task.Hours > 0 && !t.task.IsAside && (plastered || t.task.Waits != WaitsFor.DryWall))
+            .Select(t => new Milestone(t.task.Key, Band(outcomes.Select(o => o.TaskDone[t.i]))));
+        Milestone[] top = lifts > 0 ? [new("wall-top", Band(outcomes.Select(o => o.LiftDone[lifts - 1])))] : [];
+        var before = plan.Tasks.Select(t => t.Key).TakeWhile(key => key != "beam").ToHashSet(StringComparer.Ordinal);
+        var ordered = marks.Where(m => before.Contains(m.Key)).Concat(top).Concat(marks.Where(m => !before.Contains(m.Key))).ToSequence();
+        var last = plan.Tasks.Select((task, i) => (task, i)).Where(t => t.task.Hours > 0 && (plastered || t.task.Waits != WaitsFor.DryWall)).Select(t => t.i).ToArray();
+        var finish = Band(outcomes.Select(o => last.Select(i => o.TaskDone[i]).Append(lifts > 0 ? o.LiftDone[lifts - 1] : 0) is var all && all.Any(d => d < 0) ? -1 : all.Max()));
+        return new()
+        {
+            Start = asked.Crew.Start,
+            Seasons = asked.Seasons,
+            Milestones = [.. ordered, new Milestone("finish", finish)],
+            Lifts = Enumerable.Range(0, lifts).Select(l => new LiftForecast(
+                l, Band(outcomes.Select(o => o.LiftDone[l])), outcomes.Average(o => o.LiftWorked[l]), outcomes.Average(o => o.LiftWaited[l]),
+                outcomes.Average(o => 2 * o.LiftWaited[l] > Math.Max(1, o.LiftWorked[l]) ? 1.0 : 0))).ToSequence(),
+            Finish = finish,
+            WeatherDays = outcomes.Average(o => o.WeatherDays),
+            FrostRisk = outcomes.Average(o => o.FrostDay >= 0 ? 1.0 : 0),
+            Tasks = plan.Tasks.Where(t => t.Hours > 0).ToSequence(),
+            CobHours = asked.Amounts.Cob.Select((lift, l) => lift.Sum() / plan.Pace(int.MaxValue, asked.Amounts.Heights[l]) + asked.Amounts.SetIn[l].Sum()).Sum(),
+            Assumptions = asked.Numbers.Assumptions,
+        };
+    }
+
+    /// <summary>Days that a share of the seasons do not pass; seasons that never came to it are the longest.</summary>
+    private static DayBand Band(IEnumerable<int> days)
+    {
+        var sorted = days.Select(d => d < 0 ? int.MaxValue : d).Order().ToArray();
+        int? At(double share) => sorted[Math.Clamp((int)Math.Ceiling(share * sorted.Length) - 1, 0, sorted.Length - 1)] is var day && day < int.MaxValue ? day : null;
+        return new(At(0.1), At(0.5), At(0.9));
+    }
+
+    /// <summary>Room for one season at a time.</summary>
+    private sealed class Room
+    {
+        public SeasonDay[] Days { get; } = new SeasonDay[Looked];
+
+        public BayDay[] Around { get; } = new BayDay[Looked];
+    }
+}

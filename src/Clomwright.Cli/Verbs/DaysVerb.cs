@@ -1,0 +1,68 @@
+using System.CommandLine;
+using Clomwright.Analysis.Days;
+using Clomwright.Evidence;
+using Clomwright.Study;
+
+namespace Clomwright.Cli.Verbs;
+
+/// <summary><c>clom days FILE</c>: when the job would be done, as a table that a terminal 80 wide can show.</summary>
+internal static class DaysVerb
+{
+    private const int Name = 22, Date = 13;
+
+    public static Command Command(Terminal terminal)
+    {
+        var file = new Argument<string>("FILE") { Description = CommandLine.Say("cli.file") };
+        var command = new Command("days", CommandLine.Say("cli.days")) { file };
+        command.SetAction((parsed, stop) => Task.FromResult(
+            HouseInput.Study(parsed.GetValue(file)!, StudyOptions.Quick, terminal) is { } study ? Report(study, terminal, stop) : ExitCode.WrongInput));
+        return command;
+    }
+
+    private static int Report(HouseStudy study, Terminal terminal, CancellationToken stop)
+    {
+        var units = study.House.Units;
+        var days = study.DaysFor(new DaysWatch(terminal.Progress, stop));
+        terminal.Progress(null);
+        if (days.Value is not { } forecast)
+        {
+            terminal.Say(Message.Of("cli.days.not", ("why", days.NotChecked!)), units);
+            return ExitCode.NotChecked;
+        }
+
+        string Say(Message message) => Phrasebook.English.Say(message, units);
+        var crew = study.House.Crew!;
+        terminal.Say(Message.Of("cli.days.head", ("name", study.House.Name), ("people", crew.People), ("hours", Amount.Number(crew.HoursPerDay)), ("days", crew.DaysPerWeek), ("start", crew.Start)), units);
+        terminal.Say(Message.Of("cli.days.seasons", ("n", forecast.Seasons)), units);
+        terminal.Results.WriteLine();
+        Row("", Say(new Message("cli.days.p10")), Say(new Message("cli.days.p50")), Say(new Message("cli.days.p90")), "");
+        var stem = forecast.Milestones.TakeWhile(m => m.Key != "wall-top").ToList();
+        stem.ForEach(Mark);
+        foreach (var lift in forecast.Lifts)
+        {
+            Band(Say(Message.Of("cli.days.lift", ("n", lift.Lift + 1))), lift.Closed, lift.ByDrying > 0 ? Say(Message.Of("cli.days.lift-waits", ("share", new Amount(lift.ByDrying, Dimension.Fraction)))) : "");
+        }
+
+        forecast.Milestones.Skip(stem.Count).ToList().ForEach(Mark);
+        terminal.Results.WriteLine();
+        terminal.Say(Message.Of("cli.days.weather", ("days", Amount.Number(Math.Round(forecast.WeatherDays, 1)))), units);
+        terminal.Say(Message.Of("cli.days.frost", ("share", new Amount(forecast.FrostRisk, Dimension.Fraction))), units);
+        if (forecast.Mark("plaster") is null)
+        {
+            terminal.Say(new Message("cli.days.no-plaster"), units);
+        }
+
+        terminal.Say(new Message("cli.days.not-law"), units);
+        terminal.Say(new Message("cli.no-substitute"), units);
+        return ExitCode.Met;
+
+        void Mark(Milestone mark) => Band(Say(new Message($"analysis.task.{mark.Key}")), mark.Days, "");
+
+        void Band(string name, DayBand band, string note) => Row(name, On(band.P10), On(band.P50), On(band.P90), note);
+
+        string On(int? day) => day is { } d ? Say(Message.Of("cli.days.date", ("date", forecast.Start.AddDays(d)))) : Say(new Message("cli.days.later"));
+
+        void Row(string name, string early, string middle, string late, string note) =>
+            terminal.Results.WriteLine($"{name,-Name}{early,-Date}{middle,-Date}{late,-Date}{note}".TrimEnd());
+    }
+}

@@ -42,7 +42,7 @@ internal static class BayComparison
         var faces = new Faces(numbers, earth);
         void Full()
         {
-            var days = new Days([faces.Day(weather.Day(6), bay.Normal)], new int[DayCount], earth.Full * earth.DryDensity);
+            var days = new DayPatterns([faces.Day(weather.Day(6), bay.Normal)], new int[DayCount], earth.Full * earth.DryDensity);
             var run = new BayRun(earth.Medium(), earth, WallRun.StrengthOf(numbers, earth), heights, thickness, numbers["drying-skin-depth"], numbers["drying-foot"]);
             for (var d = 0; d < DayCount; d += Apart)
             {

@@ -48,7 +48,7 @@ internal sealed class HourlyWall
     /// <summary>One bay from the first lift to the last day.</summary>
     public DiffusionStrip Simulate(Condition[][] conditions, double tolerance, double stepMax)
     {
-        var days = new Days(conditions, [.. Enumerable.Range(0, DayCount)], Earth.Full * Earth.DryDensity);
+        var days = new DayPatterns(conditions, [.. Enumerable.Range(0, DayCount)], Earth.Full * Earth.DryDensity);
         var strip = new DiffusionStrip(Medium, Grid) { Tolerance = tolerance, StepMax = stepMax };
         for (var lift = 0; lift < LiftCount; lift++)
         {

@@ -32,6 +32,12 @@ internal sealed class SeasonOutcome(int lifts, int tasks)
     }
 }
 
+/// <summary>What was worked on.</summary>
+/// <param name="Day">From the first, 0.</param>
+/// <param name="Task">Its key; <c>cob</c> for the wall itself.</param>
+/// <param name="Hours">Of one person.</param>
+internal readonly record struct WorkDone(int Day, string Task, double Hours);
+
 /// <summary>One season, day by day: weather, drying, people and tasks together.</summary>
 internal sealed class SeasonRun
 {
@@ -44,11 +50,16 @@ internal sealed class SeasonRun
     private readonly int[] lifts, taskDone, restUntil;
     private readonly double[] cobLeft, setLeft;
     private readonly SeasonOutcome outcome;
+    private readonly Action<WorkDone>? note;
     private int cobDays, lastLaid = -1;
 
-    public SeasonRun(SeasonPlan plan, SeasonDraw draw, IDryingSector[] sectors)
+    /// <param name="plan">What every season has in common.</param>
+    /// <param name="draw">What this one draws.</param>
+    /// <param name="sectors">How its wall dries.</param>
+    /// <param name="note">Is told what was worked on, day by day.</param>
+    public SeasonRun(SeasonPlan plan, SeasonDraw draw, IDryingSector[] sectors, Action<WorkDone>? note = null)
     {
-        (this.plan, this.draw, this.sectors) = (plan, draw, sectors);
+        (this.plan, this.draw, this.sectors, this.note) = (plan, draw, sectors, note);
         var tasks = plan.Tasks;
         after = [.. tasks.Select(t => t.After.Select(key => Enumerable.Range(0, tasks.Count).First(i => tasks[i].Key == key)).ToArray())];
         hoursLeft = [.. tasks.Select((t, i) => t.Hours * draw.Tasks(i))];
@@ -71,8 +82,7 @@ internal sealed class SeasonRun
     {
         for (var day = 0; day < weather.Length && !IsOver; day++)
         {
-            Work(day, weather[day]);
-            Frost(day, weather[day]);
+            // What was laid yesterday has dried for a day when the crew looks at it.
             for (var s = 0; s < sectors.Length && !IsBuilt; s++)
             {
                 if (lifts[s] > 0)
@@ -80,6 +90,9 @@ internal sealed class SeasonRun
                     sectors[s].Advance(surroundings[day]);
                 }
             }
+
+            Work(day, weather[day]);
+            Frost(day, weather[day]);
         }
 
         return outcome;
@@ -189,6 +202,7 @@ internal sealed class SeasonRun
 
         var done = Math.Min(most, hoursLeft[i]);
         hoursLeft[i] -= done;
+        note?.Invoke(new WorkDone(day, task.Key, done));
         if (hoursLeft[i] <= 1e-9)
         {
             Close(i, day);
@@ -221,8 +235,7 @@ internal sealed class SeasonRun
     /// <summary>Lays cob for a day, the lowest sectors first; the hours that it took.</summary>
     private double Lay(int day, double hours)
     {
-        var taken = 0.0;
-        var lift = lifts.Min();
+        var (taken, lift) = (0.0, lifts.Min());
         var pace = draw.Cob * draw.OfDay(day);
         Span<bool> closed = stackalloc bool[sectors.Length];
         while (taken < hours - 1e-9 && Next(closed) is >= 0 and var s)
@@ -251,11 +264,12 @@ internal sealed class SeasonRun
         {
             cobDays++;
             outcome.LiftWorked[lift]++;
+            note?.Invoke(new WorkDone(day, "cob", taken));
         }
 
-        if (taken < hours / 2)
+        if (taken < hours / 2 && !WallDone)
         {
-            outcome.LiftWaited[lift]++;
+            outcome.LiftWaited[lifts.Min()]++;
         }
 
         return taken;

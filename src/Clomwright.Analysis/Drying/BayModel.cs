@@ -128,7 +128,7 @@ public sealed class BayModel
     private static (double Mean, double Skin)[] Full(BayModel model, DryingNumbers numbers, Condition[] hours)
     {
         var run = new BayRun(model.Medium, model.Earth, model.Strength, model.Heights, model.Thickness, model.SkinDepth, model.Foot);
-        var days = new Days([hours], new int[FitDays], model.Earth.Full * model.Earth.DryDensity);
+        var days = new DayPatterns([hours], new int[FitDays], model.Earth.Full * model.Earth.DryDensity);
         run.Lay(model.LaidWater);
         run.Shelter(0, model.Forms);
         var seen = new (double Mean, double Skin)[FitDays];

@@ -65,7 +65,7 @@ internal sealed class BayRun
         other.laid.CopyTo(laid, 0);
     }
 
-    public void Advance(double from, double to, Days days) => strip.Advance(from, to, days);
+    public void Advance(double from, double to, DayPatterns days) => strip.Advance(from, to, days);
 
     /// <summary>Mean water content of a lift.</summary>
     public double Water(int lift) => strip.Mean(lift * RowsInLift, (lift + 1) * RowsInLift) / earth.DryDensity;

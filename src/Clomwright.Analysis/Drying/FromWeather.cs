@@ -181,8 +181,8 @@ public static class FromWeather
         int[] months = [.. Enumerable.Range(0, DaysLooked).Select(d => start.AddDays(d).Month - 1)];
         // A wall follows the air of a year, not of a month: its middle is months behind.
         var rest = earth.AtRest(Enumerable.Range(1, 12).Average(m => Mean(weather.Day(m))));
-        Days[] Around(Faces faces) =>
-            [.. bays.Select(bay => new Days([.. Enumerable.Range(1, 12).Select(m => faces.Day(weather.Day(m), bay.Normal))], months, earth.Full * earth.DryDensity))];
+        DayPatterns[] Around(Faces faces) =>
+            [.. bays.Select(bay => new DayPatterns([.. Enumerable.Range(1, 12).Select(m => faces.Day(weather.Day(m), bay.Normal))], months, earth.Full * earth.DryDensity))];
         return new WallRun(numbers, method, heights, thickness) { Most = most, Goal = goal ?? DryingGoal.Plaster, Joints = goal is null }.Run(Around(new(numbers, earth)), [.. Around(new(numbers, earth, roofed: true)).Select(d => d.Smoothed())], rest, step);
     }
 

@@ -59,7 +59,7 @@ internal sealed class WallRun
     /// <param name="roofed">What surrounds each bay from then on.</param>
     /// <param name="restWater">Water content at rest with the air of a day.</param>
     /// <param name="step">Called before each lift, true, and before each step of waiting, false.</param>
-    public WallDrying Run(IReadOnlyList<Days> days, IReadOnlyList<Days> roofed, double restWater, Action<bool>? step = null)
+    public WallDrying Run(IReadOnlyList<DayPatterns> days, IReadOnlyList<DayPatterns> roofed, double restWater, Action<bool>? step = null)
     {
         var medium = earth.Medium();
         BayRun New() => new(medium, earth, Strength, heights, thickness, numbers["drying-skin-depth"], numbers["drying-foot"]);
@@ -110,7 +110,7 @@ internal sealed class WallRun
     }
 
     /// <summary>Days until the topmost lift may take the next, and until its top no longer keys, if nothing is laid on it. Looked at every six hours, straight between.</summary>
-    private (double? Firm, double? Keys) Look(BayRun bay, double start, int lift, Days days)
+    private (double? Firm, double? Keys) Look(BayRun bay, double start, int lift, DayPatterns days)
     {
         var plastic = numbers["drying-plastic-limit"];
         var next = lift + 1 < heights.Length ? heights[lift + 1] : 0;
@@ -150,7 +150,7 @@ internal sealed class WallRun
         return from < 0 ? 0 : Math.Max(0, laidAt[from] + 1 - laidAt[lift]);
     }
 
-    private static void Go(BayRun[] bays, IReadOnlyList<Days> days, double from, double to, List<double>[][] water)
+    private static void Go(BayRun[] bays, IReadOnlyList<DayPatterns> days, double from, double to, List<double>[][] water)
     {
         for (var b = 0; b < bays.Length; b++)
         {
@@ -173,7 +173,7 @@ internal sealed class WallRun
     }
 
     private WallDrying Finish(
-        BayRun[] bays, IReadOnlyList<Days> days, IReadOnlyList<Days> roofed, double time, double restWater, List<(double, double[], double?[], double?[], double?)> windows, List<double>[][] water,
+        BayRun[] bays, IReadOnlyList<DayPatterns> days, IReadOnlyList<DayPatterns> roofed, double time, double restWater, List<(double, double[], double?[], double?[], double?)> windows, List<double>[][] water,
         Action<bool>? step)
     {
         double? roof = null, plaster = null;

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Globalization;
 using Clomwright.Analysis.Days;
 using Clomwright.Evidence;
 using Clomwright.Study;
@@ -8,7 +9,7 @@ namespace Clomwright.Cli.Verbs;
 /// <summary><c>clom days FILE</c>: when the job would be done, as a table that a terminal 80 wide can show.</summary>
 internal static class DaysVerb
 {
-    private const int Name = 22, Date = 13;
+    private const int Name = 22, Date = 14;
 
     public static Command Command(Terminal terminal)
     {
@@ -35,12 +36,12 @@ internal static class DaysVerb
         terminal.Say(Message.Of("cli.days.head", ("name", study.House.Name), ("people", crew.People), ("hours", Amount.Number(crew.HoursPerDay)), ("days", crew.DaysPerWeek), ("start", crew.Start)), units);
         terminal.Say(Message.Of("cli.days.seasons", ("n", forecast.Seasons)), units);
         terminal.Results.WriteLine();
-        Row("", Say(new Message("cli.days.p10")), Say(new Message("cli.days.p50")), Say(new Message("cli.days.p90")), "");
+        Row("", Say(new Message("cli.days.p10")), Say(new Message("cli.days.p50")), Say(new Message("cli.days.p90")), Say(new Message("cli.days.waits")));
         var stem = forecast.Milestones.TakeWhile(m => m.Key != "wall-top").ToList();
         stem.ForEach(Mark);
         foreach (var lift in forecast.Lifts)
         {
-            Band(Say(Message.Of("cli.days.lift", ("n", lift.Lift + 1))), lift.Closed, lift.ByDrying > 0 ? Say(Message.Of("cli.days.lift-waits", ("share", new Amount(lift.ByDrying, Dimension.Fraction)))) : "");
+            Band(Say(Message.Of("cli.days.lift", ("n", lift.Lift + 1))), lift.Closed, Say(Message.Of("cli.days.share", ("share", new Amount(Math.Round(lift.ByDrying, 2), Dimension.Fraction)))));
         }
 
         forecast.Milestones.Skip(stem.Count).ToList().ForEach(Mark);
@@ -60,7 +61,7 @@ internal static class DaysVerb
 
         void Band(string name, DayBand band, string note) => Row(name, On(band.P10), On(band.P50), On(band.P90), note);
 
-        string On(int? day) => day is { } d ? Say(Message.Of("cli.days.date", ("date", forecast.Start.AddDays(d)))) : Say(new Message("cli.days.later"));
+        string On(int? day) => day is { } d ? forecast.Start.AddDays(d).ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) : Say(new Message("cli.days.later"));
 
         void Row(string name, string early, string middle, string late, string note) =>
             terminal.Results.WriteLine($"{name,-Name}{early,-Date}{middle,-Date}{late,-Date}{note}".TrimEnd());

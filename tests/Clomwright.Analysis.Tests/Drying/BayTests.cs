@@ -46,7 +46,7 @@ public sealed class BayTests(ITestOutputHelper output)
     {
         var earth = WallRun.EarthOf(numbers);
         var faces = new Faces(numbers, earth);
-        var days = new Days([.. window.Select(d => faces.Day(d, normal))], [.. Enumerable.Range(0, window.Length)], earth.Full * earth.DryDensity);
+        var days = new DayPatterns([.. window.Select(d => faces.Day(d, normal))], [.. Enumerable.Range(0, window.Length)], earth.Full * earth.DryDensity);
         var run = new BayRun(earth.Medium(), earth, WallRun.StrengthOf(numbers, earth), heights, thickness, numbers["drying-skin-depth"], numbers["drying-foot"]);
         var (time, laid) = (0.0, WallRun.LaidWater(numbers, method));
         for (var lift = 0; lift < lifts; lift++)

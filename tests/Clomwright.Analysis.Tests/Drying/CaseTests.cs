@@ -60,7 +60,7 @@ public sealed class CaseTests(ITestOutputHelper output)
         var (faces, weather) = (new Faces(numbers, earth), Weather(climate));
         for (var b = 0; b < Two.Count; b++)
         {
-            var days = new Days([faces.Day(weather.Day(6), Two[b].Normal)], new int[20], earth.Full * earth.DryDensity);
+            var days = new DayPatterns([faces.Day(weather.Day(6), Two[b].Normal)], new int[20], earth.Full * earth.DryDensity);
             var bay = new BayRun(earth.Medium(), earth, WallRun.StrengthOf(numbers, earth), [height, height], [.4, .4], numbers["drying-skin-depth"], numbers["drying-foot"]);
             bay.Lay(WallRun.LaidWater(numbers, LiftMethod.Tossed));
             bay.Shelter(0, 1);

@@ -83,12 +83,12 @@ public sealed class FieldFactTests(ITestOutputHelper output)
 
     private static WeatherResult Mean(string climate) => FromSite.Of(Climate.Find(climate)!, Climate.Find(climate)!.Latitude, Climate.Find(climate)!.Elevation);
 
-    private static (BayRun Run, Days Days, Earth Earth) One(DryingNumbers numbers, Fact fact, int count)
+    private static (BayRun Run, DayPatterns Days, Earth Earth) One(DryingNumbers numbers, Fact fact, int count)
     {
         var earth = WallRun.EarthOf(numbers);
         var weather = Mean(fact.Climate);
         var faces = new Faces(numbers, earth, roofed: fact.Quantity == "rest");
-        var days = new Days(
+        var days = new DayPatterns(
             [.. Enumerable.Range(1, 12).Select(m => faces.Day(weather.Day(m), Math.PI / 2))], [.. Enumerable.Range(0, count).Select(d => fact.Start.AddDays(d).Month - 1)], earth.Full * earth.DryDensity);
         var run = new BayRun(earth.Medium(), earth, WallRun.StrengthOf(numbers, earth), fact.Lifts, [.. fact.Lifts.Select(_ => fact.Thickness)], 0.03, 1);
         run.Lay(WallRun.LaidWater(numbers, Enum.Parse<LiftMethod>(fact.Method, ignoreCase: true)));

@@ -54,7 +54,7 @@ public sealed class WholeWallTests
         var earth = WallRun.EarthOf(numbers);
         var faces = new Faces(numbers, earth);
         var weather = Of(Portland);
-        var days = new Days([.. Enumerable.Range(1, 12).Select(m => faces.Day(weather.Day(m), 1))], [.. Enumerable.Range(0, 60).Select(d => d / 30)], earth.Full * earth.DryDensity);
+        var days = new DayPatterns([.. Enumerable.Range(1, 12).Select(m => faces.Day(weather.Day(m), 1))], [.. Enumerable.Range(0, 60).Select(d => d / 30)], earth.Full * earth.DryDensity);
         var bay = new BayRun(earth.Medium(), earth, WallRun.StrengthOf(numbers, earth), [.3, .4, .3], [.5, .45, .4], .02, .6);
         var laid = bay.Lay(.25);
         bay.Advance(0, 10 * BayRun.Day, days);
@@ -74,7 +74,7 @@ public sealed class WholeWallTests
         var earth = WallRun.EarthOf(numbers);
         var faces = new Faces(numbers, earth);
         var weather = Of(Portland);
-        var days = new Days([.. Enumerable.Range(1, 12).Select(m => faces.Day(weather.Day(m), 1))], [.. Enumerable.Range(0, 40).Select(_ => 5)], earth.Full * earth.DryDensity);
+        var days = new DayPatterns([.. Enumerable.Range(1, 12).Select(m => faces.Day(weather.Day(m), 1))], [.. Enumerable.Range(0, 40).Select(_ => 5)], earth.Full * earth.DryDensity);
         double At(double chunk)
         {
             var bay = new BayRun(earth.Medium(), earth, WallRun.StrengthOf(numbers, earth), [.4], [.45], .02, .6);

@@ -4,7 +4,7 @@ namespace Clomwright.Analysis.Drying;
 
 /// <summary>Conditions of a stretch of days, each day one of some patterns of 24 hours; means over any stretch are exact.</summary>
 /// <remarks>Kept as running integrals, so a step of any length costs two look-ups.</remarks>
-public sealed class Days : ISurroundings
+public sealed class DayPatterns : ISurroundings
 {
     private const int Width = 14;
     private const double Hour = 3600;
@@ -18,7 +18,7 @@ public sealed class Days : ISurroundings
     /// <param name="patterns">24 conditions each.</param>
     /// <param name="patternOf">The pattern of each day.</param>
     /// <param name="full">State of a full surface, for every uptake among them.</param>
-    public Days(IReadOnlyList<Condition[]> patterns, int[] patternOf, double full)
+    public DayPatterns(IReadOnlyList<Condition[]> patterns, int[] patternOf, double full)
     {
         ArgumentNullException.ThrowIfNull(patterns);
         ArgumentNullException.ThrowIfNull(patternOf);
@@ -38,7 +38,7 @@ public sealed class Days : ISurroundings
     public int Count => patternOf.Length;
 
     /// <summary>The same days without their hours: each pattern is its own mean, for what is so slow that no hour shows.</summary>
-    public Days Smoothed()
+    public DayPatterns Smoothed()
     {
         var means = within.Select(sums =>
         {
@@ -47,7 +47,7 @@ public sealed class Days : ISurroundings
                 At(0), At(1), new(At(2), At(3), At(4), At(5), full), new(At(6), At(7), At(8), At(9), full), new(At(10), At(11), At(12), At(13), full));
             return Enumerable.Repeat(mean, 24).ToArray();
         }).ToArray();
-        return new Days(means, patternOf, full);
+        return new DayPatterns(means, patternOf, full);
     }
 
     /// <inheritdoc/>

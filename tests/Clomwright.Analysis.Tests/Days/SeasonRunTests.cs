@@ -1,0 +1,165 @@
+using Clomwright.Analysis.Days;
+using Clomwright.Analysis.Drying;
+using Clomwright.Analysis.Weather.Seasons;
+using Clomwright.Building;
+using Clomwright.Evidence;
+using CsCheck;
+
+namespace Clomwright.Analysis.Tests.Days;
+
+/// <summary>One season day by day.</summary>
+public sealed class SeasonRunTests
+{
+    private static readonly SeasonDay Fair = new(0, 20, 10, 18, 8, 2);
+    private static readonly SeasonDraw Certain = new(1, _ => 1, _ => 1, 30);
+
+    /// <summary>Cob that is firm and strong so many days after it was laid.</summary>
+    private sealed class Waiting(int firmAfter, int strongAfter) : IDryingSector
+    {
+        private int days;
+
+        public int Lifts { get; private set; }
+
+        public bool IsFirm => days >= firmAfter;
+
+        public bool CarriesRoof => days >= strongAfter;
+
+        public void Lay()
+        {
+            Assert.True(Lifts == 0 || IsFirm, "A lift on cob that cannot take it.");
+            (Lifts, days) = (Lifts + 1, 0);
+        }
+
+        public void Advance(in BayDay day) => days++;
+    }
+
+    private static SeasonPlan Small(int people = 4, double hours = 6, int week = 5) => Plan(
+        new Crew(people, Skill.Skilled, new DateOnly(2027, 6, 7), week, hours) { Begins = WorkBegins.Trench },
+        new JobAmounts
+        {
+            Cob = [[3.6], [2.4]], SetIn = [[4.0], [0.0]], Heights = [0.5, 1.5], PeopleForPole = 2, Coats = 24,
+            Rest = [new("trench", 9.6), new("rubble", 6), new("stem", 2), new("beam", 3), new("poles", 2), new("deck", 12), new("membrane", 12), new("soil", 1), new("floor", 6)],
+        });
+
+    private static SeasonPlan Plan(Crew crew, JobAmounts amounts)
+    {
+        var numbers = WorkNumbers.Of([new AssumedNumber("work-cob-skilled", 0.7)]);
+        return new()
+        {
+            Crew = crew, Amounts = amounts, Tasks = WorkList.Of(amounts, numbers, crew.Begins), CobAnHour = 0.1, LearningStart = 1, LearningDays = 2,
+            Shoulder = 1.4, AboveShare = 0.75, RainStops = 2, ColdStops = 4,
+        };
+    }
+
+    private static SeasonOutcome Run(SeasonPlan plan, Func<int, SeasonDay> weather, List<WorkDone>? journal = null, SeasonDraw? draw = null, int firm = 2, int strong = 5) =>
+        new SeasonRun(plan, draw ?? Certain, [.. plan.Amounts.Cob.Count > 0 ? plan.Amounts.Cob[0].Select(_ => new Waiting(firm, strong)) : []], journal is null ? null : journal.Add)
+            .Run([.. Enumerable.Range(0, 400).Select(weather)], new BayDay[400]);
+
+    private static int Done(SeasonPlan plan, SeasonOutcome outcome, string key) => outcome.TaskDone[plan.Tasks.ToList().FindIndex(t => t.Key == key)];
+
+    /// <summary>
+    /// Analytic, worked by hand: four people, six hours, Monday to Friday, from Monday 7 June (day 0): 24 hours a day. No rain, nothing uncertain; cob firm after two days and fit for the roof after five.
+    /// </summary>
+    [Fact]
+    public void A_small_house_is_built_as_worked_by_hand()
+    {
+        var plan = Small();
+        var outcome = Run(plan, _ => Fair);
+        // Trench: 9.6 m3 x 2.5 h = 24 h: all of day 0.
+        Assert.Equal(0, Done(plan, outcome, "trench"));
+        // Rubble: 6 m3 x 2 h = 12 h, the next day; the other 12 h peel two poles, 8 h.
+        Assert.Equal(1, Done(plan, outcome, "rubble"));
+        Assert.Equal(1, Done(plan, outcome, "poles"));
+        // Stem: 2 m3 x 12 h = 24 h: day 2. Its mortar sets on days 3, 4, 5; day 6 is a Sunday.
+        Assert.Equal(2, Done(plan, outcome, "stem"));
+        // Lift 1: 3.6 m3 at 0.1 m3/h is 36 h, and 4 h of a frame: 24 h on day 7, 16 h on day 8.
+        Assert.Equal(8, outcome.LiftDone[0]);
+        // Firm on the second day after, day 10. Lift 2 above the shoulder: 2.4/(0.1 x 0.75) = 32 h: 24 on day 10, 8 on day 11. Day 9 was waited.
+        Assert.Equal(11, outcome.LiftDone[1]);
+        Assert.Equal([0, 1], outcome.LiftWaited);
+        Assert.Equal([2, 2], outcome.LiftWorked);
+        // Beam: top firm on day 13, a Sunday; 3 m x 2.5 h = 7.5 h on day 14.
+        Assert.Equal(14, Done(plan, outcome, "beam"));
+        // Poles: the wall is strong five days after day 11; 2 x 5 h = 10 h on day 16. Deck: 12 m2 x 1 h on day 17. Skin: 12 m2 x 20 min on day 18, a Friday.
+        Assert.Equal(16, Done(plan, outcome, "raise"));
+        Assert.Equal(17, Done(plan, outcome, "deck"));
+        Assert.Equal(18, Done(plan, outcome, "membrane"));
+        // Leak test over days 19 and 20; soil 4 h and floor 6 m2 x 2 h = 12 h on Monday, day 21.
+        Assert.Equal(21, Done(plan, outcome, "soil"));
+        Assert.Equal(21, Done(plan, outcome, "floor"));
+        // Plaster: dry 30 days after day 11, day 41, a Sunday; 24 m2 x 40 min = 16 h on day 42.
+        Assert.Equal(42, Done(plan, outcome, "plaster"));
+    }
+
+    /// <summary>Analytic: rain on day 7 moves the cob by a day and is counted; under tarps on frames it does not. Cold moves it too, tarps or not.</summary>
+    [Fact]
+    public void Rain_and_cold_move_the_cob()
+    {
+        var plan = Small();
+        var wet = Run(plan, day => day == 7 ? Fair with { Rain = 5 } : Fair);
+        Assert.Equal((9, 1), (wet.LiftDone[0], wet.WeatherDays));
+        var covered = Run(plan with { Tarps = true }, day => day == 7 ? Fair with { Rain = 5 } : Fair);
+        Assert.Equal((8, 0), (covered.LiftDone[0], covered.WeatherDays));
+        var cold = Run(plan with { Tarps = true }, day => day == 7 ? Fair with { High = 4, Low = -2 } : Fair);
+        Assert.Equal((9, 1), (cold.LiftDone[0], cold.WeatherDays));
+    }
+
+    /// <summary>Analytic: a night of frost within a week of fresh cob is seen, one later is not.</summary>
+    [Theory]
+    [InlineData(12, 12)]
+    [InlineData(18, 18)]
+    [InlineData(19, -1)]
+    public void Frost_is_seen_on_young_cob(int day, int expected) =>
+        Assert.Equal(expected, Run(Small(), d => d == day ? Fair with { Low = -1 } : Fair).FrostDay);
+
+    /// <summary>
+    /// Property over random jobs, crews, weather and draws: nothing before what must come before it, no lift on cob that cannot take it (the sector itself refuses), nothing on a day off, never more
+    /// hours than the crew has, nothing dry in the rain; and a job that is done took the hours that it asked for.
+    /// </summary>
+    [Fact]
+    public void Nothing_is_done_that_cannot_be()
+    {
+        var amounts = Gen.Select(Gen.Double[0, 30], Gen.Double[0, 6].Array[2, 4].Array[1, 6], Gen.Double[0, 3], Gen.Int[2, 6]).Select((rest, cob, set, people) =>
+        {
+            var sectors = cob[0].Length;
+            var lifts = cob.Select(l => Enumerable.Range(0, sectors).Select(i => l[i % l.Length]).ToSequence()).ToSequence();
+            return new JobAmounts
+            {
+                Cob = lifts, SetIn = lifts.Select(l => l.Select(c => c * set).ToSequence()).ToSequence(), Heights = lifts.Select((_, i) => 0.4 * i).ToSequence(), PeopleForPole = people, Coats = rest,
+                Rest = new[] { "trench", "rubble", "stem", "beam", "poles", "deck", "membrane", "soil", "floor" }.Select((key, i) => new JobAmount(key, (i * 7 + (int)rest) % 4 == 0 ? 0 : rest)).ToSequence(),
+            };
+        });
+        var crews = Gen.Select(Gen.Int[1, 20], Gen.Int[1, 7], Gen.Double[1, 10], Gen.Int[0, 2]).Select((people, week, hours, begins) =>
+            new Crew(people, Skill.Skilled, new DateOnly(2027, 4, 1), week, hours) { Begins = (WorkBegins)begins });
+        Gen.Select(amounts, crews, Gen.UInt, Gen.Int[1, 9]).Sample((job, crew, seed, firm) =>
+        {
+            var plan = Plan(crew, job);
+            SeasonDay Weather(int day) => (seed * 2654435761u + (uint)day * 40503u >> 7) % 10 is var n && n < 3 ? Fair with { Rain = 4 } : n == 3 ? Fair with { High = 5, Low = -3 } : Fair;
+            var draw = new SeasonDraw(0.5 + seed % 100 / 60.0, i => 0.6 + (seed >> i) % 8 / 8.0, d => 0.7 + (seed ^ (uint)d) % 7 / 10.0, 20);
+            var journal = new List<WorkDone>();
+            var outcome = Run(plan, Weather, journal, draw, firm, firm + 3);
+            foreach (var day in journal.GroupBy(w => w.Day))
+            {
+                Assert.True(plan.IsWorkDay(crew.Start.AddDays(day.Key)), "Work on a day off.");
+                Assert.True(day.Sum(w => w.Hours) <= crew.People * crew.HoursPerDay + 1e-6, "More hours than there are.");
+                Assert.True(Weather(day.Key).Rain <= plan.RainStops || day.All(w => w.Task is not ("cob" or "trench" or "deck" or "raise" or "membrane" or "beam")), "Dry work in the rain.");
+            }
+
+            foreach (var work in journal.Where(w => w.Task != "cob"))
+            {
+                var task = plan.Tasks.First(t => t.Key == work.Task);
+                Assert.All(task.After, before => Assert.InRange(Done(plan, outcome, before), 0, work.Day));
+                Assert.True(work.Hours <= task.People * crew.HoursPerDay + 1e-9);
+            }
+
+            Assert.All(journal.Where(w => w.Task == "cob"), w => Assert.InRange(Done(plan, outcome, "stem"), 0, w.Day));
+            for (var i = 0; i < plan.Tasks.Count; i++)
+            {
+                if (outcome.TaskDone[i] >= 0)
+                {
+                    Assert.Equal(plan.Tasks[i].Hours * draw.Tasks(i), journal.Where(w => w.Task == plan.Tasks[i].Key).Sum(w => w.Hours), 1e-6);
+                }
+            }
+        }, iter: Clomwright.Testing.Counts.Of(300, 20_000));
+    }
+}

@@ -25,17 +25,15 @@ public static class FromDrying
         var outcomes = new SeasonOutcome[asked.Seasons];
         var done = 0;
         var options = new ParallelOptions { MaxDegreeOfParallelism = asked.Threads, CancellationToken = watch?.Cancelled ?? CancellationToken.None };
-        Parallel.For(0, asked.Seasons, options, () => new Room(), (season, _, room) =>
+        Parallel.For(0, asked.Seasons, options, season =>
         {
-            outcomes[season] = Season(asked, plan, weather, season, room);
+            outcomes[season] = Season(asked, plan, weather, season);
             var count = Interlocked.Increment(ref done);
             if (count % 20 == 0)
             {
                 watch?.Tell((double)count / asked.Seasons);
             }
-
-            return room;
-        }, _ => { });
+        });
         return Told(asked, plan, outcomes);
     }
 
@@ -55,16 +53,11 @@ public static class FromDrying
         Tarps = asked.Tarps,
     };
 
-    private static SeasonOutcome Season(DaysQuestion asked, SeasonPlan plan, SeasonWeather weather, int season, Room room)
+    private static SeasonOutcome Season(DaysQuestion asked, SeasonPlan plan, SeasonWeather weather, int season)
     {
         var start = asked.Crew.Start;
-        weather.Fill(season, start, room.Days, asked.Known);
-        for (var d = 0; d < Looked; d++)
-        {
-            room.Around[d] = DayWeather.Of(start.AddDays(d), room.Days[d], weather.Latitude, asked.Elevation);
-        }
-
-        return new SeasonRun(plan, Draw(asked, season), [.. asked.Sectors.Select(model => new BaySector(model))]).Run(room.Days, room.Around);
+        return new SeasonRun(plan, Draw(asked, season), [.. asked.Sectors.Select(model => new BaySector(model))]).Run(
+            Looked, weather.From(season, start, asked.Known), (d, day) => DayWeather.Of(start.AddDays(d), day, weather.Latitude, asked.Elevation));
     }
 
     /// <summary>What a season draws beside its weather: factors by which paces differ, lognormal and with a middle of 1.</summary>
@@ -113,13 +106,5 @@ public static class FromDrying
         var sorted = days.Select(d => d < 0 ? int.MaxValue : d).Order().ToArray();
         int? At(double share) => sorted[Math.Clamp((int)Math.Ceiling(share * sorted.Length) - 1, 0, sorted.Length - 1)] is var day && day < int.MaxValue ? day : null;
         return new(At(0.1), At(0.5), At(0.9));
-    }
-
-    /// <summary>Room for one season at a time.</summary>
-    private sealed class Room
-    {
-        public SeasonDay[] Days { get; } = new SeasonDay[Looked];
-
-        public BayDay[] Around { get; } = new BayDay[Looked];
     }
 }

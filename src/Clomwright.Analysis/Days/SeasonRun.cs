@@ -76,26 +76,36 @@ internal sealed class SeasonRun
     private bool WallDone => lastLaid >= 0 && lifts.All(l => l == Lifts);
 
     /// <summary>The whole season, or as far as its days go.</summary>
-    /// <param name="weather">A day each, from the first of work.</param>
-    /// <param name="surroundings">The same for the wall.</param>
-    public SeasonOutcome Run(ReadOnlySpan<SeasonDay> weather, ReadOnlySpan<BayDay> surroundings)
+    /// <param name="days">How many are looked at.</param>
+    /// <param name="next">The next day of weather; asked once for each day.</param>
+    /// <param name="around">What a wall feels of a day, by its number.</param>
+    public SeasonOutcome Run(int days, Func<SeasonDay> next, Func<int, SeasonDay, BayDay> around)
     {
-        for (var day = 0; day < weather.Length && !IsOver; day++)
+        for (var day = 0; day < days && !IsOver; day++)
         {
-            // What was laid yesterday has dried for a day when the crew looks at it.
-            for (var s = 0; s < sectors.Length && !IsBuilt; s++)
+            var weather = next();
+            if (!IsBuilt)
             {
-                if (lifts[s] > 0)
-                {
-                    sectors[s].Advance(surroundings[day]);
-                }
+                Dry(around(day, weather));
             }
 
-            Work(day, weather[day]);
-            Frost(day, weather[day]);
+            Work(day, weather);
+            Frost(day, weather);
         }
 
         return outcome;
+    }
+
+    /// <summary>What was laid yesterday has dried for a day when the crew looks at it.</summary>
+    private void Dry(in BayDay day)
+    {
+        for (var s = 0; s < sectors.Length; s++)
+        {
+            if (lifts[s] > 0)
+            {
+                sectors[s].Advance(day);
+            }
+        }
     }
 
     private bool IsOver => WallDone && taskDone.All(d => d >= 0);

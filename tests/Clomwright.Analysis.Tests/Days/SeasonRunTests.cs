@@ -51,9 +51,11 @@ public sealed class SeasonRunTests
         };
     }
 
-    private static SeasonOutcome Run(SeasonPlan plan, Func<int, SeasonDay> weather, List<WorkDone>? journal = null, SeasonDraw? draw = null, int firm = 2, int strong = 5) =>
-        new SeasonRun(plan, draw ?? Certain, [.. plan.Amounts.Cob.Count > 0 ? plan.Amounts.Cob[0].Select(_ => new Waiting(firm, strong)) : []], journal is null ? null : journal.Add)
-            .Run([.. Enumerable.Range(0, 400).Select(weather)], new BayDay[400]);
+    private static SeasonOutcome Run(SeasonPlan plan, Func<int, SeasonDay> weather, List<WorkDone>? journal = null, SeasonDraw? draw = null, int firm = 2, int strong = 5)
+    {
+        var day = 0;
+        return new SeasonRun(plan, draw ?? Certain, [.. plan.Amounts.Cob[0].Select(_ => new Waiting(firm, strong))], journal is null ? null : journal.Add).Run(400, () => weather(day++), (_, _) => default);
+    }
 
     private static int Done(SeasonPlan plan, SeasonOutcome outcome, string key) => outcome.TaskDone[plan.Tasks.ToList().FindIndex(t => t.Key == key)];
 

@@ -33,31 +33,41 @@ public sealed record SeasonWeather(DailyTable Table, double Latitude, Philox Dra
     /// <param name="known">Days with a forecast.</param>
     public void Fill(int season, DateOnly first, Span<SeasonDay> days, Sequence<ForecastDay> known = default)
     {
-        var stream = (ulong)season;
-        var (wet, residuals, dew) = (false, default(Residuals), 0.0);
-        for (var d = -RunUp; d < days.Length; d++)
+        var walk = From(season, first, known);
+        for (var d = 0; d < days.Length; d++)
         {
-            var date = first.AddDays(d);
+            days[d] = walk();
+        }
+    }
+
+    /// <summary>One season day by day: every call gives the next.</summary>
+    /// <param name="season">Which season, from 0.</param>
+    /// <param name="first">First day.</param>
+    /// <param name="known">Days with a forecast.</param>
+    public Func<SeasonDay> From(int season, DateOnly first, Sequence<ForecastDay> known = default)
+    {
+        var stream = (ulong)season;
+        var (date, wet, residuals, dew) = (first.AddDays(-RunUp), false, default(Residuals), 0.0);
+        SeasonDay Next()
+        {
             var month = Table.Months[date.Month - 1];
             var place = (ulong)date.DayNumber * PlacesOfDay;
             wet = Draws.Uniform(stream, place + WetPlace) < Chance(month, date, wet);
             residuals = residuals.Next(Draws.Normal(stream, place + FirstResidual), Draws.Normal(stream, place + FirstResidual + 1), Draws.Normal(stream, place + FirstResidual + 2));
             dew = DewKept * dew + Math.Sqrt(1 - DewKept * DewKept) * Draws.Normal(stream, place + DewPlace);
-            if (d < 0)
-            {
-                continue;
-            }
-
-            days[d] = Day(month, date, wet, residuals, dew, stream, place);
-            foreach (var said in known)
-            {
-                if (said.Date == date)
-                {
-                    wet = said.Rain > 0;
-                    days[d] = Day(month, date, wet, residuals, dew, stream, place) with { Rain = said.Rain, High = said.High, Low = Math.Min(said.Low, said.High) };
-                }
-            }
+            var said = date < first ? null : known.FirstOrDefault(k => k.Date == date);
+            wet = said is null ? wet : said.Rain > 0;
+            var day = Day(month, date, wet, residuals, dew, stream, place);
+            date = date.AddDays(1);
+            return said is null ? day : day with { Rain = said.Rain, High = said.High, Low = Math.Min(said.Low, said.High) };
         }
+
+        for (var d = 0; d < RunUp; d++)
+        {
+            Next();
+        }
+
+        return Next;
     }
 
     /// <summary>How likely a day is wet. On the first of a month so that the month begins with its own share of wet days: else it would be pulled towards the month before.</summary>

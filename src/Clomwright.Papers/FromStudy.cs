@@ -1,6 +1,7 @@
 using Clomwright.Analysis;
 using Clomwright.Analysis.Collapse;
 using Clomwright.Analysis.Structure;
+using Clomwright.Analysis.WallTrials;
 using Clomwright.Study;
 
 namespace Clomwright.Papers;
@@ -24,6 +25,7 @@ public static class FromStudy
             Foundation = study.Foundation,
             Structure = study.House.Roof is null ? null : (Known<StructureResult>?)study.Structure,
             Collapse = study.House.Roof is null ? null : (Known<CollapseResult>?)study.Collapse,
+            Trials = study.House.Roof is null ? null : (Known<WallTrialsResult>?)study.Trials,
             Finishes = study.FinishesDried,
             Drying = study.Drying,
             StartMonths = study.StartMonths,

@@ -8,6 +8,7 @@ using Clomwright.Analysis.Roof;
 using Clomwright.Analysis.Structure;
 using Clomwright.Analysis.WallByHand;
 using Clomwright.Analysis.WallTop;
+using Clomwright.Analysis.WallTrials;
 using Clomwright.Analysis.Weather;
 using Clomwright.Building;
 using Clomwright.Evidence;
@@ -47,6 +48,9 @@ public sealed record PaperSet
 
     /// <summary>The push at which the house falls; or why it is not known, as in a study that is not deep. Null where nobody asked.</summary>
     public Known<CollapseResult>? Collapse { get; init; }
+
+    /// <summary>The model of the wall in trials; or why it is not known, as in a study that is not deep. Null where nobody asked.</summary>
+    public Known<WallTrialsResult>? Trials { get; init; }
 
     /// <summary>Plasters, lath and floor; null where nothing was computed of them.</summary>
     public FinishesResult? Finishes { get; init; }

@@ -20,6 +20,7 @@ public static class FiguresOf
         ("foundation", FoundationFigures.Of(study.Foundation)),
         ("structure", StructureFigures.Of(study.Structure, study.Geometry)),
         ("collapse", CollapseFigures.Of(study.Collapse)),
+        ("wallTrials", WallTrialsFigures.Of(study.Trials)),
         ("finishes", FinishesFigures.Of(study.FinishesDried)),
         ("drying", DryingFigures.Of(study.Drying)),
         ("days", DaysFigures.Of(study.Days)),

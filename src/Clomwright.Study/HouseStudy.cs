@@ -8,6 +8,7 @@ using Clomwright.Analysis.Roof;
 using Clomwright.Analysis.Collapse;
 using Clomwright.Analysis.Structure;
 using Clomwright.Analysis.WallByHand;
+using Clomwright.Analysis.WallTrials;
 using Clomwright.Analysis.WallTop;
 using Clomwright.Analysis.Weather;
 using Clomwright.Building;
@@ -37,6 +38,7 @@ public sealed class HouseStudy
     private readonly Lazy<FinishesResult> finishes;
     private readonly Lazy<Known<StructureResult>> structure;
     private readonly Lazy<Known<CollapseResult>> collapse;
+    private readonly Lazy<Known<WallTrialsResult>> trials;
     private readonly Func<CollapseWatch?, Known<CollapseResult>> search;
 
     /// <summary>What a search that somebody waited for came to.</summary>
@@ -81,7 +83,8 @@ public sealed class HouseStudy
         structure = new(() => StructureOf(house, Geometry, Roof, WallTop, Mix, earlier));
         search = watch => CollapseOf(house, Geometry, Roof, WallTop, Mix, options, earlier, watch);
         collapse = new(() => searched.Task.IsCompletedSuccessfully ? searched.Task.Result : search(null));
-        wallFindings = new(() => RuleBook.CheckWall(Geometry, [.. OfStructure.Demands(Structure, Mix), OfCollapse.Demand(Collapse)]));
+        trials = new(() => TrialsOf(this, earlier));
+        wallFindings = new(() => RuleBook.CheckWall(Geometry, [.. OfStructure.Demands(Structure, Mix), OfCollapse.Demand(Collapse), .. OfWallTrials.Demands(Trials, Structure, WallByHand, Mix)]));
         weather = new(() => FromSite.Of(house.Site));
         fresh = new(() => FromWeather.Fresh(Geometry, KnownToDrying.OfCob(Geometry, Mix)));
         blocks = new(() => FromWeather.Blocks(Geometry, KnownToDrying.OfCob(Geometry, Mix)));
@@ -135,6 +138,9 @@ public sealed class HouseStudy
 
     /// <summary>The push at which the house falls; or why it is not known. Only in a deep study, and computed when somebody asks.</summary>
     public Known<CollapseResult> Collapse => collapse.Value;
+
+    /// <summary>The model of the wall rising, young under its roof, soaked, settled and pushed, and what it hangs on; or why that is not known. Only in a deep study, and computed when somebody asks.</summary>
+    public Known<WallTrialsResult> Trials => trials.Value;
 
     /// <summary>The same for one who waits and may give up: the same answer as <see cref="Collapse"/>, and kept.</summary>
     /// <param name="watch">Who waits.</param>
@@ -222,10 +228,10 @@ public sealed class HouseStudy
     public Sequence<Diagnostic> Diagnostics => diagnostics.Value;
 
     /// <summary>Values nobody gave that something leaned on.</summary>
-    public Sequence<Assumption> Assumptions => Quantities.Assumptions.Concat(Mix.Assumptions).Concat(Roof.Assumptions).Concat(WallTop.Assumptions).Concat(WallByHand.Assumptions).Concat(Foundation.Assumptions).Concat(Finishes.Assumptions).Concat(Structure.Value?.Assumptions ?? []).Concat(Collapse.Value?.Assumptions ?? []).Distinct().ToSequence();
+    public Sequence<Assumption> Assumptions => Quantities.Assumptions.Concat(Mix.Assumptions).Concat(Roof.Assumptions).Concat(WallTop.Assumptions).Concat(WallByHand.Assumptions).Concat(Foundation.Assumptions).Concat(Finishes.Assumptions).Concat(Structure.Value?.Assumptions ?? []).Concat(Collapse.Value?.Assumptions ?? []).Concat(Trials.Value?.Assumptions ?? []).Distinct().ToSequence();
 
     /// <summary>The calculations behind the numbers, for papers to print. Those of gaps over frames run the forecast of drying: made when somebody asks, and by no finding.</summary>
-    public Sequence<Calculation> Calculations => [.. Quantities.Calculations, .. Mix.Calculations, .. Roof.Calculations, .. WallTop.Calculations, .. WallByHand.Calculations, .. Foundation.Calculations, .. Structure.Value?.Calculations ?? [], .. Collapse.Value?.Calculations ?? [], .. Finishes.Calculations, .. Cover.Value is { } cover ? [cover.How] : (Sequence<Calculation>)[],
+    public Sequence<Calculation> Calculations => [.. Quantities.Calculations, .. Mix.Calculations, .. Roof.Calculations, .. WallTop.Calculations, .. WallByHand.Calculations, .. Foundation.Calculations, .. Structure.Value?.Calculations ?? [], .. Collapse.Value?.Calculations ?? [], .. Trials.Value?.Calculations ?? [], .. Finishes.Calculations, .. Cover.Value is { } cover ? [cover.How] : (Sequence<Calculation>)[],
         .. Drying.Value?.Calculations ?? Fresh.Value?.Calculations ?? []];
 
     /// <summary>At most three tried changes that mend a finding; none for one that does not fall short.</summary>
@@ -304,7 +310,7 @@ public sealed class HouseStudy
             ? earlier.Foundation
             : FromWall.Of(geometry, roof);
 
-    private Sequence<Finding> NotAsked => RuleBook.CheckWall(Geometry, [.. OfStructure.Demands(new Message("study.structure.not-asked"), Mix), OfCollapse.Demand(new Message("study.collapse.not-deep"))]);
+    private Sequence<Finding> NotAsked => RuleBook.CheckWall(Geometry, [.. OfStructure.Demands(new Message("study.structure.not-asked"), Mix), OfCollapse.Demand(new Message("study.collapse.not-deep")), .. OfWallTrials.Demands(new Message("study.trials.not-deep"), new Message("study.trials.not-deep"), null, Mix)]);
 
     private static Known<StructureResult> StructureOf(House house, HouseGeometry geometry, RoofResult roof, WallTopResult top, MixResult mix, HouseStudy? earlier) =>
         earlier is { structure.IsValueCreated: true } && ReferenceEquals(earlier.Roof, roof) && WhatStructureReads(earlier.House) == WhatStructureReads(house)
@@ -315,6 +321,14 @@ public sealed class HouseStudy
         !options.Deep ? new Message("study.collapse.not-deep")
         : earlier is { Options.Deep: true, collapse.IsValueCreated: true } && ReferenceEquals(earlier.Roof, roof) && WhatStructureReads(earlier.House) == WhatStructureReads(house) ? earlier.Collapse
         : Analysis.Collapse.FromRoof.Of(geometry, roof, top.Seats, mix.Strength.Characteristic, watch);
+
+    private static Known<WallTrialsResult> TrialsOf(HouseStudy study, HouseStudy? earlier) =>
+        !study.Options.Deep ? new Message("study.trials.not-deep")
+        : earlier is { Options.Deep: true, trials.IsValueCreated: true } && ReferenceEquals(earlier.Roof, study.Roof) && WhatTrialsRead(earlier.House) == WhatTrialsRead(study.House) ? earlier.Trials
+        : Analysis.WallTrials.FromDrying.Of(study.Geometry, study.Roof, study.WallTop, study.Mix.Strength, study.Drying, KnownToDrying.Of(study.Geometry, study.Roof, study.Mix), study.Structure);
+
+    /// <summary>The house without what the trials of the wall never look at.</summary>
+    private static House WhatTrialsRead(House house) => WhatStructureReads(house) with { Crew = house.Crew, Lifts = house.Lifts };
 
     /// <summary>The house without what the model of the wall never looks at; the roof comes with what it does.</summary>
     private static House WhatStructureReads(House house) => WhatGeometryReads(house) with

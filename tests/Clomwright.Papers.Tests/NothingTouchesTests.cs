@@ -36,6 +36,8 @@ public sealed class NothingTouchesTests
         Assert.NotEmpty(blocks.Where(g => g.Id == "cracks").SelectMany(g => g.Marks.All()).OfType<Stroke>());
         Assert.All(Deep.Value.Collapse.Value!.Calculations, c => Assert.Contains(book.Where(s => s.Key.StartsWith("calculations", StringComparison.Ordinal)).SelectMany(Papers.Texts), t => t.Words.Contains(Phrasebook.English.Say(c.Title, units), StringComparison.Ordinal)));
         Assert.DoesNotContain(Papers.HeronPointBook, s => s.Key == "collapse");
+        Assert.All((string[])["wall-note", "wall-trials"], key => Assert.Contains(book, s => s.Key == key));
+        Assert.DoesNotContain(Papers.HeronPointBook, s => s.Key == "wall-trials");
         Assert.Contains(Papers.HeronPointBook.Where(s => s.Key.StartsWith("wall-stress", StringComparison.Ordinal)).SelectMany(Papers.Texts), t => t.Words.Contains("The push at which the house falls", StringComparison.Ordinal));
     }
 

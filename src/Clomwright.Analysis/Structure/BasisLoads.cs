@@ -22,6 +22,7 @@ internal sealed class BasisLoads
     private readonly HouseGeometry geometry;
     private readonly Landing[] landings;
     private readonly List<NodalLoad> loads = [];
+    private readonly Sequence<double> seats;
     private readonly HashSet<int> insideFaces, outsideFaces;
     private readonly double[,] more;
 
@@ -32,7 +33,7 @@ internal sealed class BasisLoads
     /// <param name="soil">What the ground beside the wall pushes with; null where it is no higher than its foot.</param>
     public BasisLoads(WallBody body, Sequence<double> seatOffsets, WindLoad? wind, Sequence<PlanPoint> thrust = default, SoilPressure? soil = null)
     {
-        (this.body, geometry) = (body, body.Geometry);
+        (this.body, geometry, seats) = (body, body.Geometry, seatOffsets);
         landings = [.. geometry.Landings.Where(l => !l.Secondary)];
         (insideFaces, outsideFaces) = (Faces(CellSide.Inside), Faces(CellSide.Outside));
         var down = new Vector3(0, 0, -UsUnits.Gravity);
@@ -110,6 +111,9 @@ internal sealed class BasisLoads
 
     /// <summary>Weight that shakes at every level of nodes, N.</summary>
     public double[] RowWeights { get; }
+
+    /// <summary>A force at a landing, spread over its seat.</summary>
+    public NodalLoad At(int landing, Vector3 force) => OnTop(landing, seats, force);
 
     private int Add(NodalLoad load)
     {

@@ -23,28 +23,32 @@ public static class FromWallTop
     /// <param name="top">The wall top: where poles sit off the middle.</param>
     /// <param name="strength">Of this cob.</param>
     /// <param name="fineness">How finely; null takes the usual.</param>
-    public static Known<StructureResult> Of(HouseGeometry geometry, RoofResult roof, WallTopResult top, CobStrength strength, WallFineness? fineness = null)
+    public static Known<StructureResult> Of(HouseGeometry geometry, RoofResult roof, WallTopResult top, CobStrength strength, WallFineness? fineness = null) =>
+        Of(geometry, roof, top, strength, WallChange.None, fineness);
+
+    /// <summary>The same with something taken otherwise than it is described, to see what hangs on it.</summary>
+    internal static Known<StructureResult> Of(HouseGeometry geometry, RoofResult roof, WallTopResult top, CobStrength strength, WallChange change, WallFineness? fineness = null)
     {
         if (WhyNot(geometry) is { } why)
         {
             return why;
         }
 
-        var body = new WallBody(geometry, strength.Characteristic, fineness ?? WallFineness.Usual);
+        var body = new WallBody(geometry, strength.Characteristic, fineness ?? WallFineness.Usual, change.HeadersHold);
         if (body.Grid.FoldedCells().Count > 0)
         {
             return new Message("analysis.structure.folds");
         }
 
         var soil = SoilPressure.Of(geometry.House.Site, geometry.Wall.Base.Metres);
-        var basis = new BasisLoads(body, top.Seats.Select(s => s.OffCentre).ToSequence(), roof.Wind.Value, LoadCases.Thrusts(geometry, roof), soil);
+        var basis = new BasisLoads(body, change.Seats(geometry, top), roof.Wind.Value, LoadCases.Thrusts(geometry, roof), soil);
         using var elastic = new ElasticBody(body.Model);
         if (elastic.LooseColumn is { } loose)
         {
             return Message.Of("analysis.structure.loose", ("station", Amount.Metres(body.Grid.S[loose / (body.Grid.Up + 1)])));
         }
 
-        return new WallStudy(body, basis, elastic, roof, strength).Result(soil);
+        return new WallStudy(body, basis, elastic, roof, strength).Result(soil, change.Roof);
     }
 
     private static Message? WhyNot(HouseGeometry geometry) =>
@@ -60,7 +64,7 @@ public static class FromWallTop
         private readonly PierSections[] piers = [.. body.Geometry.Piers.Select(p => new PierSections(body, p)).Where(p => p.Rows.Length > 0)];
         private readonly WallSheet sheet = new(body, body.Numbers["wall-stress-patch"]);
 
-        public Known<StructureResult> Result(SoilPressure? soil)
+        public Known<StructureResult> Result(SoilPressure? soil, double roofFactor)
         {
             var answers = WallAnswers.Of(elastic, basis, sheet, body, piers);
             if (!(answers.Checks.ReactionError <= ReactionErrorMost))
@@ -68,7 +72,7 @@ public static class FromWallTop
                 return Message.Of("analysis.structure.unbalanced", ("error", Amount.Number(answers.Checks.ReactionError)));
             }
 
-            var (cases, missing, assumed) = LoadCases.Of(body, basis, roof);
+            var (cases, missing, assumed) = LoadCases.Of(body, basis, roof, roofFactor);
             var hardest = new Hardest(sheet, piers, landings, [.. HeaderSeat.Of(geometry, sheet)], new PierUse(body, piers, strength.Allowable));
             var (pulling, pulls) = Linear(answers, cases, hardest);
             var resolved = Resolve(answers, cases, hardest, pulls);

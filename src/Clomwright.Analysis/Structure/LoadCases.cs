@@ -48,16 +48,19 @@ internal sealed class LoadCases
     private readonly List<Message> missing = [];
     private readonly List<Assumption> assumptions = [];
 
-    private LoadCases(WallBody body, BasisLoads basis, RoofResult roof)
+    private readonly double roofFactor;
+
+    private LoadCases(WallBody body, BasisLoads basis, RoofResult roof, double roofFactor)
     {
+        this.roofFactor = roofFactor;
         (this.body, this.basis, this.roof, geometry) = (body, basis, roof, body.Geometry);
         raised = Raised();
     }
 
     /// <summary>All cases, what is missing in them, and what was assumed.</summary>
-    public static (WallCase[] Cases, Message[] Missing, Assumption[] Assumptions) Of(WallBody body, BasisLoads basis, RoofResult roof)
+    public static (WallCase[] Cases, Message[] Missing, Assumption[] Assumptions) Of(WallBody body, BasisLoads basis, RoofResult roof, double roofFactor = 1)
     {
-        var all = new LoadCases(body, basis, roof);
+        var all = new LoadCases(body, basis, roof, roofFactor);
         all.Build();
         return ([.. all.cases], [.. all.missing.Distinct()], [.. all.assumptions.Distinct()]);
     }
@@ -162,12 +165,12 @@ internal sealed class LoadCases
         var c = Weights(factor, dry, plaster: true);
         for (var i = 0; i < basis.Press.Length; i++)
         {
-            var force = forces.PlateReaction[i];
+            var force = roofFactor * forces.PlateReaction[i];
             c[basis.Press[i]] = Math.Max(0, force) + factor * raised[i];
             c[basis.Pull[i]] = Math.Max(0, -force);
             if (basis.Thrust.Length > 0)
             {
-                c[basis.Thrust[i]] = forces.PlateSidewaysInSpace[i];
+                c[basis.Thrust[i]] = roofFactor * forces.PlateSidewaysInSpace[i];
             }
         }
 
@@ -192,7 +195,7 @@ internal sealed class LoadCases
     {
         var low = geometry.Wall.Base.Metres;
         var height = (geometry.Wall.Top - geometry.Wall.Base).Metres;
-        var roofWeight = RoofWeight(state.Sense) + Seismic.SnowWeight(roof.Snow.Value, geometry.EvenWidth);
+        var roofWeight = roofFactor * RoofWeight(state.Sense) + Seismic.SnowWeight(roof.Snow.Value, geometry.EvenWidth);
         SeismicLevel[] levels = [.. basis.RowWeights.Select((w, k) => new SeismicLevel(w, body.Grid.Z[k] - low)), new SeismicLevel(roofWeight, height)];
         var known = Seismic.Of(geometry.House.Site, levels.ToSequence(), height + Sideways.HeightOf(roof) / 2);
         if (known.Value is not { } load)

@@ -20,6 +20,7 @@ internal sealed class WallBody
     private const double ModulusLeast = 1e6;
 
     private readonly double[] timber;
+    private readonly bool headersHold;
     private readonly ImmutableArray<ElasticMaterial> cobWeights;
     private readonly ImmutableArray<ElasticMaterial> timberWeights;
 
@@ -27,8 +28,10 @@ internal sealed class WallBody
     /// <param name="geometry">The house.</param>
     /// <param name="strength">Characteristic strength of its cob, Pa; its stiffness is a multiple.</param>
     /// <param name="fineness">How finely.</param>
-    public WallBody(HouseGeometry geometry, double strength, WallFineness fineness)
+    /// <param name="headersHold">False: headers are no stiffer along the wall than the cob beside them, as if their ends slipped.</param>
+    public WallBody(HouseGeometry geometry, double strength, WallFineness fineness, bool headersHold = true)
     {
+        this.headersHold = headersHold;
         Geometry = geometry;
         Grid = WallGrid.Of(geometry, fineness);
         HasBeam = geometry.House.BondBeam is { Depth.Nanometres: > 0 };
@@ -83,7 +86,10 @@ internal sealed class WallBody
     public SolidModel TimberAlone => Model with { Materials = timberWeights };
 
     /// <summary>Whether a cell is solid cob.</summary>
-    public bool IsCob(int cell) => Model.Cells[cell].IsSolid && timber[cell] <= MostTimber;
+    public bool IsCob(int cell) => Model.Cells[cell].IsSolid && !IsTimber(cell);
+
+    /// <summary>Whether a cell, solid or not, holds so much timber that it says nothing of cob.</summary>
+    public bool IsTimber(int cell) => timber[cell] > MostTimber;
 
     /// <summary>Where the bond beam lies, as shares of the thickness at the wall top; all of it without one.</summary>
     public (double From, double To) BeamThrough
@@ -120,7 +126,7 @@ internal sealed class WallBody
             if (share > 1e-6)
             {
                 timber[cell] = share;
-                material[cell] = fills.Mixed(modulus, share);
+                material[cell] = fills.Mixed(modulus, share, headersHold);
             }
         }
     }
@@ -236,15 +242,16 @@ internal sealed class WallBody
         public ImmutableArray<ElasticMaterial> TimberWeights => [.. list.Select(m => m.Wood)];
 
         /// <summary>Cob with a share of timber whose grain runs along the wall; an unknown timber is as stiff as is assumed.</summary>
-        public int Mixed(Timber? timber, double share)
+        public int Mixed(Timber? timber, double share, bool holds = true)
         {
             HasUnknownTimber |= timber is null;
             var e = timber?.Modulus.Value ?? numbers["wall-timber-modulus"];
             var across = numbers["wall-timber-across"] * e;
             var (nu, shear) = (numbers["wall-timber-poisson"], cob / (2 * (1 + poisson)));
             var sz = Behind(numbers["wall-timber-shear"] * e, shear);
+            var along = holds ? Beside(nu, poisson) : poisson;
             var moduli = new OrthotropicModuli(
-                share * e + (1 - share) * cob, Behind(across, cob), Behind(across, cob), Beside(nu, poisson), Beside(nu, poisson), Beside(nu, poisson),
+                holds ? share * e + (1 - share) * cob : cob, Behind(across, cob), Behind(across, cob), along, Beside(nu, poisson), along,
                 sz, Behind(numbers["wall-timber-rolling"] * e, shear), sz);
             var wood = share * (timber?.Weight.Value ?? TakeDown.BeamWeight) / UsUnits.Gravity;
             var earth = (1 - share) * TakeDown.CobDensity;

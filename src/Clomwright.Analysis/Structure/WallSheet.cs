@@ -21,12 +21,16 @@ internal sealed class WallSheet
     private const double MostGrown = 1.5;
 
     private readonly WallBody body;
+    private readonly SolidModel model;
     private readonly SolidGrid grid;
     private readonly (int Stack, double Weight)[][] patches;
 
-    public WallSheet(WallBody body, double patch)
+    /// <param name="body">The wall.</param>
+    /// <param name="patch">Length of a patch both ways, m.</param>
+    /// <param name="model">What of it stands; null for all.</param>
+    public WallSheet(WallBody body, double patch, SolidModel? model = null)
     {
-        (this.body, grid) = (body, body.Grid);
+        (this.body, this.model, grid) = (body, model ?? body.Model, body.Grid);
         Rows = body.CobRows;
         Count = grid.Around * Rows;
         Share = [.. Enumerable.Range(0, Count).Select(ShareOf)];
@@ -49,7 +53,7 @@ internal sealed class WallSheet
     public double CobStationOf(int stack)
     {
         var (i, k) = (stack / Rows, stack % Rows);
-        var shift = Enumerable.Range(0, grid.Through).Select(j => grid.Cell(i, k, j)).Where(body.IsCob).Select(c => body.Model.Cells[c].Cut?.Middle.X ?? 0).DefaultIfEmpty(0).Average();
+        var shift = Enumerable.Range(0, grid.Through).Select(j => grid.Cell(i, k, j)).Where(IsCob).Select(c => model.Cells[c].Cut?.Middle.X ?? 0).DefaultIfEmpty(0).Average();
         return StationOf(stack) + shift * (grid.S[i + 1] - grid.S[i]) / 2;
     }
 
@@ -57,7 +61,10 @@ internal sealed class WallSheet
     public double HeightOf(int stack) => (grid.Z[stack % Rows] + grid.Z[stack % Rows + 1]) / 2;
 
     /// <summary>The means over patches for the stresses of an answer.</summary>
-    public double[] Means(CellStress stress)
+    public double[] Means(CellStress stress) => Means(Raw(stress));
+
+    /// <summary>The stresses at both faces, stack by stack, before they are averaged.</summary>
+    public double[] Raw(CellStress stress)
     {
         var raw = new double[Parts * Count];
         for (var stack = 0; stack < Count; stack++)
@@ -68,6 +75,12 @@ internal sealed class WallSheet
             }
         }
 
+        return raw;
+    }
+
+    /// <summary>The means over patches of what stands at both faces.</summary>
+    public double[] Means(double[] raw)
+    {
         var means = new double[raw.Length];
         for (var stack = 0; stack < Count; stack++)
         {
@@ -83,18 +96,20 @@ internal sealed class WallSheet
         return means;
     }
 
+    private bool IsCob(int cell) => model.Cells[cell].IsSolid && !body.IsTimber(cell);
+
     private double ShareOf(int stack)
     {
         var (share, i, k) = (0.0, stack / Rows, stack % Rows);
         for (var j = 0; j < grid.Through; j++)
         {
             var cell = grid.Cell(i, k, j);
-            if (body.Model.Cells[cell].IsSolid && !body.IsCob(cell))
+            if (model.Cells[cell].IsSolid && !IsCob(cell))
             {
                 return 0;
             }
 
-            share += body.IsCob(cell) ? body.Model.Cells[cell].Share / grid.Through : 0;
+            share += IsCob(cell) ? model.Cells[cell].Share / grid.Through : 0;
         }
 
         return share;
@@ -142,7 +157,7 @@ internal sealed class WallSheet
                 continue;
             }
 
-            var (w, t) = (body.Model.Cells[cell].Share, Place(cell, j));
+            var (w, t) = (model.Cells[cell].Share, Place(cell, j));
             (weight, middle, square) = (weight + w, middle + w * t, square + w * t * t);
             (mean[0], mean[1], mean[2]) = (mean[0] + w * there.S, mean[1] + w * there.Z, mean[2] + w * there.SZ);
             (turn[0], turn[1], turn[2]) = (turn[0] + w * t * there.S, turn[1] + w * t * there.Z, turn[2] + w * t * there.SZ);
@@ -164,7 +179,7 @@ internal sealed class WallSheet
 
     private double Place(int cell, int j)
     {
-        var reference = body.Model.Cells[cell].Cut?.Middle.Z ?? 0;
+        var reference = model.Cells[cell].Cut?.Middle.Z ?? 0;
         return (grid.T[j] + grid.T[j + 1]) / 2 + reference * (grid.T[j + 1] - grid.T[j]) / 2;
     }
 

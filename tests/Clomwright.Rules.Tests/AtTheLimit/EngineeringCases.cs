@@ -84,6 +84,14 @@ internal static class EngineeringCases
         {
             Demand = side => CheckedDemand.Held("wall-soil", "turning", new Amount(2_500 + side * 1e-5, Dimension.Moment), new Amount(2_500, Dimension.Moment)),
         },
+        Wall("wall-green", "lift 3", "a green lift pressed with all that its safety leaves", new Amount(48_000, Dimension.Stress), 1e-4),
+        Wall("wall-roof-day", "wall", "a young wall under its roof with all its safety used", new Amount(150_000, Dimension.Stress), 1e-3),
+        Wall("wall-wet-foot", "wall", "a foot at its plastic limit with all its safety used", new Amount(119_000, Dimension.Stress), 1e-3),
+        Wall("wall-settlement", "wall", "an edge over a dip pressed with all that it is allowed", new Amount(160_000, Dimension.Stress), 1e-3),
+        new LimitCase("wall-model", "wall-thrust", "wall", "an edge that the roof's push presses with all that it is allowed", _ => Reciprocal)
+        {
+            Demand = side => At("wall-thrust", "wall", new Amount(160_000, Dimension.Stress), side * 1e-3),
+        },
         Wall("wall-collapse", "wall", "an earthquake that asks for all that the blocks bear", Amount.Fraction(0.3), 1e-9),
         Measure("drain-fall", "trench", "a trench laid at 1/8 in per ft", side => new Amount(1.0 / 96 - side * 1e-9, Dimension.Slope)),
         Measure("lime-coat", "outside face, scratch coat", "a lime coat of 12 mm", side => Length.FromMillimetres(12) + new Length(side)),

@@ -3,7 +3,7 @@ using Clomwright.Evidence;
 namespace Clomwright.Cli;
 
 /// <summary>Where the program speaks: results and complaints, both in words from the phrasebook.</summary>
-internal sealed class Terminal(TextWriter results, TextWriter complaints, DateOnly today)
+internal sealed class Terminal(TextWriter results, TextWriter complaints, DateOnly today, TextWriter? progress = null)
 {
     /// <summary>The day this run is on.</summary>
     public DateOnly Today { get; } = today;
@@ -11,11 +11,14 @@ internal sealed class Terminal(TextWriter results, TextWriter complaints, DateOn
     /// <summary>Results as they are, for other programs.</summary>
     public TextWriter Results { get; } = results;
 
-    /// <summary>Complaints and progress as they are.</summary>
+    /// <summary>Complaints as they are.</summary>
     public TextWriter Complaints { get; } = complaints;
 
+    /// <summary>Where a line of progress is written over and over; null where nobody looks, as in a file.</summary>
+    public TextWriter? Progress { get; } = progress;
+
     /// <summary>The terminal of this process.</summary>
-    public static Terminal Standard() => new(Console.Out, Console.Error, DateOnly.FromDateTime(DateTime.Now));
+    public static Terminal Standard() => new(Console.Out, Console.Error, DateOnly.FromDateTime(DateTime.Now), Console.IsErrorRedirected ? null : Console.Error);
 
     /// <summary>Says a result.</summary>
     public void Say(Message message, UnitSystem units = UnitSystem.Imperial) => Results.WriteLine(Phrasebook.English.Say(message, units));

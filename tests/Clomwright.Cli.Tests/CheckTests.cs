@@ -16,6 +16,27 @@ public class CheckTests
         Assert.DoesNotMatch(@"\[[a-z]+\.[a-z.-]+\]", run.Results);
     }
 
+    /// <summary>A deep check says how far it is and takes the line away; stopped it says so, answers 2 and has written nothing; so do the papers. Where nobody looks nothing is said on the way.</summary>
+    [Fact]
+    public async Task Check_Deep_TellsHowFarItIs_AndStops()
+    {
+        using var folder = new OwnFolder();
+        var (run, progress) = await Run.Watched(said => said.Contains(" 5 %", StringComparison.Ordinal), "check", Run.Examples().First(), "--deep");
+        Assert.Equal(2, run.Code);
+        Assert.Equal("", run.Results);
+        Assert.Contains("Stopped", run.Complaints, StringComparison.Ordinal);
+        Assert.Contains("0 %", progress, StringComparison.Ordinal);
+        Assert.EndsWith("\r", progress, StringComparison.Ordinal);
+
+        (run, _) = await Run.Watched(said => said.Contains(" 2 %", StringComparison.Ordinal), "papers", Run.Examples().First(), "--deep", "--out", folder["papers"]);
+        Assert.Equal(2, run.Code);
+        Assert.False(Directory.Exists(folder["papers"]));
+
+        (run, progress) = await Run.Watched(_ => false, "check", Run.Examples().First());
+        Assert.Equal("", progress);
+        Assert.True(run.Code is 0 or 3);
+    }
+
     [Fact]
     public async Task Check_HouseThatFallsShort_Answers1AndOffersATriedMend()
     {

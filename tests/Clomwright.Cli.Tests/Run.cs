@@ -16,6 +16,32 @@ internal sealed record Run(int Code, string Results, string Complaints)
         return new Run(code, results.ToString(), complaints.ToString());
     }
 
+    /// <summary>The same before a person who watches it and stops it when something is said on the line of progress.</summary>
+    public static async Task<(Run Run, string Progress)> Watched(Func<string, bool> stopsAt, params string[] arguments)
+    {
+        using var results = new StringWriter();
+        using var complaints = new StringWriter();
+        using var stop = new CancellationTokenSource();
+        using var progress = new Watcher(said =>
+        {
+            if (stopsAt(said))
+            {
+                stop.Cancel();
+            }
+        });
+        var code = await CommandLine.Run(arguments, new Terminal(results, complaints, Today, progress), stop.Token);
+        return (new Run(code, results.ToString(), complaints.ToString()), progress.ToString());
+    }
+
+    private sealed class Watcher(Action<string> heard) : StringWriter
+    {
+        public override void Write(string? value)
+        {
+            base.Write(value);
+            heard(value ?? "");
+        }
+    }
+
     public static string Example(string name) => Path.Combine(Counts.Root, "examples", name);
 
     public static IEnumerable<string> Examples() => Directory.GetFiles(Path.Combine(Counts.Root, "examples"), "*.house.json").Order(StringComparer.Ordinal);

@@ -13,9 +13,16 @@ internal static class CheckVerb
         var file = new Argument<string>("FILE") { Description = CommandLine.Say("cli.file") };
         var deep = new Option<bool>("--deep") { Description = CommandLine.Say("cli.check.deep") };
         var command = new Command("check", CommandLine.Say("cli.check")) { file, deep };
-        command.SetAction(parsed => HouseInput.Study(parsed.GetValue(file)!, new StudyOptions(parsed.GetValue(deep)), terminal) is { } study
-            ? Report(study, terminal)
-            : ExitCode.WrongInput);
+        command.SetAction(async (parsed, stop) =>
+        {
+            if (HouseInput.Study(parsed.GetValue(file)!, new StudyOptions(parsed.GetValue(deep)), terminal) is not { } study)
+            {
+                return ExitCode.WrongInput;
+            }
+
+            await Patience.Search(study, terminal, stop);
+            return await Patience.For(() => Report(study, terminal), stop);
+        });
         return command;
     }
 

@@ -12,14 +12,15 @@ internal static class FiguresVerb
         var json = new Option<bool>("--json") { Description = CommandLine.Say("cli.figures.json") };
         var deep = new Option<bool>("--deep") { Description = CommandLine.Say("cli.figures.deep") };
         var command = new Command("figures", CommandLine.Say("cli.figures")) { file, json, deep };
-        command.SetAction(parsed =>
+        command.SetAction(async (parsed, stop) =>
         {
             if (HouseInput.Study(parsed.GetValue(file)!, new StudyOptions(parsed.GetValue(deep)), terminal) is not { } study)
             {
                 return ExitCode.WrongInput;
             }
 
-            var figures = FiguresOf.House(study);
+            await Patience.Search(study, terminal, stop);
+            var figures = await Patience.For(() => FiguresOf.House(study), stop);
             terminal.Results.WriteLine(parsed.GetValue(json) ? FigureJson.Write(figures) : FigureLines.Write(figures, study.House.Units));
             return ExitCode.Met;
         });

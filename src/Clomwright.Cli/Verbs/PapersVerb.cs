@@ -3,6 +3,7 @@ using System.Globalization;
 using Clomwright.Evidence;
 using Clomwright.Files;
 using Clomwright.Papers;
+using Clomwright.Papers.Drawing;
 using Clomwright.Papers.Writers;
 using Clomwright.Study;
 
@@ -20,17 +21,22 @@ internal static class PapersVerb
         paper.AcceptOnlyFromAmong([.. Enum.GetNames<PaperSize>().Select(name => name.ToLowerInvariant())]);
         var deep = new Option<bool>("--deep") { Description = CommandLine.Say("cli.papers.deep") };
         var command = new Command("papers", CommandLine.Say("cli.papers")) { file, folder, date, paper, deep };
-        command.SetAction((parsed, stop) =>
+        command.SetAction(async (parsed, stop) =>
         {
             if (DateOf(parsed.GetValue(date), terminal) is not { } day)
             {
-                return Task.FromResult(ExitCode.WrongInput);
+                return ExitCode.WrongInput;
             }
 
             var options = new PaperOptions(day) { Paper = Enum.Parse<PaperSize>(parsed.GetValue(paper)!, ignoreCase: true) };
-            return Task.FromResult(HouseInput.Study(parsed.GetValue(file)!, new StudyOptions(parsed.GetValue(deep)), terminal) is { } study
-                ? Write(study, options, parsed.GetValue(folder)!, terminal, stop)
-                : ExitCode.WrongInput);
+            if (HouseInput.Study(parsed.GetValue(file)!, new StudyOptions(parsed.GetValue(deep)), terminal) is not { } study)
+            {
+                return ExitCode.WrongInput;
+            }
+
+            await Patience.Search(study, terminal, stop);
+            var sheets = await Patience.For(() => Book.Of(FromStudy.Set(study, options)), stop);
+            return Write(study, sheets, options, parsed.GetValue(folder)!, terminal, stop);
         });
         return command;
     }
@@ -51,10 +57,9 @@ internal static class PapersVerb
         return null;
     }
 
-    /// <summary>Draws everything first, then writes: what is stopped half-way leaves only whole files.</summary>
-    private static int Write(HouseStudy study, PaperOptions options, string folder, Terminal terminal, CancellationToken stop)
+    /// <summary>Everything is drawn before anything is written: what is stopped half-way leaves only whole files.</summary>
+    private static int Write(HouseStudy study, Sequence<Sheet> sheets, PaperOptions options, string folder, Terminal terminal, CancellationToken stop)
     {
-        var sheets = Book.Of(FromStudy.Set(study, options));
         var files = sheets.Select(sheet => ($"{sheet.Key}.svg", (Func<byte[]>)(() => System.Text.Encoding.UTF8.GetBytes(SvgWriter.Write(sheet)))))
             .Append(($"{study.House.Id}.pdf", () => PdfWriter.Write(sheets, study.House.Name, options.Date))).ToList();
         foreach (var (name, bytes) in files)

@@ -10,7 +10,8 @@ export async function opened(address, part) {
   });
   const page = await browser.newPage({ viewport: { width: 1366, height: 768 } });
   await page.addInitScript(() => {
-    const log = { events: [], sent: new Map(), answered: [], bytes: [] };
+    // pictures: those that come by themselves on a stream, each with the time its house's answer had been asked for.
+    const log = { events: [], sent: new Map(), answered: [], bytes: [], pictures: [], pictureBytes: [], asked: new Map() };
     window.log = log;
     const send = WebSocket.prototype.send;
     WebSocket.prototype.send = function (text) {
@@ -19,9 +20,15 @@ export async function opened(address, part) {
         this.addEventListener('message', (message) => {
           for (const part of String(message.data).split('\u001e').filter(Boolean)) {
             const said = JSON.parse(part);
+            const at0 = said.type === 2 && said.item?.picture?.field ? log.asked.get(said.item.revision) : undefined;
+            if (at0 !== undefined) {
+              log.pictureBytes.push(part.length);
+              queueMicrotask(() => requestAnimationFrame(() => setTimeout(() => log.pictures.push({ sent: at0, drawn: performance.now() }))));
+            }
             if (said.type !== 3 || !log.sent.has(said.invocationId)) continue;
             const at = log.sent.get(said.invocationId);
             log.bytes.push(part.length);
+            if (said.result?.state) log.asked.set(said.result.state.revision, at);
             queueMicrotask(() => requestAnimationFrame(() => setTimeout(() => log.answered.push({ sent: at, drawn: performance.now() }))));
           }
         });

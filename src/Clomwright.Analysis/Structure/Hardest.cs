@@ -122,7 +122,8 @@ internal sealed class Hardest
         return Math.Min(length, widths.Sum());
     }
 
-    private static int Nearest(WallSheet sheet, double station)
+    /// <summary>The stack of cob at the top of the wall nearest to a station; -1 where the top is nowhere cob.</summary>
+    public static int Nearest(WallSheet sheet, double station)
     {
         var columns = sheet.Count / sheet.Rows;
         var ring = sheet.StationOf(sheet.Count - 1) + (sheet.StationOf(sheet.Rows) - sheet.StationOf(0)) / 2;

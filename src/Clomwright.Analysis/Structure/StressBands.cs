@@ -17,7 +17,7 @@ public static class StressBands
     public static Sequence<Sequence<WallPoint>> Above(WallPicture picture, Sequence<double> numbers, double level)
     {
         var (around, up) = (picture.Stations.Count - 1, picture.Up);
-        var filled = Filled(picture, numbers, around, up);
+        var filled = Filled(picture, numbers);
         var ring = picture.Stations[around] - picture.Stations[0];
         var pieces = new List<Sequence<WallPoint>>();
         for (var row = -1; row < up; row++)
@@ -54,9 +54,13 @@ public static class StressBands
         (double S, double Z, double V) At(int column, int row, double height) => (Station(column), height, filled[column % around * up + Math.Clamp(row, 0, up - 1)]);
     }
 
-    /// <summary>Numbers of stacks without cob from their neighbours, ring by ring outward.</summary>
-    private static double[] Filled(WallPicture picture, Sequence<double> numbers, int around, int up)
+    /// <summary>The numbers with those of stacks without cob taken from their neighbours, ring by ring outward.</summary>
+    /// <param name="picture">The wall.</param>
+    /// <param name="numbers">One for each stack of it.</param>
+    public static double[] Filled(WallPicture picture, Sequence<double> numbers)
     {
+        ArgumentNullException.ThrowIfNull(picture);
+        var (around, up) = (picture.Stations.Count - 1, picture.Up);
         var (values, known) = (numbers.ToArray(), picture.Share.Select(s => s > 0).ToArray());
         while (known.Any(k => !k) && known.Any(k => k))
         {

@@ -30,10 +30,16 @@ internal sealed class WallBody
     /// <param name="fineness">How finely.</param>
     /// <param name="headersHold">False: headers are no stiffer along the wall than the cob beside them, as if their ends slipped.</param>
     public WallBody(HouseGeometry geometry, double strength, WallFineness fineness, bool headersHold = true)
+        : this(geometry, strength, WallGrid.Of(geometry, fineness), headersHold)
+    {
+    }
+
+    /// <summary>The same on a grid that is there already, so that what has moved since cuts cells where it now lies.</summary>
+    public WallBody(HouseGeometry geometry, double strength, SolidGrid grid, bool headersHold = true)
     {
         this.headersHold = headersHold;
         Geometry = geometry;
-        Grid = WallGrid.Of(geometry, fineness);
+        Grid = grid;
         HasBeam = geometry.House.BondBeam is { Depth.Nanometres: > 0 };
         Numbers = WallNumbers.Of(geometry.House.Assumed);
         Modulus = Math.Max(ModulusLeast, Numbers["wall-stiffness"] * strength);

@@ -46,7 +46,7 @@ internal sealed class PierLoads
         plasterOut = Depth(Face.Outside);
         ahead = [.. poles.Select((_, i) => Next(i, 1))];
         behind = [.. poles.Select((_, i) => Next(i, -1))];
-        Half = Math.Clamp((wall.Top.Metres - (geometry.Openings.Max(o => (double?)o.Head) ?? wall.Top.Metres)) / 2, 0.1, geometry.Curve.Length / 2);
+        Half = Math.Clamp((wall.Top.Metres - (geometry.Openings.Max(o => (double?)o.Head) ?? wall.Top.Metres)) / 2, Math.Min(0.1, geometry.Curve.Length / 2), geometry.Curve.Length / 2);
     }
 
     /// <summary>Half the length that a pole's force has spread over where it meets the heads, m.</summary>

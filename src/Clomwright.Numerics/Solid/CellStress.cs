@@ -14,7 +14,12 @@ public sealed class CellStress
     public Stress? this[int cell] => double.IsNaN(components[6 * cell]) ? null : Stress.From(components.AsSpan(6 * cell, 6));
 
     /// <summary>The stresses of many answers; the operator of each cell is formed once for all of them.</summary>
-    internal static CellStress[] Of(SolidModel model, IReadOnlyList<SolidAnswer> answers, int threads, bool withModes)
+    /// <param name="model">The model that was solved.</param>
+    /// <param name="answers">Its answers.</param>
+    /// <param name="kept">Operators formed before, which are kept while their cell stays as it is; null forms them for this once.</param>
+    /// <param name="threads">Threads to use.</param>
+    /// <param name="withModes">Whether the cells have their incompatible modes.</param>
+    internal static CellStress[] Of(SolidModel model, IReadOnlyList<SolidAnswer> answers, KeptOperators? kept, int threads, bool withModes)
     {
         const int part = 64;
         var count = model.Grid.Cells;
@@ -23,40 +28,77 @@ public sealed class CellStress
         using var work = new SharedWork(threads);
         work.ForEach((count + part - 1) / part, i =>
         {
-            var rows = new double[6 * Hexahedron.Dofs];
+            var rows = new double[KeptOperators.Size];
             for (var cell = part * i; cell < Math.Min(count, part * (i + 1)); cell++)
             {
-                Recover(model, answers, cell, elements.Value!, withModes, rows, found);
+                if (!model.Cells[cell].IsSolid)
+                {
+                    foreach (var components in found)
+                    {
+                        components.AsSpan(6 * cell, 6).Fill(double.NaN);
+                    }
+
+                    continue;
+                }
+
+                if (kept is null)
+                {
+                    KeptOperators.Form(model, cell, elements.Value!, withModes, rows);
+                }
+
+                Recover(model, answers, cell, kept is null ? rows : kept.Of(model, cell, elements.Value!, withModes), found);
             }
         });
         return Array.ConvertAll(found, f => new CellStress(f));
     }
 
-    private static void Recover(SolidModel model, IReadOnlyList<SolidAnswer> answers, int cell, Hexahedron element, bool withModes, double[] rows, double[][] found)
+    private static void Recover(SolidModel model, IReadOnlyList<SolidAnswer> answers, int cell, ReadOnlySpan<double> rows, double[][] found)
     {
-        var fill = model.Cells[cell];
-        if (!fill.IsSolid)
-        {
-            foreach (var components in found)
-            {
-                components.AsSpan(6 * cell, 6).Fill(double.NaN);
-            }
-
-            return;
-        }
-
-        Span<Vector3> corners = stackalloc Vector3[8];
         Span<double> u = stackalloc double[Hexahedron.Dofs];
-        model.Grid.Corners(cell, corners);
-        element.Form(corners, model.Materials[fill.Material], fill.Cut, withModes);
-        SurfaceRecovery.LocalOperator(element, corners, fill.Cut?.Middle ?? Vector3.Zero, rows);
         for (var answer = 0; answer < found.Length; answer++)
         {
             SurfaceRecovery.Corners(model.Grid, cell, answers[answer].Displacement, u);
             for (var c = 0; c < 6; c++)
             {
-                found[answer][6 * cell + c] = fill.Stiffness * SurfaceRecovery.Dot(rows.AsSpan(c * Hexahedron.Dofs, Hexahedron.Dofs), u);
+                found[answer][6 * cell + c] = model.Cells[cell].Stiffness * SurfaceRecovery.Dot(rows.Slice(c * Hexahedron.Dofs, Hexahedron.Dofs), u);
             }
         }
+    }
+}
+
+/// <summary>For every cell the operator that gives the stress in its middle, formed when first needed and kept while the cell's grid, material and cut stay.</summary>
+internal sealed class KeptOperators(int cells)
+{
+    /// <summary>Numbers in an operator.</summary>
+    public const int Size = 6 * Hexahedron.Dofs;
+
+    private readonly Known?[] known = new Known?[cells];
+
+    private sealed record Known(SolidGrid Grid, ElasticMaterial Material, CellCut? Cut, double[] Rows);
+
+    /// <summary>The operator of a cell. Different cells may be asked for from several threads.</summary>
+    public double[] Of(SolidModel model, int cell, Hexahedron element, bool withModes)
+    {
+        var fill = model.Cells[cell];
+        var material = model.Materials[fill.Material];
+        if (known[cell] is { } old && ReferenceEquals(old.Grid, model.Grid) && ReferenceEquals(old.Material, material) && Equals(old.Cut, fill.Cut))
+        {
+            return old.Rows;
+        }
+
+        var rows = new double[Size];
+        Form(model, cell, element, withModes, rows);
+        known[cell] = new Known(model.Grid, material, fill.Cut, rows);
+        return rows;
+    }
+
+    /// <summary>Forms the operator of a cell.</summary>
+    public static void Form(SolidModel model, int cell, Hexahedron element, bool withModes, Span<double> rows)
+    {
+        var fill = model.Cells[cell];
+        Span<Vector3> corners = stackalloc Vector3[8];
+        model.Grid.Corners(cell, corners);
+        element.Form(corners, model.Materials[fill.Material], fill.Cut, withModes);
+        SurfaceRecovery.LocalOperator(element, corners, fill.Cut?.Middle ?? Vector3.Zero, rows);
     }
 }

@@ -19,6 +19,7 @@ public sealed class ElasticBody : IDisposable
     private readonly int threads;
     private readonly bool withModes;
     private SheetResponse? eight;
+    private KeptOperators? operators;
     private SpringContact? contact;
     private int[] contactSprings = [];
 
@@ -115,7 +116,10 @@ public sealed class ElasticBody : IDisposable
     public SurfaceStress SurfaceStress(SolidAnswer answer) => surface.Recover(Model, answer.Displacement);
 
     /// <summary>The stresses in the middle of every cell, for each of many answers.</summary>
-    public ImmutableArray<CellStress> CellStresses(IReadOnlyList<SolidAnswer> answers) => [.. CellStress.Of(Model, answers, threads, withModes)];
+    /// <param name="answers">The answers.</param>
+    /// <param name="again">Whether the same is asked after every change: what is formed for cells that stay is then kept, about 1.2 kB for each.</param>
+    public ImmutableArray<CellStress> CellStresses(IReadOnlyList<SolidAnswer> answers, bool again = false) =>
+        [.. CellStress.Of(Model, answers, again ? operators ??= new KeptOperators(Model.Grid.Cells) : null, threads, withModes)];
 
     /// <summary>The mean stress over a box, over what is solid in it; null where nothing is.</summary>
     public MeanStress? Average(SolidAnswer answer, GridBox box) => BoxRecovery.Average(Model, answer.Displacement, box, withModes);

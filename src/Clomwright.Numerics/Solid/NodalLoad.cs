@@ -39,6 +39,24 @@ public sealed class NodalLoad
     /// <summary>A multiple.</summary>
     public static NodalLoad operator *(double factor, NodalLoad a) => new(Array.ConvertAll(a.forces, f => factor * f));
 
+    /// <summary>The sum of some loads, each a number of times; those taken no times are not looked at.</summary>
+    /// <param name="loads">At least one, all on one grid.</param>
+    /// <param name="times">As many numbers, or fewer: the rest counts as none.</param>
+    public static NodalLoad Sum(IReadOnlyList<NodalLoad> loads, ReadOnlySpan<double> times)
+    {
+        ArgumentOutOfRangeException.ThrowIfZero(loads.Count);
+        var sum = new double[loads[0].forces.Length];
+        for (var n = 0; n < Math.Min(loads.Count, times.Length); n++)
+        {
+            for (var i = 0; times[n] != 0 && i < sum.Length; i++)
+            {
+                sum[i] += times[n] * loads[n].forces[i];
+            }
+        }
+
+        return new NodalLoad(sum);
+    }
+
     /// <summary>Every node's force put through a function.</summary>
     public NodalLoad Turned(Func<Vector3, Vector3> turn)
     {

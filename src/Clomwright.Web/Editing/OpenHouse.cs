@@ -1,3 +1,4 @@
+using Clomwright.Analysis.Structure;
 using Clomwright.Building;
 using Clomwright.Evidence;
 using Clomwright.Files;
@@ -24,7 +25,14 @@ internal sealed class OpenHouse
     private RoofScene? roof;
     private EarthScene? earth;
     private DryingRun? drying;
+    private CollapseRun? fall;
+    private StructureResult? rested;
+    private readonly FindingMemory lines = new();
+    private readonly SentFindings sent = new();
     private long revision;
+
+    /// <summary>Done when the house becomes another; then there is a new one.</summary>
+    private TaskCompletionSource another = new(TaskCreationOptions.RunContinuationsAsynchronously);
     private HousePapers? papers;
     private (HouseStudy Study, bool Saved, PaperSize Paper, DateOnly Date) printed;
 
@@ -80,6 +88,81 @@ internal sealed class OpenHouse
         }
     }
 
+    /// <summary>The search for the push at which the house as it is now falls; one run, given up when the house changes.</summary>
+    public CollapseRun Fall
+    {
+        get
+        {
+            lock (gate)
+            {
+                TakeNewFile();
+                return fall ??= new CollapseRun(study);
+            }
+        }
+    }
+
+    /// <summary>Gives a search up that nobody waits for any more.</summary>
+    public void GiveUp(CollapseRun run)
+    {
+        lock (gate)
+        {
+            if (ReferenceEquals(fall, run) && !run.Done.IsCompletedSuccessfully)
+            {
+                fall = null;
+            }
+        }
+
+        run.Cancel();
+    }
+
+    /// <summary>The house as it is, with the number of what it is, as soon as that is beyond one already seen.</summary>
+    public async Task<(HouseStudy Study, long Revision)> After(long seen, CancellationToken stop)
+    {
+        while (true)
+        {
+            Task wait;
+            lock (gate)
+            {
+                if (revision > seen)
+                {
+                    return (study, revision);
+                }
+
+                wait = another.Task;
+            }
+
+            await wait.WaitAsync(stop);
+        }
+    }
+
+    /// <summary>Keeps what the wall of a study carries, by which the next opening is taken in hand. Solves it where nobody has yet.</summary>
+    public void Rest(HouseStudy solved)
+    {
+        if (solved.Structure.Value is { } structure)
+        {
+            lock (gate)
+            {
+                rested = structure;
+            }
+        }
+    }
+
+    /// <summary>One opening of a house is in hand at a time: who has this may <see cref="Take"/> one.</summary>
+    public SemaphoreSlim Hand { get; } = new(1, 1);
+
+    /// <summary>Takes an opening in hand to follow the wall's stress; null where it cannot be followed.</summary>
+    public WallInHand? Take(string opening)
+    {
+        HouseStudy now;
+        StructureResult? known;
+        lock (gate)
+        {
+            (now, known) = (study, rested);
+        }
+
+        return known is null ? null : WallInHand.Take(now, known, opening);
+    }
+
     private bool Saved => history.Now == saved;
 
     /// <summary>What is wrong or odd in the file and in the description, with paths as in the file.</summary>
@@ -96,7 +179,11 @@ internal sealed class OpenHouse
     }
 
     /// <summary>Makes a change, or says why it cannot be made.</summary>
-    public HouseAnswer Change(string gesture, Change change, Sight sight)
+    /// <param name="gesture">Changes of one gesture are one step back.</param>
+    /// <param name="change">The change.</param>
+    /// <param name="sight">What is looked at.</param>
+    /// <param name="since">The revision whose wall the page has: findings that say the same are not sent again. Null sends all.</param>
+    public HouseAnswer Change(string gesture, Change change, Sight sight, long? since = null)
     {
         lock (gate)
         {
@@ -106,7 +193,7 @@ internal sealed class OpenHouse
             }
 
             Become(history.With(edit.Apply(history.Now), gesture));
-            return Answer(sight);
+            return Answer(sight, since: since);
         }
     }
 
@@ -188,6 +275,8 @@ internal sealed class OpenHouse
             study = HouseStudy.Of(next.Now, StudyOptions.Quick, study);
             Forget();
             revision++;
+            another.SetResult();
+            another = new TaskCompletionSource(TaskCreationOptions.RunContinuationsAsynchronously);
         }
 
         history = next;
@@ -197,12 +286,13 @@ internal sealed class OpenHouse
     {
         (inside, outside, roof, earth) = (null, null, null, null);
         drying?.Cancel();
-        drying = null;
+        fall?.Cancel();
+        (drying, fall) = (null, null);
     }
 
     private double? StationOf(string opening) => StandingOpening.All(study.Geometry).FirstOrDefault(o => o.Opening.Name == opening)?.Station;
 
-    private HouseAnswer Answer(Sight sight, ChangeRefusal? refusal = null, bool fileDiffers = false) => new(
+    private HouseAnswer Answer(Sight sight, ChangeRefusal? refusal = null, bool fileDiffers = false, long? since = null) => new(
         new HouseState
         {
             Key = HouseKey.Of(name),
@@ -215,13 +305,13 @@ internal sealed class OpenHouse
             CanUndo = history.CanUndo,
             CanRedo = history.CanRedo,
             Refusal = refusal,
-            Scene = sight switch { Sight.Inside => inside ??= Wall(Face.Inside), Sight.Outside => outside ??= Wall(Face.Outside), _ => null },
+            Scene = (sight switch { Sight.Inside => inside ??= Wall(Face.Inside), Sight.Outside => outside ??= Wall(Face.Outside), _ => null }) is { } scene ? sent.Only(scene, revision, since) : null,
             Roof = sight == Sight.Roof ? roof ??= RoofSceneOf.Scene(study, Phrasebook.English, Said) : null,
             Earth = sight == Sight.Earth ? earth ??= EarthSceneOf.Scene(study, Phrasebook.English, Said) : null,
         },
         null);
 
-    private Scene Wall(Face face) => Scenes.FromStudy.Scene(study, face, Phrasebook.English, Said);
+    private Scene Wall(Face face) => Scenes.FromStudy.Scene(study, face, Phrasebook.English, Said, lines);
 
     private string Say(Message reason) => Phrasebook.English.Say(reason, history.Now.Units);
 

@@ -13,7 +13,8 @@ internal static class FindingLines
     /// <param name="findings">The findings.</param>
     /// <param name="pen">Whose words and units.</param>
     /// <param name="isPlaced">Whether a finding has a place on the drawing; null where that is the unrolled wall.</param>
-    public static IReadOnlyList<(FindingLine Line, Finding Finding)> Of(Sequence<Finding> findings, Pen pen, Func<Finding, bool>? isPlaced = null)
+    /// <param name="memory">Lines as they were; null where nothing is remembered.</param>
+    public static IReadOnlyList<(FindingLine Line, Finding Finding)> Of(Sequence<Finding> findings, Pen pen, Func<Finding, bool>? isPlaced = null, FindingMemory? memory = null)
     {
         isPlaced ??= finding => finding.Places.Count > 0;
         var ordered = findings
@@ -22,7 +23,11 @@ internal static class FindingLines
             .ThenBy(finding => Margin(finding.Verdict));
         var number = 0;
         var seen = new Dictionary<string, int>(StringComparer.Ordinal);
-        return [.. ordered.Select(finding => (Line(finding, Id(finding, seen), finding.Verdict is Verdict.Met || !isPlaced(finding) ? null : ++number, pen), finding))];
+        return [.. ordered.Select(finding =>
+        {
+            var (id, place) = (Id(finding, seen), finding.Verdict is Verdict.Met || !isPlaced(finding) ? (int?)null : ++number);
+            return (memory is null ? Line(finding, id, place, pen) : memory.LineOf(finding, id, place, pen.Units, () => Line(finding, id, place, pen)), finding);
+        })];
     }
 
     /// <summary>How a verdict stands, in one word of the page's contract.</summary>

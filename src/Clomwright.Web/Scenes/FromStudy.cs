@@ -14,13 +14,16 @@ public static class FromStudy
     /// <param name="face">Where the wall is seen from.</param>
     /// <param name="words">The language.</param>
     /// <param name="diagnostics">What is wrong or odd in the file, with paths as in the file.</param>
-    public static Scene Scene(HouseStudy study, Face face, Phrasebook words, IEnumerable<Diagnostic> diagnostics)
+    public static Scene Scene(HouseStudy study, Face face, Phrasebook words, IEnumerable<Diagnostic> diagnostics) => Scene(study, face, words, diagnostics, null);
+
+    /// <summary>The same, with the lines of findings that say what they said before.</summary>
+    internal static Scene Scene(HouseStudy study, Face face, Phrasebook words, IEnumerable<Diagnostic> diagnostics, FindingMemory? memory)
     {
         ArgumentNullException.ThrowIfNull(study);
         var pen = new Pen(words, study.House.Units);
         var geometry = study.Geometry;
         var openings = StandingOpening.All(geometry);
-        var findings = FindingLines.Of(study.Findings, pen);
+        var findings = FindingLines.Of(study.Findings, pen, null, memory);
         return new Scene
         {
             Ring = Pen.Round(geometry.Curve.Length),

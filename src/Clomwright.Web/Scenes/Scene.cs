@@ -30,8 +30,14 @@ public sealed record Scene
     /// <summary>Piers, clockwise.</summary>
     public required IReadOnlyList<PierLine> Piers { get; init; }
 
-    /// <summary>Findings: what falls short first, then what is not checked, then what a person judges, then what is met.</summary>
+    /// <summary>Findings: what falls short first, then what is not checked, then what a person judges, then what is met. Only new ones where <see cref="Order"/> says how they go with those of before.</summary>
     public required IReadOnlyList<FindingLine> Findings { get; init; }
+
+    /// <summary>The revision whose findings the page has and may keep; null where all are here.</summary>
+    public long? Since { get; init; }
+
+    /// <summary>For every finding, in order, its place among those of <see cref="Since"/>, or -1 - k for number k of <see cref="Findings"/>; null where all are here.</summary>
+    public IReadOnlyList<int>? Order { get; init; }
 
     /// <summary>Findings counted.</summary>
     public required Totals Totals { get; init; }

@@ -61,6 +61,19 @@ public sealed class EveryPageTests(Chromium chromium)
         await Clean(open);
     }
 
+    [Theory]
+    [InlineData(1366, 768, ColorScheme.Light)]
+    [InlineData(390, 844, ColorScheme.Light)]
+    [InlineData(1366, 768, ColorScheme.Dark)]
+    public async Task SheetOfStress_InChromium_HasNoAxeViolationsAndNothingOutsideTheWindow(int width, int height, ColorScheme scheme)
+    {
+        await using var open = await StressTests.AtStress(chromium, width, height, scheme);
+        await Clean(open);
+        await open.Page.GetByRole(AriaRole.Button, new() { Name = "Search for it" }).ClickAsync();
+        await Clean(open);
+        await open.Page.GetByRole(AriaRole.Button, new() { Name = "Stop", Exact = true }).ClickAsync();
+    }
+
     [Fact]
     public async Task FirstPage_ByKeyboardAlone_LeadsToTheWallAndAnOpeningMoves()
     {

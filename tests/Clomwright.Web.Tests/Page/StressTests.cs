@@ -33,4 +33,58 @@ public sealed class StressTests(Chromium chromium)
             "was => { const now = [...document.querySelectorAll('.stress-tightest b')].map(b => b.innerText); return now.length > 0 && now.join() !== was; }", string.Join(',', before), new() { Timeout = 120_000 });
         Assert.Empty(open.Complaints);
     }
+
+    [Fact]
+    public async Task AnOpeningDraggedOnTheSheet_MovesTheStressWithIt_AndTheWholeAnswerFollows()
+    {
+        await using var open = await AtStress(chromium);
+        var page = open.Page;
+        var (bars, band, outline) = (await Bars(page), await page.Locator("svg.stress .band-0").GetAttributeAsync("d"), await page.Locator("[data-opening=tub-window] .leaf").GetAttributeAsync("d"));
+        var box = (await page.Locator("[data-opening=tub-window] .leaf").BoundingBoxAsync())!;
+        var (x, y) = (box.X + box.Width / 2, box.Y + box.Height / 2);
+        await page.Mouse.MoveAsync(x, y);
+        await page.Mouse.DownAsync();
+        await page.Mouse.MoveAsync(x + 20, y, new() { Steps = 5 });
+        await Expect(page.Locator(".stress-tightest.on-the-way")).ToBeVisibleAsync(new() { Timeout = 60_000 });
+        await Expect(page.Locator(".standing-of")).ToContainTextAsync("On the way");
+        Assert.NotEqual(band, await page.Locator("svg.stress .band-0").GetAttributeAsync("d"));
+        Assert.NotEqual(outline, await page.Locator("[data-opening=tub-window] .leaf").GetAttributeAsync("d"));
+        // What nobody has asked the rules yet is never told as if they had answered.
+        await Expect(page.Locator(".totals a")).ToContainTextAsync("NOT CHECKED");
+        await page.Mouse.UpAsync();
+
+        await Expect(page.Locator(".stress-tightest.on-the-way")).ToHaveCountAsync(0, new() { Timeout = 120_000 });
+        await Expect(page.Locator(".standing-of")).ToHaveTextAsync("", new() { Timeout = 120_000 });
+        Assert.NotEqual(bars, await Bars(page));
+        Assert.Empty(open.Complaints);
+    }
+
+    [Fact]
+    public async Task TheSearchForTheFall_ShowsHowFarItIs_IsStopped_AndGivesItsAnswer()
+    {
+        await using var open = await AtStress(chromium);
+        var page = open.Page;
+        var fall = page.Locator(".fall");
+        await fall.GetByRole(AriaRole.Button, new() { Name = "Search for it" }).ClickAsync();
+        await Expect(fall.GetByRole(AriaRole.Progressbar)).ToBeVisibleAsync();
+        await fall.GetByRole(AriaRole.Button, new() { Name = "Stop", Exact = true }).ClickAsync();
+        await Expect(fall.GetByRole(AriaRole.Progressbar)).ToHaveCountAsync(0);
+        await Expect(fall.Locator("dd")).ToHaveCountAsync(0);
+
+        await fall.GetByRole(AriaRole.Button, new() { Name = "Search for it" }).ClickAsync();
+        await Expect(fall.Locator("dd").First).ToContainTextAsync("%", new() { Timeout = 240_000 });
+        await Expect(page.Locator("margin-list .finding", new() { HasText = "The push at which the house falls" }).First).Not.ToContainTextAsync("--deep");
+        Assert.Empty(open.Complaints);
+    }
+
+    /// <summary>The sheet of stress, solved.</summary>
+    public static async Task<OpenPage> AtStress(Chromium chromium, int width = 1366, int height = 768, ColorScheme scheme = ColorScheme.Light)
+    {
+        var open = await OpenPage.AtWall(chromium, width, height, scheme);
+        await open.Page.GetByRole(AriaRole.Button, new() { Name = "Stress", Exact = true }).ClickAsync();
+        await open.Page.Locator("svg.stress .band").First.WaitForAsync(new() { Timeout = 120_000, State = WaitForSelectorState.Attached });
+        return open;
+    }
+
+    private static async Task<string> Bars(IPage page) => string.Join(',', await page.Locator(".stress-tightest b").AllInnerTextsAsync());
 }

@@ -2,6 +2,7 @@ using Clomwright.Building;
 using Clomwright.Evidence;
 using Clomwright.Files;
 using Clomwright.Web.Editing;
+using Clomwright.Web.Scenes;
 using Microsoft.AspNetCore.SignalR.Client;
 using Microsoft.Extensions.DependencyInjection;
 
@@ -53,6 +54,83 @@ public sealed class HubTests : IAsyncLifetime
         Assert.True((await Ask("Save")).Saved);
         var read = HouseDocument.Read(await File.ReadAllBytesAsync(folder.HouseFile)).House!;
         Assert.Equal(Along.At(Length.FromInches(197)), read.Openings.Single(o => o.Name == "tub-window").Along);
+    }
+
+    /// <summary>Rank independent: the findings that a page keeps and those it is sent are together those that one that asks for all gets; a page that has a wall nobody remembers gets all.</summary>
+    [Fact]
+    public async Task OfADraggedOpening_OnlyWhatIsNewIsSent()
+    {
+        var page = await Ask("Open");
+        var has = page.Scene!.Findings;
+        for (var step = 1; step <= 4; step++)
+        {
+            var answer = (await hub.InvokeAsync<HouseAnswer>("Drag", HouseFolderCopy.Key, "drag-1", new { kind = "move", opening = "tub-window", station = 5.0 + 0.1 * step }, Sight.Inside, page.Revision)).State!;
+            var (scene, all) = (answer.Scene!, (await Ask("Open")).Scene!);
+            Assert.Equal(page.Revision, scene.Since);
+            Assert.True(scene.Findings.Count < all.Findings.Count / 2, $"{scene.Findings.Count} of {all.Findings.Count} were sent");
+            has = [.. scene.Order!.Select(place => place >= 0 ? has[place] : scene.Findings[-1 - place])];
+            Assert.Equal(System.Text.Json.JsonSerializer.Serialize(all.Findings), System.Text.Json.JsonSerializer.Serialize(has));
+            page = answer;
+        }
+
+        var stranger = (await hub.InvokeAsync<HouseAnswer>("Drag", HouseFolderCopy.Key, "drag-2", new { kind = "move", opening = "tub-window", station = 5.0 }, Sight.Inside, -7L)).State!;
+        Assert.Null(stranger.Scene!.Order);
+        Assert.True(stranger.Scene.Findings.Count > 100);
+    }
+
+    /// <summary>Rank property: while an opening is in hand pictures come for the house as it is, small, and when the page lets go the next may take one; without a wall solved before there is none.</summary>
+    [Fact]
+    public async Task AnOpeningInHand_IsFollowed_AndLetGo()
+    {
+        await Ask("Open");
+        Assert.Empty(await Pictures(1));
+        await foreach (var _ in hub.StreamAsync<StressAnswer>("Stress", HouseFolderCopy.Key, Sight.Inside))
+        {
+        }
+
+        var seen = await Pictures(2);
+        Assert.Equal(2, seen.Count);
+        Assert.True(seen[1].Revision > seen[0].Revision);
+        Assert.NotEqual(seen[0].Picture.Field.Pressed, seen[1].Picture.Field.Pressed);
+        Assert.True(System.Text.Json.JsonSerializer.SerializeToUtf8Bytes(seen[1]).Length < 20_000);
+        Assert.NotEmpty(await Pictures(1));
+
+        async Task<List<LiveAnswer>> Pictures(int most)
+        {
+            var found = new List<LiveAnswer>();
+            using var letGo = new CancellationTokenSource();
+            await foreach (var picture in hub.StreamAsync<LiveAnswer>("Live", HouseFolderCopy.Key, "tub-window", Sight.Inside, letGo.Token))
+            {
+                found.Add(picture);
+                if (found.Count == most)
+                {
+                    await letGo.CancelAsync();
+                    break;
+                }
+
+                await Ask("Change", "drag-3", new { kind = "move", opening = "tub-window", station = 5.0 + 0.1 * found.Count });
+            }
+
+            return found;
+        }
+    }
+
+    /// <summary>Rank property: the search for the fall tells how far it is, and a page that lets go of it ends it.</summary>
+    [Fact]
+    public async Task TheSearchForTheFall_IsStopped_AndBegunAgain()
+    {
+        await Ask("Open");
+        for (var time = 0; time < 2; time++)
+        {
+            using var letGo = new CancellationTokenSource();
+            await foreach (var answer in hub.StreamAsync<FallAnswer>("Fall", HouseFolderCopy.Key, letGo.Token))
+            {
+                await letGo.CancelAsync();
+                Assert.Null(answer.Scene);
+                Assert.InRange(answer.Share, 0, 1);
+                break;
+            }
+        }
     }
 
     [Fact]

@@ -1,6 +1,6 @@
 import { HubConnectionBuilder, HubConnectionState, LogLevel, type HubConnection, type ISubscription } from '@microsoft/signalr';
-import type { Change, HouseAnswer, Sight } from './scene';
-import type { StressAnswer } from './stress-scene';
+import type { Change, FindingLine, HouseAnswer, Sight } from './scene';
+import type { FallAnswer, LiveAnswer, StressAnswer } from './stress-scene';
 import type { WaterAnswer } from './water-scene';
 
 export type Act = 'Undo' | 'Redo' | 'Save' | 'Reload';
@@ -15,8 +15,12 @@ export class HouseLine {
   private readonly hub: HubConnection;
   private readonly waiting: Asking[] = [];
   private running = false;
+  /** The wall's findings as they are here, and of which revision. */
+  private wall: { revision: number; findings: FindingLine[] } | null = null;
   private seen = 0;
   private flow: ISubscription<WaterAnswer> | ISubscription<StressAnswer> | null = null;
+  private held: { opening: string; flow: ISubscription<LiveAnswer> } | null = null;
+  private search: ISubscription<FallAnswer> | null = null;
 
   constructor(
     private readonly key: string,
@@ -60,7 +64,14 @@ export class HouseLine {
     const last = this.waiting.at(-1);
     const joined = last?.gesture === gesture ? together(last.change, change) : null;
     const whole = joined ?? change;
-    const fresh: Asking = { gesture, change: whole, ask: (hub) => hub.invoke<HouseAnswer>('Change', this.key, gesture, whole, this.sight) };
+    const fresh: Asking = {
+      gesture,
+      change: whole,
+      ask: (hub) =>
+        this.wall === null
+          ? hub.invoke<HouseAnswer>('Change', this.key, gesture, whole, this.sight)
+          : hub.invoke<HouseAnswer>('Drag', this.key, gesture, whole, this.sight, this.wall.revision),
+    };
     if (joined !== null) this.waiting[this.waiting.length - 1] = fresh;
     else this.put(fresh);
     void this.run();
@@ -84,6 +95,36 @@ export class HouseLine {
     this.flow = this.hub.stream<StressAnswer>('Stress', this.key, this.sight).subscribe({ next: took, complete: () => {}, error: () => {} });
   }
 
+  /** What the wall carries while an opening is in hand, whenever a picture of the house as it is has been made; until it is let go. */
+  hold(opening: string, took: (answer: LiveAnswer) => void): void {
+    if (this.held?.opening === opening) return;
+    this.release();
+    const ended = () => {
+      if (this.held?.flow === flow) this.held = null;
+    };
+    const flow: ISubscription<LiveAnswer> = this.hub
+      .stream<LiveAnswer>('Live', this.key, opening, this.sight)
+      .subscribe({ next: (answer) => this.held?.flow === flow && took(answer), complete: ended, error: ended });
+    this.held = { opening, flow };
+  }
+
+  /** Nothing is in hand any more; the server gives back what it held for it. */
+  release(): void {
+    this.held?.flow.dispose();
+    this.held = null;
+  }
+
+  /** Searches for the push at which the house falls; what was searched for before is given up. */
+  fall(took: (answer: FallAnswer) => void, ended: () => void): void {
+    this.giveUp();
+    this.search = this.hub.stream<FallAnswer>('Fall', this.key).subscribe({ next: took, complete: ended, error: ended });
+  }
+
+  giveUp(): void {
+    this.search?.dispose();
+    this.search = null;
+  }
+
   /** Nobody looks at the water or the stress any more. */
   dry(): void {
     this.flow?.dispose();
@@ -93,6 +134,20 @@ export class HouseLine {
   /** Undo, redo, save, or take the file as another program left it. */
   act(act: Act): void {
     this.put({ gesture: null, ask: (hub) => hub.invoke<HouseAnswer>(act, this.key, this.sight) });
+  }
+
+  /** An answer with all its findings: those that were not sent again are the ones that are here. */
+  private whole(answer: HouseAnswer): HouseAnswer {
+    const { state } = answer;
+    const scene = state?.scene ?? null;
+    if (state === null || scene === null) {
+      this.wall = null;
+      return answer;
+    }
+    const before = this.wall?.findings ?? [];
+    const findings = scene.order === null ? scene.findings : scene.order.flatMap((place) => (place >= 0 ? before[place] : scene.findings[-1 - place]) ?? []);
+    this.wall = { revision: state.revision, findings };
+    return scene.order === null ? answer : { ...answer, state: { ...state, scene: { ...scene, findings, order: null, since: null } } };
   }
 
   private heardOf(revision: number): void {
@@ -120,7 +175,7 @@ export class HouseLine {
       this.running = false;
     }
     this.seen = answer.state?.revision ?? this.seen;
-    this.took(answer);
+    this.took(this.whole(answer));
     void this.run();
   }
 }

@@ -72,6 +72,10 @@ export interface Said {
 }
 
 export interface Scene extends Said {
+  /** The revision whose findings are kept; null where all are here. */
+  since: number | null;
+  /** For every finding its place among those kept, or -1 - k for number k of those here; null where all are here. */
+  order: number[] | null;
   /** Length of the ring along the inside face. */
   ring: number;
   bottom: number;

@@ -9,7 +9,7 @@ import { startPage } from './pages/start';
 import { wallPage, type WallBench, type WallSheet } from './pages/wall';
 import { followLinks, papersAddress, placeOf, type Place } from './places';
 import type { Change, Face, HouseAnswer, HouseCard, HouseState, PapersState, Sight } from './scene';
-import type { StressAnswer } from './stress-scene';
+import type { FallAnswer, StressAnswer, StressPicture } from './stress-scene';
 import type { WaterAnswer } from './water-scene';
 import { say } from './words';
 
@@ -36,6 +36,9 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
     sheet: { state: true },
     water: { state: true },
     stress: { state: true },
+    live: { state: true },
+    fall: { state: true },
+    falling: { state: true },
     day: { state: true },
   };
 
@@ -55,10 +58,19 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
   declare sheet: WallSheet;
   declare water: WaterAnswer | null;
   declare stress: StressAnswer | null;
+  declare live: StressPicture | null;
+  declare fall: FallAnswer | null;
+  declare falling: boolean;
   declare day: number;
 
   private line: HouseLine | null = null;
   private lineFor = '';
+
+  /** The revision that the search for the fall is of. */
+  fallOf = -1;
+
+  /** An opening is in hand on the sheet of stress. */
+  private inHand = false;
 
   /** Which house, revision and face the stress is of. */
   private stressOf = '';
@@ -81,7 +93,8 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
     this.told = '';
     this.sheet = 'cutting';
     this.water = null;
-    this.stress = null;
+    this.stress = this.live = this.fall = null;
+    this.falling = false;
     this.day = 0;
   }
 
@@ -102,6 +115,8 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
       this.pointed = id;
       if (show && id !== null) void this.showPlace();
     });
+    this.addEventListener('take-opening', (event) => this.takeInHand((event as CustomEvent<string>).detail));
+    this.addEventListener('let-go', () => this.letGo());
     this.addEventListener('go-to-day', (event) => (this.day = (event as CustomEvent<number>).detail));
     addEventListener('keydown', (event) => this.keyed(event));
     addEventListener('beforeunload', (event) => {
@@ -170,8 +185,50 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
 
   lay = (sheet: WallSheet): void => {
     this.sheet = sheet;
+    if (sheet !== 'stress') this.leaveHand();
     this.flow();
   };
+
+  search = (): void => {
+    if (this.line === null || this.state === undefined) return;
+    const of = this.state.revision;
+    this.fallOf = of;
+    this.fall = null;
+    this.falling = true;
+    this.line.fall(
+      (answer) => {
+        if (this.fallOf === of) this.fall = answer;
+      },
+      () => {
+        if (this.fallOf === of) this.falling = false;
+      },
+    );
+  };
+
+  giveUp = (): void => {
+    this.line?.giveUp();
+    this.fall = null;
+    this.falling = false;
+  };
+
+  private takeInHand(opening: string): void {
+    this.inHand = true;
+    this.line?.hold(opening, (answer) => {
+      // The first picture is of the house at rest, which is on the sheet already, and better.
+      if (this.sheet === 'stress' && answer.revision !== this.stress?.scene?.revision) this.live = answer.picture;
+    });
+  }
+
+  private letGo(): void {
+    this.inHand = false;
+    this.flow();
+  }
+
+  private leaveHand(): void {
+    this.inHand = false;
+    this.live = null;
+    this.line?.release();
+  }
 
   ask = (change: Change): void => {
     this.settled = false;
@@ -224,13 +281,18 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
     }
     const of = `${state.key}/${state.revision}/${state.scene.face}`;
     if (this.sheet === 'stress') {
-      if (of === this.stressOf) return;
-      this.stress = null;
+      if (of === this.stressOf) {
+        if (!this.inHand && this.stress?.scene?.revision === state.revision) this.leaveHand();
+        return;
+      }
       this.forgetUnfinished();
-      if (!line.idle) return;
+      if (!line.idle || this.inHand) return;
       this.stressOf = of;
       line.stress((answer) => {
-        if (this.stressOf === of) this.stress = answer;
+        // Until it is solved, what is on the sheet stays and says of which house it is.
+        if (this.stressOf !== of || (answer.scene === null && answer.trouble === null && this.stress?.scene)) return;
+        this.stress = answer;
+        if (!this.inHand) this.leaveHand();
       });
       return;
     }
@@ -246,10 +308,12 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
   /** What was asked for and given up before it came is asked for again. */
   private forgetUnfinished(): void {
     if (!this.water?.scene) this.waterOf = '';
-    if (!this.stress?.scene) this.stressOf = '';
+    if (!this.stress?.scene || (this.state !== undefined && this.stress.scene.revision !== this.state.revision)) this.stressOf = '';
   }
 
   private hangUp(): void {
+    this.inHand = this.falling = false;
+    this.live = this.fall = null;
     void this.line?.stop();
     this.line = null;
     this.lineFor = '';

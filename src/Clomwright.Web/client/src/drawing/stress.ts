@@ -1,50 +1,45 @@
-import { html, svg, type TemplateResult } from 'lit';
+import { html, nothing, svg, type TemplateResult } from 'lit';
 import type { Scene } from '../scene';
-import type { StressScene } from '../stress-scene';
-import { say } from '../words';
-import { frameOf, path, round, type Nearness } from './frame';
-import { hatches } from './hatches';
+import type { StressPicture, StressScene } from '../stress-scene';
+import { areaPath } from './contour';
+import { path, round, type Frame } from './frame';
 import { rulers } from './layers';
 
-/** The unrolled wall hatched by what it carries: each further share lays another hatching over those before it. */
-export function stressWall(scene: Scene, stress: StressScene, room: number, nearness: Nearness): TemplateResult {
+/** The wall under its openings, hatched by what it carries: each further share lays another hatching over those before it. */
+export function stressLayer(frame: Frame, scene: Scene, stress: StressScene, picture: StressPicture): TemplateResult<2> {
   const { view } = scene;
-  const frame = frameOf(scene, view, room, nearness);
   const [left, right] = [frame.x(0), frame.x(view.length)];
-  return html`
-    <svg class="unrolled stress" width=${round(frame.width)} height=${round(frame.height)} role="img" aria-label=${say('web.stress.said')}>
-      ${hatches} ${stressHatches}
-      <clipPath id="cob-only"><path d=${path(frame, view.wall)} /></clipPath>
-      <g class="wall">
-        <path class="stem" d=${path(frame, view.stem)} /><path class="stem-stones" d=${path(frame, view.stem)} />
-        <path class="laid" d=${path(frame, view.wall)} />
-        <g clip-path="url(#cob-only)">
-          ${stress.bands.map((band, i) => svg`<path class="band band-${i}" data-band=${i} fill="url(#stress-${i})" d=${path(frame, band.pieces)} />`)}
-          <path class="band pulled" fill="url(#stress-pull)" d=${path(frame, stress.tension.pieces)} />
-        </g>
-        <path class="edge" d=${path(frame, view.wall)} />
-        <path class="bond-beam" d=${path(frame, view.bondBeam)} />
-        <path class="floor" d="M${left - 10} ${round(frame.y(0))}H${right}" />
+  return svg`
+    ${stressHatches}
+    <clipPath id="cob-only"><path d=${path(frame, view.wall)} /></clipPath>
+    <g class="wall">
+      <path class="stem" d=${path(frame, view.stem)} /><path class="stem-stones" d=${path(frame, view.stem)} />
+      <path class="laid" d=${path(frame, view.wall)} />
+      <g clip-path="url(#cob-only)">
+        ${stress.bands.map((band, i) => svg`<path class="band band-${i}" data-band=${i} fill="url(#stress-${i})" d=${areaPath(frame, picture, view.length, 'pressed', band.from)} />`)}
+        <path class="band pulled" fill="url(#stress-pull)" d=${areaPath(frame, picture, view.length, 'pulled', stress.tension.from)} />
       </g>
-      ${rulers(frame, scene, view)}
-      <g class="openings">
-        ${view.openings.map(
-          (opening) => svg`<path class="hole" d=${path(frame, opening.header)} /><path class="header-fill" d=${path(frame, opening.header)} />
-            <path class="hole" d=${path(frame, opening.outlines)} /><path class="leaf" d=${path(frame, opening.outlines)} />`,
-        )}
-      </g>
-      <g class="pier-edges">
-        ${stress.piers.map((pier) =>
-          pier.at.map(([x, y]) => {
-            const [cx, cy] = [round(frame.x(x)), round(frame.y(y))];
-            const before = cx > right - 60;
-            return svg`<g data-pier=${pier.pier}><title>${pier.pier}: ${pier.used}</title><circle class="edge-ring" cx=${cx} cy=${cy} r="4.5" />
-              <text class="edge-used" x=${cx + (before ? -9 : 9)} y=${cy - 7} text-anchor=${before ? 'end' : 'start'}>${pier.used}</text></g>`;
-          }),
-        )}
-      </g>
-    </svg>
+      <path class="edge" d=${path(frame, view.wall)} />
+      <path class="bond-beam" d=${path(frame, view.bondBeam)} />
+      <path class="floor" d="M${left - 10} ${round(frame.y(0))}H${right}" />
+    </g>
+    ${rulers(frame, scene, view)}
   `;
+}
+
+/** At each pier how much of what is allowed its hardest edge uses, and a ring where that is. */
+export function pierEdges(frame: Frame, scene: Scene, picture: StressPicture): TemplateResult<2> | typeof nothing {
+  const right = frame.x(scene.view.length);
+  return svg`<g class="pier-edges">
+    ${picture.piers.map((pier) =>
+      pier.at.map(([x, y]) => {
+        const [cx, cy] = [round(frame.x(x)), round(frame.y(y))];
+        const before = cx > right - 60;
+        return svg`<g data-pier=${pier.pier}><title>${pier.pier}: ${pier.used}</title><circle class="edge-ring" cx=${cx} cy=${cy} r="4.5" />
+          <text class="edge-used" x=${cx + (before ? -9 : 9)} y=${cy - 7} text-anchor=${before ? 'end' : 'start'}>${pier.used}</text></g>`;
+      }),
+    )}
+  </g>`;
 }
 
 const stressHatches = svg`

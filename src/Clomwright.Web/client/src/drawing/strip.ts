@@ -8,6 +8,8 @@ import { hatches } from './hatches';
 import { builtInLayer, landingLayer, markLayer, wallLayer } from './layers';
 import { namePlaces, openingShape } from './openings';
 import { pierLayer } from './piers';
+import { pierEdges, stressLayer } from './stress';
+import type { StressPicture, StressScene } from '../stress-scene';
 
 /** Below this width the wall is read, not dragged. */
 const dragsFrom = '(min-width: 700px)';
@@ -24,6 +26,8 @@ export class UnrolledWall extends LitElement {
     chosen: {},
     pointed: {},
     settled: { type: Boolean },
+    stress: { attribute: false },
+    picture: { attribute: false },
     room: { state: true },
   };
 
@@ -33,6 +37,9 @@ export class UnrolledWall extends LitElement {
   declare chosen: string | null;
   declare pointed: string | null;
   declare settled: boolean;
+  /** The sheet of stress in the place of the one of what is where; null for that. */
+  declare stress: StressScene | null;
+  declare picture: StressPicture | null;
   declare room: number;
 
   private held: Held | null = null;
@@ -47,6 +54,7 @@ export class UnrolledWall extends LitElement {
   constructor() {
     super();
     this.room = 0;
+    this.stress = this.picture = null;
   }
 
   protected override createRenderRoot(): HTMLElement {
@@ -78,19 +86,21 @@ export class UnrolledWall extends LitElement {
     const frame = frameOf(scene, view, this.room, this.nearness);
     this.frame = frame;
     const names = namePlaces(frame, view);
+    const { stress, picture } = this;
+    const carries = stress !== null && picture !== null;
     return html`
       <svg
-        class="unrolled"
+        class=${carries ? 'unrolled stress' : 'unrolled'}
         width=${round(frame.width)}
         height=${round(frame.height)}
         role="group"
-        aria-label=${say(this.face === 'inside' ? 'web.drawing.inside' : 'web.drawing.outside')}
+        aria-label=${say(carries ? 'web.stress.said' : this.face === 'inside' ? 'web.drawing.inside' : 'web.drawing.outside')}
         @pointermove=${this.pointerMoved}
         @pointerup=${this.pointerLeft}
         @pointercancel=${this.pointerLeft}
       >
-        ${hatches} ${wallLayer(frame, scene, view)} ${landingLayer(frame, scene, view)} ${builtInLayer(frame, view)}
-        ${pierLayer(frame, view, scene.piers)}
+        ${hatches}
+        ${carries ? stressLayer(frame, scene, stress, picture) : svg`${wallLayer(frame, scene, view)} ${landingLayer(frame, scene, view)} ${builtInLayer(frame, view)} ${pierLayer(frame, view, scene.piers)}`}
         <g class="openings">
           ${repeat(
             scene.openings,
@@ -111,7 +121,7 @@ export class UnrolledWall extends LitElement {
               >${openingShape(frame, view, card, names.get(card.name))}</g>`,
           )}
         </g>
-        ${markLayer(frame, view, scene.findings, this.pointed)}
+        ${carries ? pierEdges(frame, scene, picture) : markLayer(frame, view, scene.findings, this.pointed)}
       </svg>
     `;
   }
@@ -129,6 +139,7 @@ export class UnrolledWall extends LitElement {
     (event.currentTarget as Element).setPointerCapture(event.pointerId);
     this.held = take(card, this.view, this.scene.ring, event, `drag-${Date.now()}-${++this.gestures}`);
     this.choose(card.name);
+    if (this.stress !== null) this.dispatchEvent(new CustomEvent('take-opening', { detail: card.name, bubbles: true }));
   }
 
   private pointerMoved(event: PointerEvent): void {
@@ -152,6 +163,7 @@ export class UnrolledWall extends LitElement {
     // Let go: it stays where it was put until the last answer is in.
     this.held = this.held.moved && !this.settled ? { ...this.held, pointer: -1 } : null;
     this.requestUpdate();
+    this.dispatchEvent(new CustomEvent('let-go', { bubbles: true }));
   }
 
   private nudged(card: OpeningCard, event: KeyboardEvent): void {

@@ -3,31 +3,26 @@ import { planKey } from '../drawing/plan';
 import type { Nearness } from '../drawing/frame';
 import { liftTable, poleWidth, storeyPole } from '../drawing/pole';
 import '../drawing/strip';
-import { stressBelow, stressSheet, withStress } from './stress';
+import { stressBelow, stressSheet, withStress, type StressBench } from './stress';
 import { waterBelow, waterSheet } from './water';
 import '../parts/margin-list';
 import '../parts/opening-line';
 import { acts, type Bench } from '../parts/acts';
 import { footer, masthead } from '../parts/masthead';
 import type { Face, HouseState, Scene } from '../scene';
-import type { StressAnswer } from '../stress-scene';
 import type { WaterAnswer } from '../water-scene';
 import { say } from '../words';
 
 /** What the strip shows: what is where, what it carries, or how wet it is. */
 export type WallSheet = 'cutting' | 'stress' | 'water';
 
-export interface WallBench extends Bench {
-  readonly nearness: Nearness;
-  readonly chosen: string | null;
+export interface WallBench extends Bench, StressBench {
   readonly pointed: string | null;
-  readonly settled: boolean;
   readonly told: string;
   /** Room for the strip and its pole, px. */
   readonly room: number;
   readonly sheet: WallSheet;
   readonly water: WaterAnswer | null;
-  readonly stress: StressAnswer | null;
   /** Days since the first lift was laid. */
   readonly day: number;
   lay(sheet: WallSheet): void;
@@ -42,7 +37,8 @@ export function wallPage(bench: WallBench, state: HouseState, scene: Scene): Tem
   const card = scene.openings.find((opening) => opening.name === bench.chosen) ?? scene.openings[0];
   const besides = bench.room >= 900;
   const cutting = bench.sheet === 'cutting';
-  const told = bench.sheet === 'stress' ? withStress(scene, bench.stress?.scene ?? null) : scene;
+  const told = bench.sheet === 'stress' ? withStress(bench, state, scene) : scene;
+  const moves = bench.sheet !== 'water';
   return html`
     ${masthead(
       { page: 'wall', house: state.key },
@@ -71,10 +67,10 @@ export function wallPage(bench: WallBench, state: HouseState, scene: Scene): Tem
                 html`<button type="button" aria-pressed=${bench.nearness === one} @click=${() => bench.step(one)}>${say(`web.near.${one}`)}</button>`,
             )}
           </div>
-          ${cutting ? html`<p id="moving" class="hint">${say('web.drawing.moving')}</p>` : nothing}
+          ${moves ? html`<p id="moving" class="hint">${say(cutting ? 'web.drawing.moving' : 'web.stress.moving')}</p>` : nothing}
         </div>
         ${bench.sheet === 'water' ? waterSheet(scene, bench.water, bench.day, bench.room, bench.nearness) : nothing}
-        ${bench.sheet === 'stress' ? stressSheet(scene, bench.stress, bench.room, bench.nearness) : nothing}
+        ${bench.sheet === 'stress' ? stressSheet(bench, state, scene) : nothing}
         ${cutting ? html`<div class="strip">
           <div class="slide">
             <unrolled-wall
@@ -88,10 +84,10 @@ export function wallPage(bench: WallBench, state: HouseState, scene: Scene): Tem
           </div>
           ${besides ? html`<div class="pole-beside">${storeyPole(scene, scene.view, bench.room - poleWidth, bench.nearness)}</div>` : nothing}
         </div>` : nothing}
-        ${card === undefined || !cutting ? nothing : html`<opening-line .card=${card} .refusal=${state.refusal} .settled=${bench.settled}></opening-line>`}
+        ${card === undefined || !moves ? nothing : html`<opening-line .card=${card} .refusal=${state.refusal} .settled=${bench.settled}></opening-line>`}
       </section>
       ${cutting ? nothing : html`<div class="below water-below">${bench.sheet === 'water' && bench.water?.scene && bench.water.scene.notChecked === null ? waterBelow(bench.water.scene, bench.day) : nothing}
-        ${bench.sheet === 'stress' && bench.stress?.scene && bench.stress.scene.notChecked === null ? stressBelow(bench.stress.scene) : nothing}
+        ${bench.sheet === 'stress' && bench.stress?.scene && bench.stress.scene.notChecked === null ? stressBelow(bench, state, bench.stress.scene) : nothing}
         <margin-list .scene=${told} .heading=${say('web.findings.heading')} .pointed=${bench.pointed}></margin-list></div>`}
       ${cutting ? html`<div class="below">
         <section class="key" aria-label=${say('web.drawing.plan')}>${planKey(scene.plan, 236, bench.chosen, bench.choose)}</section>

@@ -1,4 +1,5 @@
 import { LitElement, html, nothing, type TemplateResult } from 'lit';
+import { guard } from 'lit/directives/guard.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { FindingLine, Said, Standing } from '../scene';
 import { say } from '../words';
@@ -50,7 +51,8 @@ export class MarginList extends LitElement {
       ${repeat(
         lines,
         (finding) => finding.id,
-        (finding) => this.line(finding),
+        // A line that says what it said is left as it stands.
+        (finding) => guard([finding, finding.id === this.open, finding.id === this.pointed], () => this.line(finding)),
       )}
     </ul>`;
     return standing === 'met'

@@ -1,0 +1,80 @@
+using Clomwright.Evidence;
+
+namespace Clomwright.Web.Scenes;
+
+/// <summary>Findings as they were put into words last: one that says the same again keeps its very line, which is neither written nor sent anew.</summary>
+internal sealed class FindingMemory
+{
+    private readonly Dictionary<string, (Finding Finding, FindingLine Line)> known = new(StringComparer.Ordinal);
+    private UnitSystem units;
+
+    /// <summary>The line of a finding.</summary>
+    /// <param name="finding">The finding.</param>
+    /// <param name="id">Its id.</param>
+    /// <param name="number">Its number on the drawing.</param>
+    /// <param name="inUnits">Which units come first.</param>
+    /// <param name="write">Puts it into words.</param>
+    public FindingLine LineOf(Finding finding, string id, int? number, UnitSystem inUnits, Func<FindingLine> write)
+    {
+        if (inUnits != units)
+        {
+            known.Clear();
+            units = inUnits;
+        }
+
+        var same = known.TryGetValue(id, out var before) && before.Finding == finding;
+        var line = same ? before.Line.Number == number ? before.Line : before.Line with { Number = number } : write();
+        known[id] = (finding, line);
+        return line;
+    }
+}
+
+/// <summary>The lines of findings that a page already has, so that only others are sent.</summary>
+internal sealed class SentFindings
+{
+    private const int Kept = 6;
+
+    private readonly Queue<(long Revision, string Face, IReadOnlyList<FindingLine> Lines)> sent = new();
+
+    /// <summary>The scene with only those findings that the scene of a revision, seen from the same face, did not have; all of them where that is not remembered.</summary>
+    /// <param name="scene">The whole scene.</param>
+    /// <param name="revision">Of it.</param>
+    /// <param name="since">The revision that the page has; null where it has none.</param>
+    public Scene Only(Scene scene, long revision, long? since)
+    {
+        var before = sent.LastOrDefault(s => s.Revision == since && s.Face == scene.Face).Lines;
+        if (!sent.Any(s => s.Revision == revision && s.Face == scene.Face))
+        {
+            sent.Enqueue((revision, scene.Face, scene.Findings));
+        }
+
+        while (sent.Count > Kept)
+        {
+            sent.Dequeue();
+        }
+
+        if (before is null)
+        {
+            return scene;
+        }
+
+        var places = new Dictionary<FindingLine, int>(ReferenceEqualityComparer.Instance);
+        for (var i = 0; i < before.Count; i++)
+        {
+            places[before[i]] = i;
+        }
+
+        var fresh = new List<FindingLine>();
+        var order = new int[scene.Findings.Count];
+        for (var i = 0; i < order.Length; i++)
+        {
+            if (!places.TryGetValue(scene.Findings[i], out order[i]))
+            {
+                fresh.Add(scene.Findings[i]);
+                order[i] = -fresh.Count;
+            }
+        }
+
+        return scene with { Findings = fresh, Since = since, Order = order };
+    }
+}

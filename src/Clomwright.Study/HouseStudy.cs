@@ -94,7 +94,7 @@ public sealed class HouseStudy
         drying = new(() => dried.Task.IsCompletedSuccessfully ? dried.Task.Result : dry(null));
         startMonths = new(() => StartMonthsOf(house, Geometry, Roof, Mix, Weather, earlier));
         cover = new(() => Analysis.Drying.Cover.Of(Geometry));
-        forecast = watch => DaysOf.Question(this).Value is { } asked ? FromDrying.Of(asked, watch) : DaysOf.Question(this).NotChecked!;
+        forecast = watch => DaysOf.Question(this).Value is { } asked ? Analysis.Days.FromDrying.Of(asked, watch) : DaysOf.Question(this).NotChecked!;
         days = new(() => foretold.Task.IsCompletedSuccessfully ? foretold.Task.Result : forecast(null));
         plastered = new(() => Finishes.WithReady(PlasterOf(Drying)));
         diagnostics = new(() => [.. HouseDiagnostics.Of(House), .. Geometry.Diagnostics, .. FromWall.Remarks(Geometry), .. AssumedKeys.Remarks(House)]);

@@ -99,6 +99,9 @@ public abstract record Roof
     /// <summary>Height over the deck at which water runs out through the edge board; null where it has no overflow.</summary>
     public Length? Overflow { get; init; }
 
+    /// <summary>The drip edge all round the eave; null where it is not described.</summary>
+    public DripEdge? Drip { get; init; }
+
     /// <summary>Battens that keep soil from sliding; null where there are none.</summary>
     public SoilBattens? Battens { get; init; }
 

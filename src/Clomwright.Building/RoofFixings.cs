@@ -76,6 +76,11 @@ public sealed record Flue(Length Diameter)
     public Length? Clear { get; init; }
 }
 
+/// <summary>The strip under the edge of deck and membrane, all round the eave, from which water drops clear of the edge board.</summary>
+/// <param name="Out">How far its lip stands out from the edge board.</param>
+/// <param name="Down">How far its lip hangs below the deck.</param>
+public sealed record DripEdge(Length Out, Length Down);
+
 /// <summary>Battens across the slope that keep soil from sliding.</summary>
 /// <param name="Spacing">Between two of them, down the slope.</param>
 /// <param name="Height">Over the membrane.</param>

@@ -20,7 +20,7 @@ public abstract record IfOneFails
     {
     }
 
-    /// <summary>A continuous steel strap round the ring, fixed over every pole, with the nailed deck as a diaphragm: the poles left lean on the strapped ring.</summary>
+    /// <summary>A continuous steel strap round the ring, fixed over every pole, with the nailed deck as a diaphragm: the pole that rested on the lost one hangs in the strap, and the deck holds it sideways.</summary>
     /// <param name="Width">Of the strap.</param>
     /// <param name="Thickness">Of the strap.</param>
     public sealed record Strap(Length Width, Length Thickness) : IfOneFails;

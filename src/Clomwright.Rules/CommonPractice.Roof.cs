@@ -61,6 +61,13 @@ internal static partial class CommonPractice
         ];
     }
 
+    private static Sequence<Ruling> Drip(HouseGeometry house, Amount least) => house.House.Roof switch
+    {
+        null => [Ruling.NotChecked("roof", "no-roof-described")],
+        { Drip: { } drip } => [new Ruling("drip edge", Require.AtLeast(drip.Down, least)) { Notes = [Message.Of("rules.note.drip", ("out", drip.Out))] }],
+        _ => [Ruling.NotChecked("drip edge", "drip-not-described")],
+    };
+
     /// <summary>The stretch of wall under a pole's seat, as wide as the pole is thick.</summary>
     private static Span Seat(HouseGeometry house, Landing landing)
     {

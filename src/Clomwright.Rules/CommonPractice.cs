@@ -22,6 +22,7 @@ internal static partial class CommonPractice
         ["tee-spacing"] = TeeSpacing,
         ["tee-depth"] = TeeDepth,
         ["eave"] = Eave,
+        ["drip-edge"] = Drip,
         ["niche-head"] = NicheHeadWidth,
         ["niche-back"] = NicheBack,
         ["niche-under-load"] = NicheUnderLoad,

@@ -29,7 +29,7 @@ public static partial class Houses
             ],
             Oil = new FloorOil("linseed", 4),
         },
-        Trench = new Trench(In(24), In(24), In(-42)) { OutletBearing = new Angle(202.5), OutletRun = Length.FromFeet(20) },
+        Trench = new Trench(In(26), In(24), In(-42)) { OutletBearing = new Angle(202.5), OutletRun = Length.FromFeet(20) },
         Stem = new Stem(In(20), In(8)) { DampBreak = "slate", Keys = new StemKeys(In(30), In(6), In(9)) },
         Wall = new Wall(Ft(8, 2), In(14), new Slope(0.05)),
         Lifts = new LiftPlan { Height = In(12) },
@@ -87,11 +87,11 @@ public static partial class Houses
         Tees = new Tees(Ft(4), In(24), In(10)) { Timber = In(4), Bolt = new Length(Length.PerInch / 2) },
         Roof = new Roof.Reciprocal(8, Quarters(120), PoleSize.Even(In(8)))
         {
-            Turn = Turn.Clockwise, Joint = PoleJoint.Pinned, Pin = new Pin(Quarters(3)), IfOneFails = new IfOneFails.Strap(In(2), Quarters(1)),
+            Turn = Turn.Clockwise, Joint = PoleJoint.Pinned, Pin = new Pin(Quarters(3)), IfOneFails = new IfOneFails.Doubled(),
             Eye = Eye.Glazed, Eave = In(30), Deck = In(3), EdgeBoard = In(6),
             DeckNails = new DeckNails(Quarters(1), In(6)) { Kind = DeckFastener.Screw }, Braces = new RoofBraces(In(2), new Length(Length.PerInch / 8), 14, new Length(Length.PerInch / 1000 * 162), Quarters(14)),
             Overflow = Quarters(22), Battens = new SoilBattens(In(12), In(2)), Flue = new Flue(In(8)) { Bearing = new Angle(247.5), Distance = Ft(5), Clear = In(2) },
-            Seat = new SeatMade { Bolt = new Length(Length.PerInch * 7 / 8), Washer = new Length(Length.PerInch * 21 / 8) },
+            Drip = new DripEdge(In(1), In(1)), Seat = new SeatMade { Bolt = new Length(Length.PerInch * 7 / 8), Washer = new Length(Length.PerInch * 21 / 8) },
             Layers =
             [
                 new Layer("felt", Quarters(1), "fleece"), new Layer("pond membrane", new Length(Length.PerInch / 16), "epdm"),

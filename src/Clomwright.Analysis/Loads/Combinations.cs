@@ -4,7 +4,7 @@ using static Clomwright.Analysis.Loads.LoadKind;
 namespace Clomwright.Analysis.Loads;
 
 /// <summary>The combinations of each edition, roof loads only (no floor live load stands on a roof).</summary>
-/// <remarks>Wind and earthquake act in both senses; the caller gives each sense as an effect of its own. Loads on soil and fluids do not occur here.</remarks>
+/// <remarks>The imposed load of a roof that only its keepers walk on (category H) never stands together with snow or wind: EN 1991-1-1, 3.3.2(1). Wind and earthquake act in both senses; the caller gives each sense as an effect of its own. Loads on soil and fluids do not occur here.</remarks>
 public static class Combinations
 {
     private static readonly LoadKind[] Roof = [RoofLive, Snow, Rain];
@@ -55,8 +55,12 @@ public static class Combinations
         var list = new List<Combination> { Make(source, LoadForm.Strength, false, (Dead, 1.35)) };
         foreach (var lead in variable)
         {
-            var others = variable.Where(k => k != lead && Psi0(k) > 0).Select(k => (k, 1.5 * Psi0(k)));
-            list.Add(Make(source, LoadForm.Strength, false, [(Dead, 1.35), (lead, 1.5), .. others]));
+            var others = variable.Where(k => k != lead && lead != RoofLive && Psi0(k) > 0).Select(k => (k, 1.5 * Psi0(k))).ToList();
+            if (others.Count > 0)
+            {
+                list.Add(Make(source, LoadForm.Strength, false, [(Dead, 1.35), (lead, 1.5), .. others]));
+            }
+
             list.Add(Make(source, LoadForm.Strength, false, (Dead, 1.35), (lead, 1.5)));
         }
 

@@ -187,10 +187,9 @@ internal sealed class DeckFixing
         var (sheet, mechanics) = (new Worksheet("roof-diaphragm"), Sources.Get("mechanics"));
         var v = push.FlowSteps(sheet, hardest);
         var z = Across(sheet, nails.Diameter.Metres, nails.Kind == DeckFastener.Screw, Reach(nails), hardest);
-        double b = Wide(nails), arm = Math.Max(0, b - 2 * Math.Max(EdgeLeast, EdgeDiameters * nails.Diameter.Metres));
+        double b = Wide(nails), arm = Arm(nails);
         var board = BoardSymbol(nails);
-        var a = sheet.Step("nail-arm", "a", "max(0, b - 2*max(c_e, 5*D))", arm, Dimension.Length, Sources.Get("common-practice"), board,
-            Worksheet.Assumed("c_e", "nail-edge", EdgeLeast, Dimension.Length, Sources.Get("common-practice")), Worksheet.Given("D", "nail-diameter", nails.Diameter.Metres, Dimension.Length));
+        var a = ArmSymbol(sheet, nails);
         var n = Worksheet.Given("n", "nails-in-board", nails.Count, Dimension.Count);
         double row = nails.Count * (nails.Count + 1.0) / (6 * (nails.Count - 1.0)), held = row * z.Value.Si * arm / (spans.AtPlate * b);
         var r = sheet.Step("deck-couples", "v_a", "n*(n + 1)/(6*(n - 1))*Z_1*a/(l*b)", held, Dimension.LineLoad, mechanics, n, z, a, Worksheet.Computed("l", "deck-span-plate", spans.AtPlate, Dimension.Length), board);
@@ -200,11 +199,10 @@ internal sealed class DeckFixing
     private CheckedMember Straps(RoofBraces made, RoofPush push, Combination hardest, Sequence<PoleGeometry> places)
     {
         const string Subject = "straps";
-        var (sheet, mechanics, steel) = (new Worksheet("roof-straps"), Sources.Get("mechanics"), Sources.Get("steel-memory"));
-        double d = made.Diameter.Metres, reach = (made.Length - made.Thickness).Metres;
-        if (European ? reach < NailEn.ReachLeast * d : reach < Nail.ReachLeast * d)
+        var (sheet, mechanics) = (new Worksheet("roof-straps"), Sources.Get("mechanics"));
+        if (Reaches(made) is { } why)
         {
-            return new("roof-diaphragm", Subject, Message.Of("analysis.deck.nail-short", ("reach", Amount.Metres(Math.Max(0, reach))), ("least", Amount.Metres((European ? NailEn.ReachLeast : Nail.ReachLeast) * d))));
+            return new("roof-diaphragm", Subject, why);
         }
 
         var pole = places.MaxBy(p => p.LengthToFar)!;
@@ -215,15 +213,74 @@ internal sealed class DeckFixing
         var l = sheet.Step("strap-length", "d", "sqrt(w^2 + b_i^2*(1 + s^2))", length, Dimension.Length, mechanics, Worksheet.Computed("w", "bay-at-plate", bay, Dimension.Length), reachSymbol,
             Worksheet.Computed("s", "pole-slope", pole.Slope, Dimension.Number));
         var f = sheet.Step("strap-pull", "F", "v*d", v.Value.Si * length, Dimension.Force, mechanics, v, l);
+        var held = StrapHeld(sheet, made, hardest);
+        return new("roof-diaphragm", Subject, new MemberCheck(hardest.Key, "sideways", f.Value, held.Value, sheet.Done));
+    }
+
+    /// <summary>The least of band and nails of one strap, N.</summary>
+    private Symbol StrapHeld(Worksheet sheet, RoofBraces made, Combination combination)
+    {
+        var (mechanics, steel) = (Sources.Get("mechanics"), Sources.Get("steel-memory"));
         var metal = Metal.Find("steel-strap")!;
-        double w = made.Width.Metres, t = made.Thickness.Metres;
+        double d = made.Diameter.Metres, reach = (made.Length - made.Thickness).Metres, w = made.Width.Metres, t = made.Thickness.Metres;
         var band = sheet.Step("strap-capacity", "T_c", "k_s*F_y*k_n*w_s*t", LossChecks.SteelShare * metal.Yield.Value * LossChecks.NailHoles * w * t, Dimension.Force, steel, Worksheet.Code("k_s", "steel-share", LossChecks.SteelShare, Dimension.Number, steel),
             Worksheet.Cited("F_y", "metal-yield", metal.Yield, Dimension.Stress), Worksheet.Assumed("k_n", "nail-holes", LossChecks.NailHoles, Dimension.Number, Sources.Get("common-practice")),
             Worksheet.Given("w_s", "strap-width", w, Dimension.Length), Worksheet.Given("t", "strap-thickness", t, Dimension.Length));
-        var one = European ? ThinSteelEn(sheet, d, reach, hardest) : SteelNds(sheet, d, reach, t, hardest);
-        var held = sheet.Step("straps-held", "R", "min(T_c, n*Z_1)", Math.Min(band.Value.Si, made.Nails * one.Value.Si), Dimension.Force, mechanics, band, Worksheet.Given("n", "nails-in-strap", made.Nails, Dimension.Count), one);
-        return new("roof-diaphragm", Subject, new MemberCheck(hardest.Key, "sideways", f.Value, held.Value, sheet.Done));
+        var one = European ? ThinSteelEn(sheet, d, reach, combination) : SteelNds(sheet, d, reach, t, combination);
+        return sheet.Step("straps-held", "R", "min(T_c, n*Z_1)", Math.Min(band.Value.Si, made.Nails * one.Value.Si), Dimension.Force, mechanics, band, Worksheet.Given("n", "nails-in-strap", made.Nails, Dimension.Count), one);
     }
+
+    /// <summary>Why the nails of these straps hold nothing that can be reckoned; null where they do.</summary>
+    private Message? Reaches(RoofBraces made)
+    {
+        var (reach, least) = ((made.Length - made.Thickness).Metres, (European ? NailEn.ReachLeast : Nail.ReachLeast) * made.Diameter.Metres);
+        return reach < least ? Message.Of("analysis.deck.nail-short", ("reach", Amount.Metres(Math.Max(0, reach))), ("least", Amount.Metres(least))) : null;
+    }
+
+    /// <summary>What one bay holds along itself in shear, N: its crossed straps, of which one pulls, or else the couples of its boards, one row of them from support to support in every part of the bay.</summary>
+    public static Known<Symbol> Bay(Worksheet sheet, DeckSpans spans, Sequence<PoleGeometry> places, Building.Roof roof, Known<Timber> poles, Combination combination)
+    {
+        if (Why(roof, poles, out var boards) is { } why)
+        {
+            return why;
+        }
+
+        var (fixing, mechanics) = (new DeckFixing(roof, spans, poles.Value!, boards!), Sources.Get("mechanics"));
+        if (roof.Braces is { } made && fixing.Reaches(made) is null)
+        {
+            var held = fixing.StrapHeld(sheet, made, combination);
+            double w = Bay(spans, roof), d = StrapLength(spans, places, roof);
+            return sheet.Step("bay-held-straps", "C_h", "R*w/d", held.Value.Si * w / d, Dimension.Force, mechanics, held, Worksheet.Computed("w", "bay-at-plate", w, Dimension.Length), Worksheet.Computed("d", "strap-length", d, Dimension.Length));
+        }
+
+        if (roof.DeckNails is not { } nails)
+        {
+            return new Message("analysis.loss.nails-unknown");
+        }
+
+        if (fixing.Reaches(nails) is { } shortNails)
+        {
+            return shortNails;
+        }
+
+        if (nails.Count < 2)
+        {
+            return new Message("analysis.deck.one-nail");
+        }
+
+        var (z, arm, b) = (fixing.Across(sheet, nails.Diameter.Metres, nails.Kind == DeckFastener.Screw, fixing.Reach(nails), combination), Arm(nails), Wide(nails));
+        double row = nails.Count * (nails.Count + 1.0) / (6 * (nails.Count - 1.0)), parts = 1 + (roof.Secondaries?.PerBay ?? 0);
+        return sheet.Step("bay-held-deck", "C_h", "m*n*(n + 1)/(6*(n - 1))*Z_1*a/b", parts * row * z.Value.Si * arm / b, Dimension.Force, mechanics, Worksheet.Computed("m", "bay-parts", parts, Dimension.Count),
+            Worksheet.Given("n", "nails-in-board", nails.Count, Dimension.Count), z, ArmSymbol(sheet, nails), BoardSymbol(nails));
+    }
+
+    private static double Arm(DeckNails nails) => Math.Max(0, Wide(nails) - 2 * Math.Max(EdgeLeast, EdgeDiameters * nails.Diameter.Metres));
+
+    private static Symbol ArmSymbol(Worksheet sheet, DeckNails nails) => sheet.Step("nail-arm", "a", "max(0, b - 2*max(c_e, 5*D))", Arm(nails), Dimension.Length, Sources.Get("common-practice"), BoardSymbol(nails),
+        Worksheet.Assumed("c_e", "nail-edge", EdgeLeast, Dimension.Length, Sources.Get("common-practice")), Worksheet.Given("D", "nail-diameter", nails.Diameter.Metres, Dimension.Length));
+
+    /// <summary>How many nails or screws the boards take on supports of a length, m: boards end on every support, so each row of boards is nailed twice over on it.</summary>
+    internal static double Nailed(double supports, DeckNails nails) => 2 * nails.Count * supports / Wide(nails);
 
     /// <summary>Width of the widest bay over the bond beam, m.</summary>
     private static double Bay(DeckSpans spans, Building.Roof roof) => spans.AtPlate * (1 + (roof.Secondaries?.PerBay ?? 0));

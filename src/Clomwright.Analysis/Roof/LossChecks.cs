@@ -7,9 +7,8 @@ namespace Clomwright.Analysis.Roof;
 
 /// <summary>What holds the frame when one pole fails, as the house file describes it: a strapped ring, a doubled frame, or a post under every crossing.</summary>
 /// <remarks>
-/// A sudden loss counts twice. Strapped, the frame stops being one of mutual support: each pole left leans as a strut on the ring, H_c = W x/z_far, and ring and bond beam hold a hoop
-/// force of H_c/(2 sin(omega/2)); the strap is made for all of it, since across the gap of the lost pole the ring cannot press, and the nailed deck keeps the ring round. Doubled, one of a pair goes from half
-/// of the load to all of it at once: 1.5 of all. On posts the orphan's end comes down on the one under its crossing.
+/// A sudden loss counts twice. Strapped, the pole that rested on the lost one hangs in the strap and the deck beside the gap holds it sideways (<see cref="HangingFrame"/>): strap, deck and the poles left are asked. Doubled, one of a
+/// pair goes from half of the load to all of it at once: 1.5 of all. On posts the orphan's end comes down on the one under its crossing.
 /// </remarks>
 internal static class LossChecks
 {
@@ -48,35 +47,47 @@ internal static class LossChecks
 
         return described.IfOneFails switch
         {
-            Building.IfOneFails.Strap strap => [Strap(roof.Geometry, described, strap, states), Diaphragm(described)],
+            Building.IfOneFails.Strap strap => Hanging(roof.Geometry, described, strap, wood, states),
             Building.IfOneFails.Doubled => [Doubled(roof)],
             Building.IfOneFails.Post post => [Post(roof, loss, post, wood), Footing(loss, post, site)],
             _ => [],
         };
     }
 
-    private static CheckedMember Strap(ReciprocalGeometry frame, Building.Roof.Reciprocal described, Building.IfOneFails.Strap strap, Sequence<CombinedState> states)
+    private static Sequence<CheckedMember> Hanging(ReciprocalGeometry frame, Building.Roof.Reciprocal described, Building.IfOneFails.Strap strap, Timber wood, Sequence<CombinedState> states)
     {
         if (described.Deck is null)
         {
-            return new("pole-loss", "strap", new Message("analysis.loss.no-deck"));
+            return [new("pole-loss", "strap", new Message("analysis.loss.no-deck"))];
         }
 
-        var hardest = states.MaxBy(s => Leaning(frame, s))!;
-        var at = Enumerable.Range(0, frame.Count).MaxBy(i => Thrust.AgainstRing(frame, Moments(frame, hardest))[i]);
-        var pole = frame.Poles[at];
-        var angle = frame.Poles.Min(p => p.CrossingAngle);
-        var (source, steel) = (Sources.Get("reciprocal-frame-statics"), Sources.Get("steel-memory"));
+        var hanging = states.SelectMany(s => Enumerable.Range(0, frame.Count).Select(k => (State: s, Left: HangingFrame.Of(frame, Moments(frame, s), k, Sudden)))).ToList();
+        if (hanging.Exists(h => h.Left is null))
+        {
+            return [new("pole-loss", "strap", new Message("analysis.loss.strap-flat"))];
+        }
+
+        var (state, left) = hanging.MaxBy(h => h.Left!.Tension);
+        var (deckState, deckLeft) = hanging.MaxBy(h => h.Left!.Tension * h.Left.Along / Strength.Factor(wood, h.State.Combination));
+        return [Strap(frame, strap, state, left!), Deck(frame, described, wood, deckState, deckLeft!), PolesLeft(frame, wood, hanging.Select(h => (h.State, h.Left!)).ToList())];
+    }
+
+    /// <summary>Puts the pull of the strap down.</summary>
+    private static Symbol Pull(Worksheet sheet, ReciprocalGeometry frame, HangingFrame left)
+    {
+        var source = Sources.Get("reciprocal-frame-statics");
+        var p = Worksheet.Computed("P", "hanging-force", left.Crossing[^1] / Sudden, Dimension.Force);
+        var mu = Worksheet.Computed("mu", "hanging-lift", left.Lift, Dimension.Number);
+        var sudden = Worksheet.Code("k_d", "sudden-loss", Sudden, Dimension.Number, Sources.Get("dod-progressive-memory"));
+        return sheet.Step("strap-tension", "T", "k_d*P/mu", left.Tension, Dimension.Force, source, sudden, p, mu);
+    }
+
+    private static CheckedMember Strap(ReciprocalGeometry frame, Building.IfOneFails.Strap strap, CombinedState state, HangingFrame left)
+    {
+        var steel = Sources.Get("steel-memory");
         var metal = Metal.Find("steel-strap")!;
         var sheet = new Worksheet("pole-loss-strap");
-        var mo = Worksheet.Computed("M_o", "pole-load-moment", hardest.Forces.LoadMoment[pole.Number - 1], Dimension.Moment);
-        var z = Worksheet.Computed("z", "ring-rise", pole.Slope * pole.Far, Dimension.Length);
-        var thrust = mo.Value.Si / z.Value.Si;
-        var h = sheet.Step("pole-thrust", "H_c", "M_o/z", thrust, Dimension.Force, source, mo, z);
-        var omega = Worksheet.Computed("omega", "crossing-angle-least", angle, Dimension.Angle);
-        var sudden = Worksheet.Code("k_d", "sudden-loss", Sudden, Dimension.Number, Sources.Get("dod-progressive-memory"));
-        var tension = Sudden * Thrust.Hoop(thrust, angle);
-        sheet.Step("strap-tension", "T", "k_d*H_c/(2*sin(omega/2))", tension, Dimension.Force, source, sudden, h, omega);
+        var tension = Pull(sheet, frame, left).Value.Si;
         var w = Worksheet.Given("w", "strap-width", strap.Width.Metres, Dimension.Length);
         var t = Worksheet.Given("t", "strap-thickness", strap.Thickness.Metres, Dimension.Length);
         var fy = Worksheet.Cited("F_y", "metal-yield", metal.Yield, Dimension.Stress);
@@ -84,15 +95,49 @@ internal static class LossChecks
         var holes = Worksheet.Assumed("k_n", "nail-holes", NailHoles, Dimension.Number, Sources.Get("common-practice"));
         var capacity = SteelShare * metal.Yield.Value * NailHoles * w.Value.Si * t.Value.Si;
         sheet.Step("strap-capacity", "T_c", "k_s*F_y*k_n*w*t", capacity, Dimension.Force, steel, share, fy, holes, w, t);
-        return new("pole-loss", "strap", new MemberCheck(hardest.Combination.Key, hardest.Sense, new Amount(tension, Dimension.Force), new Amount(capacity, Dimension.Force), sheet.Done,
-            Amount.Metres(strap.Width.Metres * tension / capacity)));
+        return new("pole-loss", "strap", new MemberCheck(state.Combination.Key, state.Sense, new Amount(tension, Dimension.Force), new Amount(capacity, Dimension.Force), sheet.Done));
     }
 
-    /// <summary>The strapped ring is kept round by the deck, whose shear and nails no house file describes yet.</summary>
-    private static CheckedMember Diaphragm(Building.Roof.Reciprocal described) =>
-        new("pole-loss", "deck as diaphragm", new Message(described.Deck is null ? "analysis.loss.no-deck" : "analysis.loss.diaphragm"));
+    /// <summary>The deck of a bay beside the gap, or its crossed straps, against what pulls along the bay.</summary>
+    private static CheckedMember Deck(ReciprocalGeometry frame, Building.Roof.Reciprocal described, Timber wood, CombinedState state, HangingFrame left)
+    {
+        const string Subject = "deck as diaphragm";
+        var sheet = new Worksheet("pole-loss-deck");
+        var pull = Pull(sheet, frame, left);
+        var share = Worksheet.Computed("nu", "hanging-along", left.Along, Dimension.Number);
+        var asked = sheet.Step("bay-shear", "C", "nu*T", left.Along * pull.Value.Si, Dimension.Force, Sources.Get("reciprocal-frame-statics"), share, pull);
+        var held = DeckFixing.Bay(sheet, DeckSpans.Round(frame.Poles, described), frame.Poles, described, wood, state.Combination);
+        return held.Value is { } symbol
+            ? new("pole-loss", Subject, new MemberCheck(state.Combination.Key, state.Sense, asked.Value, symbol.Value, sheet.Done))
+            : new("pole-loss", Subject, held.NotChecked!);
+    }
 
-    private static double Leaning(ReciprocalGeometry frame, CombinedState state) => Thrust.AgainstRing(frame, Moments(frame, state)).Max();
+    /// <summary>The poles left bend at their near crossings by P s at most.</summary>
+    private static CheckedMember PolesLeft(ReciprocalGeometry frame, Timber wood, List<(CombinedState State, HangingFrame Left)> hanging)
+    {
+        var (state, left, at, _) = hanging.SelectMany(h => Enumerable.Range(0, frame.Count - 1).Select(k => (h.State, h.Left, k, Use: Use(h.State, h.Left, k)))).MaxBy(x => x.Use);
+        var pole = Pole(left, at);
+        var net = NotchedRound.Of(pole.DiameterAt(pole.Near), pole.Notch);
+        var (sheet, mechanics) = (new Worksheet("pole-loss-poles"), Sources.Get("mechanics"));
+        var allowed = Strength.RoundBending(sheet, wood, state.Combination, pole.DiameterAt(pole.Near));
+        var p = Worksheet.Computed("P", "crossing-after-loss", left.Crossing[at] / Sudden, Dimension.Force);
+        var sudden = Worksheet.Code("k_d", "sudden-loss", Sudden, Dimension.Number, Sources.Get("dod-progressive-memory"));
+        var s = Worksheet.Computed("s", "stub-length", pole.Stub, Dimension.Length);
+        var modulus = Worksheet.Computed("S", "net-section-modulus", net.SectionModulus, Dimension.Volume);
+        var stress = sheet.Step("bending-stress", "f_b", "k_d*P*s/S", left.Crossing[at] * pole.Stub / net.SectionModulus, Dimension.Stress, mechanics, sudden, p, s, modulus);
+        return new("pole-loss", $"pole {pole.Number}, without pole {frame.Poles[left.Lost].Number}", new MemberCheck(state.Combination.Key, state.Sense, stress.Value, allowed.Value, sheet.Done,
+            Amount.Metres(pole.DiameterAt(pole.Near) * Math.Cbrt(Math.Max(0, stress.Value.Si / allowed.Value.Si)))));
+
+        PoleGeometry Pole(HangingFrame h, int k) => frame.Poles[(h.Lost + 1 + k) % frame.Count];
+
+        double Use(CombinedState of, HangingFrame h, int k)
+        {
+            var g = Pole(h, k);
+            var d = g.DiameterAt(g.Near);
+            return h.Crossing[k] * g.Stub / NotchedRound.Of(d, g.Notch).SectionModulus
+                / (wood.Bending.Value * Strength.Factor(wood, of.Combination) * (wood.System == TimberSystem.Nds ? Nds.RoundSize(d) : 1));
+        }
+    }
 
     private static double[] Moments(ReciprocalGeometry frame, CombinedState state) => [.. frame.Poles.Select(p => state.Forces.LoadMoment[p.Number - 1])];
 

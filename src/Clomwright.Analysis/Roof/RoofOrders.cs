@@ -20,6 +20,8 @@ internal static class RoofOrders
 
     private static Assumption Boards { get; } = Share("waste-deck", 0.15);
 
+    private static Assumption Spare { get; } = Share("spare-nails", 0.10);
+
     private static Assumption Sheets { get; } = Share("waste-roof-sheet", 0.10);
 
     private static Assumption LooseSoil { get; } = Share("loose-soil", 0.25);
@@ -52,6 +54,25 @@ internal static class RoofOrders
         if (roof.EdgeBoard is { } edge)
         {
             yield return Line("roof-edge-board", Message.Of("analysis.order.roof-edge-board", ("height", edge)), "timber", Amount.Metres(skin.EaveLength), Cut, new Message("analysis.order.round-eave"), used);
+        }
+
+        if (roof is Building.Roof.Radial radial)
+        {
+            if (radial is { CentrePost: true, Post: { } post })
+            {
+                yield return Line("roof-post", Message.Of("analysis.order.roof-post", ("diameter", post.Diameter)), "timber", Amount.Count(1), null, Message.Of("analysis.order.roof-footing", ("side", post.Footing)), used);
+            }
+
+            if (radial is { CentrePost: false, Ring: { } ring })
+            {
+                yield return Line("roof-ring", Message.Of("analysis.order.roof-ring", ("width", ring.Width), ("depth", ring.Depth), ("timber", ring.Material)), "timber", Amount.Metres(2 * poles.Count * radial.RingRadius.Metres * Math.Tan(Math.PI / poles.Count)), Cut,
+                    Message.Of("analysis.order.ring-pieces", ("count", poles.Count)), used);
+            }
+        }
+
+        if (roof is Building.Roof.Reciprocal { IfOneFails: IfOneFails.Post stands })
+        {
+            yield return Line("roof-loss-posts", Message.Of("analysis.order.roof-loss-posts", ("diameter", stands.Diameter)), "timber", Amount.Count(poles.Count), null, Message.Of("analysis.order.roof-footing", ("side", stands.Footing)), used);
         }
     }
 
@@ -98,12 +119,29 @@ internal static class RoofOrders
     private static IEnumerable<OrderLine> Fixings(Building.Roof roof, Sequence<PoleGeometry> poles, RoofSkin skin, List<Assumption> used)
     {
         var round = roof is Building.Roof.Reciprocal or Building.Roof.Radial;
-        var seats = roof is Building.Roof.Shed ? 2 * poles.Count : poles.Count;
+        var pair = roof is Building.Roof.Reciprocal { IfOneFails: IfOneFails.Doubled } ? 2 : 1;
+        var seats = roof is Building.Roof.Shed ? 2 * poles.Count : pair * poles.Count;
         if (roof.Seat is { Bolt: { } bolt } seat)
         {
             yield return seat.Lag is { } lag
                 ? Line("roof-seat-lags", Message.Of("analysis.order.roof-seat-lags", ("diameter", bolt), ("length", lag)), "roof", Amount.Count(seats), null, new Message("analysis.order.at-each-seat"), used)
                 : Line("roof-seat-bolts", Message.Of("analysis.order.roof-seat-bolts", ("diameter", bolt)), "roof", Amount.Count(seats), null, new Message("analysis.order.at-each-seat"), used);
+        }
+
+        if (roof.Secondaries is { PerBay: > 0, Bolt: { } through })
+        {
+            yield return Line("roof-secondary-bolts", Message.Of("analysis.order.roof-secondary-bolts", ("diameter", through)), "roof", Amount.Count(2 * Spans(roof, poles).Count), null, new Message("analysis.order.at-both-ends"), used);
+        }
+
+        if (roof is { Deck: not null, DeckNails: { } nails })
+        {
+            yield return Line("roof-deck-nails", Message.Of(nails.Kind == DeckFastener.Screw ? "analysis.order.roof-deck-screws" : "analysis.order.roof-deck-nails", ("diameter", nails.Diameter), ("length", nails.Length)), "roof",
+                Amount.Count((long)Math.Ceiling(DeckFixing.Nailed(Supports(roof, poles), nails))), Spare, Message.Of("analysis.order.nails-each-board", ("count", nails.Count)), used);
+        }
+
+        if (skin.Drip is { } drip)
+        {
+            yield return Line("roof-drip", Message.Of("analysis.order.roof-drip", ("out", drip.Out), ("down", drip.Down)), "roof", Amount.Metres(skin.EaveLength), Cut, new Message("analysis.order.round-eave"), used);
         }
 
         if (roof.Battens is { } battens)
@@ -116,9 +154,17 @@ internal static class RoofOrders
             var bays = round ? poles.Count : poles.Count - (roof is Building.Roof.Gable ? 2 : 1);
             yield return Line("roof-braces", Message.Of("analysis.order.roof-braces", ("width", braces.Width), ("thickness", braces.Thickness)), "roof", Amount.Metres(2 * bays * DeckFixing.StrapLength(Spans(roof, poles), poles, roof)), Cut,
                 Message.Of("analysis.order.two-a-bay", ("bays", bays)), used);
-            yield return Line("roof-brace-nails", Message.Of("analysis.order.roof-brace-nails", ("diameter", braces.Diameter), ("length", braces.Length)), "roof", Amount.Count(4 * bays * braces.Nails), Cut,
+            yield return Line("roof-brace-nails", Message.Of("analysis.order.roof-brace-nails", ("diameter", braces.Diameter), ("length", braces.Length)), "roof", Amount.Count(4 * bays * braces.Nails), Spare,
                 Message.Of("analysis.order.nails-each-end", ("count", braces.Nails)), used);
         }
+    }
+
+    /// <summary>Length of everything that deck boards are nailed to, eave to inner end along the slope, m; a pair of poles side by side counts twice.</summary>
+    private static double Supports(Building.Roof roof, Sequence<PoleGeometry> poles)
+    {
+        var pair = roof is Building.Roof.Reciprocal { IfOneFails: IfOneFails.Doubled } ? 2 : 1;
+        var spans = Spans(roof, poles);
+        return pair * poles.Sum(p => (p.EaveReach + (roof is Building.Roof.Reciprocal ? p.Near : p.Far)) / p.PitchCosine) + (roof.Secondaries is null ? 0 : spans.Count * spans.SecondaryLength);
     }
 
     /// <summary>Through both poles of the thickest crossing, with washers and nut, m. A list in the order of carrying.</summary>

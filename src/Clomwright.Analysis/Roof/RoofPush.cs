@@ -8,20 +8,20 @@ namespace Clomwright.Analysis.Roof;
 
 /// <summary>What pushes a roof sideways, and how it flows through the roof into the ring of the wall.</summary>
 /// <remarks>
-/// Wind pushes on the height of the roof and the upper half of the wall. An earthquake shakes the wet roof, the code's share of snow, and of the upper half of the wall the two faces across it: half of that half;
-/// the faces along it carry themselves; openings are not taken out. Round a ring the roof holds on as sin(theta): the most for each metre is H/(pi R), with R = 2A/L of the bond-beam line, which is the radius of a circle and less than the mean one of anything else.
+/// Wind pushes on the height of the roof and the upper half of the wall. An earthquake shakes the wet roof, the code's share of snow, and of the wall what leans on the roof (<see cref="ShakenHouse"/>). Round a ring the roof holds on as sin(theta): the most for each metre is H/(pi R), with R = 2A/L of the bond-beam line, which is the radius of a circle and less than the mean one of anything else.
 /// </remarks>
 internal sealed class RoofPush
 {
-    private readonly double windHeight, windAcross, width, roofWeight, wallWeight;
+    private readonly double windHeight, windAcross, width, roofWeight;
+    private readonly ShakenHouse house;
     private readonly SeismicLoad? quake;
     private readonly Source mechanics = Sources.Get("mechanics");
 
-    private RoofPush(double radius, double windHeight, double windAcross, double width, double roofWeight, double wallWeight, SeismicLoad? quake, Sequence<Combination> combinations)
+    private RoofPush(double radius, double windHeight, double windAcross, double width, double roofWeight, ShakenHouse house, SeismicLoad? quake, Sequence<Combination> combinations)
     {
         Radius = radius;
         Combinations = combinations;
-        (this.windHeight, this.windAcross, this.width, this.roofWeight, this.wallWeight, this.quake) = (windHeight, windAcross, width, roofWeight, wallWeight, quake);
+        (this.windHeight, this.windAcross, this.width, this.roofWeight, this.house, this.quake) = (windHeight, windAcross, width, roofWeight, house, quake);
     }
 
     /// <summary>R, m.</summary>
@@ -61,23 +61,21 @@ internal sealed class RoofPush
             return wet.Why!;
         }
 
-        var wall = geometry.Wall;
-        var height = (wall.Top - wall.Base).Metres;
+        var house = new ShakenHouse(geometry, rise);
         var width = geometry.EvenWidth;
-        var cob = geometry.Measures.GrossVolume * Cob.StandingDensity * UsUnits.Gravity;
         var roof = weight + Seismic.SnowWeight(snow, width);
         var quake = edition == LoadEdition.En1990 ? null
-            : Seismic.Of(site, [new SeismicLevel(roof + cob / 2, height), new SeismicLevel(cob / 2, height / 4)], height + Math.Max(0, rise) / 2).Value;
+            : house.Under(roof).Value;
         var radius = 2 * geometry.Curve.OffsetArea(plate) / geometry.Curve.OffsetLength(plate);
         Sequence<Combination> all = [.. Loads.Combinations.Of(edition, european ? LoadForm.Strength : LoadForm.AllowableStress)
             .Where(c => c.Factor(LoadKind.Wind) > 0 || (c.Factor(LoadKind.Earthquake) > 0 && quake is not null))];
-        return new RoofPush(radius, height / 2 + Math.Max(0, rise), blow.WallsAcross, width, roof, cob, quake, all);
+        return new RoofPush(radius, house.Height / 2 + Math.Max(0, rise), blow.WallsAcross, width, roof, house, quake, all);
     }
 
     /// <summary>H in a combination, N; 0 where nothing pushes.</summary>
     public double Force(Combination combination) =>
         combination.Factor(LoadKind.Wind) is > 0 and var blow ? blow * windAcross * width * windHeight
-        : combination.Factor(LoadKind.Earthquake) is > 0 and var shake && quake is not null ? shake * Shaken(quake) : 0;
+        : combination.Factor(LoadKind.Earthquake) is > 0 and var shake && quake is not null ? shake * house.ThroughRoof(quake, roofWeight) : 0;
 
     /// <summary>Most for each metre of the ring, N/m.</summary>
     public double Flow(Combination combination) => Force(combination) / (Math.PI * Radius);
@@ -100,15 +98,10 @@ internal sealed class RoofPush
             return sheet.Step("sideways-none", "H", "0*k", 0, Dimension.Force, mechanics, Worksheet.Computed("k", "sideways-none", 0, Dimension.Force));
         }
 
-        return sheet.Step(
-            "sideways-earthquake", "H", "k*F*(W_r + W_w/4)/(W_r + W_w/2)", Force(combination), Dimension.Force, mechanics, Worksheet.Code("k", "earthquake-factor", shake, Dimension.Number, combination.Source),
-            Worksheet.Computed("F", "earthquake-at-top", quake.LevelForces[0], Dimension.Force), Worksheet.Computed("W_r", "roof-weight", roofWeight, Dimension.Force),
-            Worksheet.Computed("W_w", "wall-weight", wallWeight, Dimension.Force));
+        return house.Steps(sheet, quake, roofWeight, shake, combination.Source);
     }
 
     /// <summary>Puts H/(pi R) down.</summary>
     public Symbol FlowSteps(Worksheet sheet, Combination combination) => sheet.Step(
         "deck-flow", "v", "H/(pi*R)", Flow(combination), Dimension.LineLoad, mechanics, Steps(sheet, combination), Worksheet.Computed("R", "ring-radius-mean", Radius, Dimension.Length));
-
-    private double Shaken(SeismicLoad load) => load.LevelForces[0] * (roofWeight + wallWeight / 4) / (roofWeight + wallWeight / 2);
 }

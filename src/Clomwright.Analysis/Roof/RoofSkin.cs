@@ -37,6 +37,9 @@ public sealed record RoofSkin
     /// <summary>How membrane and sheet were found.</summary>
     public required Calculation How { get; init; }
 
+    /// <summary>The drip edge, as described or as usual; null where nothing lies on the deck and none is described.</summary>
+    public Building.DripEdge? Drip { get; init; }
+
     /// <summary>What to order for the whole roof.</summary>
     public required Sequence<OrderLine> Orders { get; init; }
 
@@ -49,6 +52,9 @@ internal static class RoofSkins
 {
     /// <summary>Turned over the top of the edge board, or down over the eave where there is none, m.</summary>
     public const double Turn = 0.1524;
+
+    /// <summary>A drip edge nobody described: 1 in out, 1 in down.</summary>
+    public static Building.DripEdge UsualDrip { get; } = new(Length.FromInches(1), Length.FromInches(1));
 
     /// <summary>Height of the eye's curb, up which the membrane goes, m.</summary>
     public const double Curb = 0.1524;
@@ -146,10 +152,13 @@ internal static class RoofSkins
         sheet.Step("sheet-waste", "s", "b*l/A_m - 1", waste, Dimension.Fraction, mechanics, b, l, area);
         var skin = new RoofSkin
         {
-            Surface = surface, FlueCut = flue?.Cut ?? 0, Sheets = Sheets(roof, Math.Min(wide, @long)), EaveLength = eave, Membrane = area.Value.Si, SheetWidth = wide, SheetLength = @long, SheetWaste = waste, How = sheet.Done, Orders = [],
+            Surface = surface, FlueCut = flue?.Cut ?? 0, Sheets = Sheets(roof, Math.Min(wide, @long)), EaveLength = eave, Membrane = area.Value.Si, SheetWidth = wide, SheetLength = @long, SheetWaste = waste, How = sheet.Done, Orders = [], Drip = roof.Drip ?? (roof.Layers.Count > 0 ? UsualDrip : null),
             Assumptions =
             [
                 .. roof.SheetRoll is null ? (Sequence<Assumption>)[] : [new Assumption("membrane-lap", new Message("analysis.assumed.membrane-lap"), Amount.Metres(Lap), practice)],
+                .. roof is { Drip: null, Layers.Count: > 0 }
+                    ? (Sequence<Assumption>)[new Assumption("drip-out", new Message("analysis.assumed.drip-out"), UsualDrip.Out, practice), new Assumption("drip-down", new Message("analysis.assumed.drip-down"), UsualDrip.Down, practice)]
+                    : [],
                 new Assumption("membrane-turn", new Message("analysis.assumed.membrane-turn"), Amount.Metres(Turn), practice),
                 .. curb > 0 ? (Sequence<Assumption>)[new Assumption("curb-height", new Message("analysis.assumed.curb-height"), Amount.Metres(Curb), practice)] : [],
             ],

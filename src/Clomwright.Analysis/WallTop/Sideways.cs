@@ -1,4 +1,3 @@
-using Clomwright.Analysis.Foundation;
 using Clomwright.Analysis.Loads;
 using Clomwright.Analysis.Roof;
 using Clomwright.Analysis.Steps;
@@ -10,7 +9,7 @@ namespace Clomwright.Analysis.WallTop;
 /// <summary>Which sideways force is asked for.</summary>
 internal enum SidewaysPart
 {
-    /// <summary>What comes from the roof through the bond beam.</summary>
+    /// <summary>What goes through roof and bond beam: the roof, and what leans on it of the faces across.</summary>
     Beam,
 
     /// <summary>What comes to the wall top: the roof and the upper half of the wall.</summary>
@@ -21,25 +20,24 @@ internal enum SidewaysPart
 }
 
 /// <summary>Sideways forces of wind and earthquake on a house under its roof, in a combination.</summary>
-/// <remarks>Wind pushes on half the wall and the height of the roof at the bond beam, on all of both at the stem; an earthquake shakes the roof as it stands in the combination, and the wall.</remarks>
+/// <remarks>Wind pushes on half the wall and the height of the roof at the bond beam, on all of both at the stem; an earthquake shakes the roof as it stands in the combination, and the wall (<see cref="ShakenHouse"/>).</remarks>
 internal sealed class Sideways
 {
     private static readonly Source Mechanics = Sources.Get("mechanics");
 
     private readonly HouseGeometry geometry;
     private readonly RoofResult roof;
-    private readonly double wallWeight;
+    private readonly ShakenHouse shaken;
 
     /// <summary>Only where the wind on the roof and its weight are known.</summary>
     public Sideways(HouseGeometry geometry, RoofResult roof)
     {
         (this.geometry, this.roof) = (geometry, roof);
-        Height = (geometry.Wall.Top - geometry.Wall.Base).Metres;
-        wallWeight = geometry.Measures.NetVolume * TakeDown.CobDensity * UsUnits.Gravity;
+        shaken = new ShakenHouse(geometry, HeightOf(roof));
     }
 
     /// <summary>Of the cob, m.</summary>
-    public double Height { get; }
+    public double Height => shaken.Height;
 
     /// <summary>Of a circle as large as the house outside, m.</summary>
     public double Width => geometry.EvenWidth;
@@ -49,12 +47,12 @@ internal sealed class Sideways
         roof.Combined.States.Count > 0 ? roof.Wind.NotChecked : roof.Combined.Missing.Count > 0 ? roof.Combined.Missing[0] : new Message("analysis.roof.none");
 
     /// <summary>The whole house in an earthquake under its heaviest lasting roof: for what was assumed.</summary>
-    public Known<SeismicLoad> Heaviest => Shaking(RoofWeight("soilWet") ?? RoofWeight("decked") ?? 0);
+    public Known<SeismicLoad> Heaviest => shaken.Under(RoofWeight("soilWet") ?? RoofWeight("decked") ?? 0);
 
     private double RoofHeight => HeightOf(roof);
 
-    /// <summary>Height of the roof's inner ends over their feet, m; 0 where they lie lower. Of a known roof.</summary>
-    public static double HeightOf(RoofResult roof) => (roof.Reciprocal.Value?.Geometry.Poles ?? roof.Plain.Value!.Places).Max(p => p.HeightAt(p.TangentDistance)) is var rise && rise > 0 ? rise : 0;
+    /// <summary>Height of the roof's inner ends over their feet, m; 0 where they lie lower or no roof is known.</summary>
+    public static double HeightOf(RoofResult roof) => (roof.Reciprocal.Value?.Geometry.Poles ?? roof.Plain.Value?.Places)?.Max(p => p.HeightAt(p.TangentDistance)) is > 0 and var rise ? rise : 0;
 
     private double WindAcross => roof.Wind.Value!.WallsAcross;
 
@@ -75,7 +73,7 @@ internal sealed class Sideways
         }
 
         var weight = Standing(sense);
-        var shaking = Shaking(weight);
+        var shaking = shaken.Under(weight);
         if (shaking.Value is not { } load)
         {
             return shaking.NotChecked!;
@@ -96,11 +94,7 @@ internal sealed class Sideways
             return new Calculated<double>(factor * load.LevelForces[0], sheet.Done);
         }
 
-        var share = load.LevelForces[0] * weight / (weight + wallWeight / 2);
-        sheet.Step(
-            "sideways-earthquake", "H", "k*F*W_r/(W_r + W_w/2)", factor * share, Dimension.Force, Mechanics, k, f,
-            Worksheet.Computed("W_r", "roof-weight", weight, Dimension.Force), Worksheet.Computed("W_w", "wall-weight", wallWeight, Dimension.Force));
-        return new Calculated<double>(factor * share, sheet.Done);
+        return new Calculated<double>(shaken.Steps(sheet, load, weight, factor, combination.Source).Value.Si, sheet.Done);
     }
 
     /// <summary>What turns the whole house over its foot in a combination, N m.</summary>
@@ -116,7 +110,7 @@ internal sealed class Sideways
             return new Calculated<double>(force.Value * tall / 2, sheet.Done);
         }
 
-        var shaking = Shaking(Standing(sense));
+        var shaking = shaken.Under(Standing(sense));
         if (shaking.Value is not { } load)
         {
             return shaking.NotChecked!;
@@ -132,13 +126,9 @@ internal sealed class Sideways
     }
 
     /// <summary>What shakes: roof and wall, N.</summary>
-    public (double Roof, double Wall) Weights(string sense) => (Standing(sense), wallWeight);
+    public (double Roof, double Wall) Weights(string sense) => (Standing(sense), shaken.Wall);
 
     private double Standing(string sense) => (RoofWeight(sense == "up-dry" ? "soilDry" : "decked") ?? 0) + Snow;
 
     private double? RoofWeight(string stage) => (roof.Reciprocal.Value?.Stage(stage) ?? roof.Plain.Value!.Stage(stage)).Value?.TotalLoad;
-
-    /// <summary>The whole house in an earthquake with a roof of a weight: roof and upper half of the wall at the wall top, the lower half at a quarter of its height.</summary>
-    private Known<SeismicLoad> Shaking(double roofWeight) => Seismic.Of(
-        geometry.House.Site, [new SeismicLevel(roofWeight + wallWeight / 2, Height), new SeismicLevel(wallWeight / 2, Height / 4)], Height + RoofHeight / 2);
 }

@@ -48,6 +48,8 @@ internal static class RoofFixingChecks
             checks.Size("roof.flue.clear", flue.Clear, Limits.Thick);
         }
 
+        checks.Size("roof.drip.out", roof.Drip?.Out, Limits.Thick);
+        checks.Size("roof.drip.down", roof.Drip?.Down, Limits.Thick);
         checks.Size("roof.battens.spacing", roof.Battens?.Spacing, Limits.Plan);
         checks.Size("roof.battens.height", roof.Battens?.Height, Limits.Thick);
         checks.Size("roof.sheetRoll", roof.SheetRoll, Limits.Plan);

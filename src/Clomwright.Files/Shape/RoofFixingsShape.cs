@@ -21,6 +21,8 @@ internal static class RoofFixingsShape
 
     public static Thing<Flue> Flue { get; } = MakeFlue();
 
+    public static Thing<DripEdge> Drip { get; } = MakeDrip();
+
     public static Thing<SoilBattens> Battens { get; } = MakeBattens();
 
     private static Thing<DeckNails> MakeNails()
@@ -76,6 +78,13 @@ internal static class RoofFixingsShape
         var distance = Keys<Flue>.Or("distance", Lengths, f => f.Distance, Length.Zero, leavesOut: true);
         var clear = Keys<Flue>.Maybe("clear", Lengths, f => f.Clear, leavesOut: true);
         return new Thing<Flue>("flue", [bearing, distance, diameter, clear], v => new Flue(v.Of(diameter)) { Bearing = v.Of(bearing), Distance = v.Of(distance), Clear = v.Of(clear) });
+    }
+
+    private static Thing<DripEdge> MakeDrip()
+    {
+        var @out = Keys<DripEdge>.Needed("out", Lengths, d => d.Out);
+        var down = Keys<DripEdge>.Needed("down", Lengths, d => d.Down);
+        return new Thing<DripEdge>("drip", [@out, down], v => new DripEdge(v.Of(@out), v.Of(down)));
     }
 
     private static Thing<SoilBattens> MakeBattens()

@@ -98,15 +98,16 @@ internal static class RoofShape
         var seat = Keys<R>.MaybeThing("seat", RoofFixingsShape.Seat, r => r.Seat, leavesOut: true);
         var flue = Keys<R>.MaybeThing("flue", RoofFixingsShape.Flue, r => r.Flue, leavesOut: true);
         var overflow = Keys<R>.Maybe("overflow", Lengths, r => r.Overflow, leavesOut: true);
+        var drip = Keys<R>.MaybeThing("drip", RoofFixingsShape.Drip, r => r.Drip, leavesOut: true);
         var battens = Keys<R>.MaybeThing("battens", RoofFixingsShape.Battens, r => r.Battens, leavesOut: true);
         var roll = Keys<R>.Maybe("sheetRoll", Lengths, r => r.SheetRoll, leavesOut: true);
         var first = Keys<R>.Or("firstBearing", Angles, r => r.FirstBearing, default);
         var landings = Keys<R>.List("landings", Angles, r => r.Landings);
-        return new Thing<R>("roof", [.. own, eave, species, secondaries, deck, boards, nails, braces, seat, layers, edge, overflow, battens, roll, flue, first, landings],
+        return new Thing<R>("roof", [.. own, eave, species, secondaries, deck, boards, nails, braces, seat, layers, edge, drip, overflow, battens, roll, flue, first, landings],
             v => make(v, v.Of(eave)) with
             {
                 Species = v.Of(species), Secondaries = v.Of(secondaries), Deck = v.Of(deck), DeckMaterial = v.Of(boards), Layers = v.Of(layers), EdgeBoard = v.Of(edge),
-                DeckNails = v.Of(nails), Braces = v.Of(braces), Seat = v.Of(seat), Flue = v.Of(flue), Overflow = v.Of(overflow), Battens = v.Of(battens), SheetRoll = v.Of(roll),
+                DeckNails = v.Of(nails), Braces = v.Of(braces), Seat = v.Of(seat), Flue = v.Of(flue), Overflow = v.Of(overflow), Drip = v.Of(drip), Battens = v.Of(battens), SheetRoll = v.Of(roll),
                 FirstBearing = v.Of(first), Landings = v.Of(landings),
             });
     }

@@ -31,7 +31,7 @@ internal static class FoundationSheet
         });
         var drawing = new FoundationDrawing(scene.Geometry, scale.PaperPerMetre);
         var board = new Board();
-        Name(board, drawing.Draw(board, say), drawing.Right + LabelGap);
+        PartLabels.Name(board, drawing.Draw(board, say), drawing.Right + LabelGap, LabelWidth);
         var view = board.Marks.Bounds().Inset(-1);
         List<Block> blocks =
         [
@@ -45,22 +45,6 @@ internal static class FoundationSheet
             .. Sleeves(scene),
         ];
         return Draft.Flow(new SheetHead("foundation", say.Say("foundation.title"), Clock.Drawing, say.Say(scale.Label)), scene.Portrait, blocks, say);
-    }
-
-    /// <summary>Labels in a column beside the drawing, each with a line to what it names.</summary>
-    private static void Name(Board board, IReadOnlyList<PartLabel> labels, double x)
-    {
-        var sorted = labels.OrderBy(l => l.At.Y).ToArray();
-        var lines = sorted.Select(l => Wrapping.Lines(l.Words, Styles.Body, LabelWidth)).ToArray();
-        var heights = lines.Select(l => l.Count * Styles.Body.Leading + 1.2).ToArray();
-        var middles = Spreading.Apart([.. sorted.Select(l => l.At.Y)], heights, double.NegativeInfinity, double.PositiveInfinity);
-        for (var i = 0; i < sorted.Length; i++)
-        {
-            var at = sorted[i].At;
-            board.Add(new Stroke(Outline.Through(at, new(x - 3, middles[i]), new(x - 0.8, middles[i])), new Pen(Weight.Thin)));
-            board.Add(new Fill(Outline.Circle(at, 0.45)));
-            board.Lines(lines[i], x, middles[i] - lines[i].Count * Styles.Body.Leading / 2, Styles.Body);
-        }
     }
 
     private static IEnumerable<string> Hazards(Scene scene)

@@ -5,11 +5,6 @@ using Clomwright.Papers.Layout;
 
 namespace Clomwright.Papers.Views;
 
-/// <summary>A part of the foundation with its words, named beside the drawing.</summary>
-/// <param name="At">The point of the drawing that is named.</param>
-/// <param name="Words">What it is.</param>
-internal sealed record PartLabel(PaperPoint At, string Words);
-
 /// <summary>A cut through trench, stem and the foot of the wall, square to the wall: outside on the left, inside on the right. Every part is drawn to size.</summary>
 internal sealed class FoundationDrawing
 {

@@ -98,8 +98,8 @@ internal static class OfReciprocal
 
     private static Message Way(ReciprocalResult frame, CheckedMember way) => way.Subject switch
     {
-        "strap" => Message.Of("study.demand.way-strap", ("thrust", new Amount(frame.Joints.Value?.ThrustAgainstRing ?? 0, Dimension.Force))),
         "doubled frame" => new Message("study.demand.way-doubled"),
-        _ => Message.Of("study.demand.way-post", ("count", frame.Poles.Count)),
+        "posts" or "post footings" => Message.Of("study.demand.way-post", ("count", frame.Poles.Count)),
+        _ => new Message("study.demand.way-strap"),
     };
 }

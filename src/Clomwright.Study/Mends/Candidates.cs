@@ -29,6 +29,7 @@ internal static partial class Candidates
             "tee-spacing" => Tees(need, tees => tees with { Spacing = need.Limit }),
             "tee-depth" => Tees(need, tees => tees with { Depth = need.Limit }),
             "eave" => Eave(need),
+            "drip-edge" => need.House.Roof is { Drip: { } drip } dripping ? [new Edit.ChangeRoof(dripping with { Drip = drip with { Down = need.Limit } })] : [],
             "niche-head" => Niche(need, niche => new Edit.ChangeNiche(niche.Name, niche with { Head = NicheHead.Arch })),
             "niche-back" => Niche(need, niche => new Edit.ChangeNiche(niche.Name, niche with { Depth = niche.Depth - need.Gap })),
             "niche-under-load" or "niche-pier" or "niche-back-to-back" => NicheElsewhere(need),

@@ -42,6 +42,21 @@ public sealed class OtherLoadTests
         static double Sum(LoadEdition edition, LoadForm form, string key) => Combinations.Of(edition, form).Single(c => c.Key == key).Sum(Effect);
     }
 
+    // Rank published: EN 1991-1-1, 3.3.2(1), as quoted on public pages: imposed loads on roofs of category H need not stand together with snow or wind; ASCE 7 names them as alternatives of each other, so no sum of any edition has two of live load, snow and rain.
+    [Fact]
+    public void RoofLiveLoad_StandsTogetherWithNoSnow_AndInEnWithNoWind()
+    {
+        foreach (var edition in Enum.GetValues<LoadEdition>())
+        {
+            foreach (var form in Enum.GetValues<LoadForm>())
+            {
+                var live = Combinations.Of(edition, form).Where(c => c.Factor(LoadKind.RoofLive) > 0).ToList();
+                Assert.NotEmpty(live);
+                Assert.All(live, c => Assert.Equal(0, c.Factor(LoadKind.Snow) + c.Factor(LoadKind.Rain) + (edition == LoadEdition.En1990 ? c.Factor(LoadKind.Wind) : 0)));
+            }
+        }
+    }
+
     // Rank property: keys are unique, and where the dead load holds the roof down it is the least one and under its full value.
     [Fact]
     public void Combinations_HaveUniqueKeysAndHelpfulDeadLoads()

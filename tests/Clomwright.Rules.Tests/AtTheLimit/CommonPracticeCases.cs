@@ -32,6 +32,7 @@ internal static class CommonPracticeCases
             Slid(at => Bare with { Openings = [Window("window", at)], Roof = Round() }, "pole-seat", "pole 1", In(30), In(12) - Hair * side, 1)),
         Case("tee-spacing", "tees", "tees 4 ft apart", side => Tied(new Tees(In(48) + Nm(side), In(24), In(24)))),
         Case("tee-depth", "tees", "tees 18 in deep", side => Tied(new Tees(In(36), In(18) - Nm(side), In(24)))),
+        Case("drip-edge", "drip edge", "a drip edge 1/4 in below the deck", side => Bare with { Roof = Round() with { Drip = new DripEdge(In(1), new Length(Length.PerInch / 4) - Nm(side)) } }),
         Case("eave", "roof", "an eave of 24 in", side => Bare with { Roof = Round() with { Eave = In(24) - Nm(side) } }),
         Case("niche-head", "flat", "a flat niche 8 in wide", side => Bare with { Niches = [Niche("flat", In(60)) with { Head = NicheHead.Flat, Width = In(8) + Nm(side) }] }),
         Case("niche-back", "deep", "a niche with 8 in left behind it", side =>

@@ -30,7 +30,7 @@ public partial class RoofFindingTests
     [Fact]
     public void SixInchPoles_StandBareAndFailUnderWetSoilAndSnow_WithBothNumbersAndAMendThatWasTried()
     {
-        var study = HouseStudy.Of(With(HeronRoof with { Pole = PoleSize.Even(Length.FromInches(6)) }) with { Site = Heron.Site with { GroundSnow = new Stress(4000) } });
+        var study = HouseStudy.Of(With(HeronRoof with { Pole = PoleSize.Even(Length.FromInches(6)), IfOneFails = new IfOneFails.Post(Length.FromInches(6), Length.FromInches(24)) }) with { Site = Heron.Site with { GroundSnow = new Stress(4000) } });
         var finding = Of(study, "stage-bending");
         Assert.Contains("snow", English.Say(finding.Notes[0], UnitSystem.Metric), StringComparison.Ordinal);
         var made = Assert.IsType<Verdict.FallsShort>(finding.Verdict).Comparisons[0];

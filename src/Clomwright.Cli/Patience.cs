@@ -32,7 +32,7 @@ internal static class Patience
             if (percent != said)
             {
                 said = percent;
-                terminal.Progress?.Write("\r" + Phrasebook.English.Say(Message.Of("cli.searching", ("percent", percent)), study.House.Units));
+                terminal.Watched?.Write("\r" + Phrasebook.English.Say(Message.Of("cli.searching", ("percent", percent)), study.House.Units));
             }
         }
 
@@ -44,7 +44,7 @@ internal static class Patience
         finally
         {
             // The line is taken away again: results stand alone.
-            terminal.Progress?.Write("\r" + new string(' ', 78) + "\r");
+            terminal.Watched?.Write("\r" + new string(' ', 78) + "\r");
         }
     }
 }

@@ -15,7 +15,7 @@ internal sealed class Terminal(TextWriter results, TextWriter complaints, DateOn
     public TextWriter Complaints { get; } = complaints;
 
     /// <summary>Where a line of progress is written over and over; null where nobody looks, as in a file.</summary>
-    public TextWriter? Progress { get; } = progress;
+    public TextWriter? Watched { get; } = progress;
 
     /// <summary>The terminal of this process.</summary>
     public static Terminal Standard() => new(Console.Out, Console.Error, DateOnly.FromDateTime(DateTime.Now), Console.IsErrorRedirected ? null : Console.Error);
@@ -27,13 +27,7 @@ internal sealed class Terminal(TextWriter results, TextWriter complaints, DateOn
     public void Complain(Message message, UnitSystem units = UnitSystem.Imperial) => Complaints.WriteLine(Phrasebook.English.Say(message, units));
 
     /// <summary>Shows how far long work is, 0 to 1, on one line that the next takes the place of; null wipes it. Only where a person looks on.</summary>
-    public void Progress(double? share)
-    {
-        if (!Console.IsErrorRedirected && ReferenceEquals(Complaints, Console.Error))
-        {
-            Complaints.Write(share is { } s ? $"\r{(int)(100 * s)} % " : "\r      \r");
-        }
-    }
+    public void Progress(double? share) => Watched?.Write(share is { } s ? $"\r{(int)(100 * s)} % " : "\r      \r");
 
     /// <summary>The same, for those who only tell a share.</summary>
     public void Progress(double share) => Progress((double?)share);

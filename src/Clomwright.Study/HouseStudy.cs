@@ -56,6 +56,7 @@ public sealed class HouseStudy
     private readonly TaskCompletionSource<Known<DryingResult>> dried = new();
     private readonly Lazy<Known<StartYear>> startMonths;
     private readonly Lazy<Known<WallCover>> cover;
+    private readonly Lazy<Known<DaysQuestion>> daysAsked;
     private readonly Func<DaysWatch?, Known<DaysResult>> forecast;
 
     /// <summary>What a forecast that somebody waited for came to.</summary>
@@ -94,7 +95,8 @@ public sealed class HouseStudy
         drying = new(() => dried.Task.IsCompletedSuccessfully ? dried.Task.Result : dry(null));
         startMonths = new(() => StartMonthsOf(house, Geometry, Roof, Mix, Weather, earlier));
         cover = new(() => Analysis.Drying.Cover.Of(Geometry));
-        forecast = watch => DaysOf.Question(this).Value is { } asked ? Analysis.Days.FromDrying.Of(asked, watch) : DaysOf.Question(this).NotChecked!;
+        daysAsked = new(() => DaysOf.Question(this));
+        forecast = watch => DaysAsked.Value is { } asked ? Analysis.Days.FromDrying.Of(asked, watch) : DaysAsked.NotChecked!;
         days = new(() => foretold.Task.IsCompletedSuccessfully ? foretold.Task.Result : forecast(null));
         plastered = new(() => Finishes.WithReady(PlasterOf(Drying)));
         diagnostics = new(() => [.. HouseDiagnostics.Of(House), .. Geometry.Diagnostics, .. FromWall.Remarks(Geometry), .. AssumedKeys.Remarks(House)]);
@@ -186,6 +188,9 @@ public sealed class HouseStudy
     /// <summary>The same wall begun in each month of the year. Computed when somebody asks.</summary>
     public Known<StartYear> StartMonths => startMonths.Value;
 
+    /// <summary>What a forecast of days asks; or why it cannot.</summary>
+    public Known<DaysQuestion> DaysAsked => daysAsked.Value;
+
     /// <summary>When the job would be done, through a thousand seasons: a forecast, not permission.</summary>
     public Known<DaysResult> Days => days.Value;
 
@@ -202,6 +207,11 @@ public sealed class HouseStudy
         foretold.TrySetResult(forecast(watch));
         return Days;
     }
+
+    /// <summary>What other ways and other weeks would bring: takes some seconds, and is not kept.</summary>
+    /// <param name="watch">Is told how far it is and may give up.</param>
+    /// <exception cref="OperationCanceledException">They gave up.</exception>
+    public Known<DaysChoices> DaysChoicesFor(DaysWatch? watch = null) => DaysChoicesOf.Of(this, watch);
 
     /// <summary>What it takes to cover the wall until it has a roof.</summary>
     public Known<WallCover> Cover => cover.Value;

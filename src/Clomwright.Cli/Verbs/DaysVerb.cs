@@ -9,18 +9,19 @@ namespace Clomwright.Cli.Verbs;
 /// <summary><c>clom days FILE</c>: when the job would be done, as a table that a terminal 80 wide can show.</summary>
 internal static class DaysVerb
 {
-    private const int Name = 22, Date = 14;
+    private const int Name = 22, Date = 15;
 
     public static Command Command(Terminal terminal)
     {
         var file = new Argument<string>("FILE") { Description = CommandLine.Say("cli.file") };
-        var command = new Command("days", CommandLine.Say("cli.days")) { file };
+        var choices = new Option<bool>("--choices") { Description = CommandLine.Say("cli.days.choices") };
+        var command = new Command("days", CommandLine.Say("cli.days")) { file, choices };
         command.SetAction((parsed, stop) => Task.FromResult(
-            HouseInput.Study(parsed.GetValue(file)!, StudyOptions.Quick, terminal) is { } study ? Report(study, terminal, stop) : ExitCode.WrongInput));
+            HouseInput.Study(parsed.GetValue(file)!, StudyOptions.Quick, terminal) is { } study ? Report(study, parsed.GetValue(choices), terminal, stop) : ExitCode.WrongInput));
         return command;
     }
 
-    private static int Report(HouseStudy study, Terminal terminal, CancellationToken stop)
+    private static int Report(HouseStudy study, bool choices, Terminal terminal, CancellationToken stop)
     {
         var units = study.House.Units;
         var days = study.DaysFor(new DaysWatch(terminal.Progress, stop));
@@ -51,6 +52,24 @@ internal static class DaysVerb
         if (forecast.Mark("plaster") is null)
         {
             terminal.Say(new Message("cli.days.no-plaster"), units);
+        }
+
+        if (choices && study.DaysChoicesFor(new DaysWatch(terminal.Progress, stop)).Value is { } found)
+        {
+            terminal.Progress(null);
+            terminal.Results.WriteLine();
+            Row(Say(Message.Of("cli.days.ways", ("n", found.Seasons))), Say(new Message("cli.days.top-p50")), Say(new Message("cli.days.poles-p50")), Say(new Message("cli.days.poles-p90")), "");
+            foreach (var way in found.Ways)
+            {
+                Row(Say(way.What), On(way.Top.P50), On(way.Roof.P50), On(way.Roof.P90), "");
+            }
+
+            terminal.Results.WriteLine();
+            foreach (var (key, week) in new[] { ("cli.days.best", found.Best), ("cli.days.last-safe", found.LastSafe) })
+            {
+                terminal.Say(week is null ? new Message(key + "-none") : Message.Of(
+                    key, ("start", week.Start), ("days", week.Roof.P90 is { } after ? new Amount(after, Dimension.Days) : new Message("cli.days.later")), ("share", new Amount(week.FrostRisk, Dimension.Fraction))), units);
+            }
         }
 
         terminal.Say(new Message("cli.days.not-law"), units);

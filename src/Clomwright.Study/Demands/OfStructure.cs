@@ -62,6 +62,7 @@ internal static class OfStructure
             [
                 .. worst is null ? [] : (Message[])[Governs(worst.Case)],
                 .. wall.Tension.Take(ZonesNamed).Select(Zone),
+                .. wall.Headers.Count > 0 ? [new Message("study.demand.wall-bond")] : (Message[])[],
                 new Message("study.demand.wall-uncracked"), Grid(wall, WallPrecision.Tension),
             ],
         };

@@ -298,6 +298,18 @@ public partial class RoofFindingTests
         });
     }
 
+    /// <summary>Rank property: in a wind that nothing of this size holds, no tee is offered that reaches into the lowest lift or under it; the deepest that the old depth times the ratio asks would.</summary>
+    [Fact]
+    public void TeesThatPullOut_AreNeverOfferedDeeperThanTheWallHoldsThem()
+    {
+        var study = HouseStudy.Of(Heron with { Site = Heron.Site with { WindSpeed = new Speed(110) } });
+        var pulled = study.Findings.Where(f => f.Rule.Key == "tee-uplift" && f.Verdict is Verdict.FallsShort).ToList();
+        Assert.NotEmpty(pulled);
+        var most = study.Geometry.Wall.Top - study.Geometry.Lifts[0].Top;
+        Assert.Contains(pulled, f => ((Verdict.FallsShort)f.Verdict).Comparisons[0] is var c && Heron.Tees!.Depth.Metres * c.Provided.Si / c.Limit.Si > most.Metres);
+        Assert.All(pulled.SelectMany(f => study.MendsOf(f)), m => Assert.True(m.Edit.Apply(Heron).Tees!.Depth <= most));
+    }
+
     /// <summary>A stretch without a tee is a person's question over an opening; where a pole lands in it, it falls short and says which.</summary>
     [Fact]
     public void APoleWithoutATee_FallsShort_AndAStretchOverAnOpeningIsAQuestion()

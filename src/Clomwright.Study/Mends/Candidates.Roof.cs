@@ -73,7 +73,7 @@ internal static partial class Candidates
         ? [new Edit.ChangeBondBeam(beam with { Width = need.Stock(beam.Width.Metres * need.Ratio) })]
         : [];
 
-    /// <summary>Deeper tees, longer bars, tees closer together, a deeper and longer one.</summary>
+    /// <summary>Tees as much deeper as can be built, longer bars, tees closer together, a deeper and longer one.</summary>
     private static IEnumerable<Edit> DeeperTees(Need need)
     {
         if (need.House.Tees is not { } tees || !(need.Ratio is > 1 and < LargestRatio))
@@ -82,10 +82,12 @@ internal static partial class Candidates
         }
 
         var (deeper, longer) = (need.Up(tees.Depth.Metres * need.Ratio), need.Up(tees.Bar.Metres * need.Ratio));
+        // A bar has to lie in cob with a lift under it: deeper than that nobody can build.
+        var built = need.Geometry.Lifts.Count == 0 || need.Geometry.Wall.Top - deeper >= need.Geometry.Lifts[0].Top;
         return
         [
-            new Edit.ChangeTees(tees with { Depth = deeper }), new Edit.ChangeTees(tees with { Bar = longer }), new Edit.ChangeTees(tees with { Spacing = Share(tees.Spacing, 0.75) }),
-            new Edit.ChangeTees(tees with { Spacing = Share(tees.Spacing, 0.5) }), new Edit.ChangeTees(tees with { Depth = deeper, Bar = longer }),
+            .. built ? [new Edit.ChangeTees(tees with { Depth = deeper })] : Array.Empty<Edit>(), new Edit.ChangeTees(tees with { Bar = longer }), new Edit.ChangeTees(tees with { Spacing = Share(tees.Spacing, 0.75) }),
+            new Edit.ChangeTees(tees with { Spacing = Share(tees.Spacing, 0.5) }), .. built ? [new Edit.ChangeTees(tees with { Depth = deeper, Bar = longer })] : Array.Empty<Edit>(),
         ];
     }
 

@@ -65,16 +65,16 @@ internal static class DaysVerb
             }
 
             terminal.Results.WriteLine();
-            foreach (var (key, week) in new[] { ("cli.days.best", found.Best), ("cli.days.last-safe", found.LastSafe) })
-            {
-                terminal.Say(week is null ? new Message(key + "-none") : Message.Of(
-                    key, ("start", week.Start), ("days", week.Roof.P90 is { } after ? new Amount(after, Dimension.Days) : new Message("cli.days.later")), ("share", new Amount(week.FrostRisk, Dimension.Fraction))), units);
-            }
+            Week(found.Best, "cli.days.best", "cli.days.best-none");
+            Week(found.LastSafe, "cli.days.last-safe", "cli.days.last-safe-none");
         }
 
         terminal.Say(new Message("cli.days.not-law"), units);
         terminal.Say(new Message("cli.no-substitute"), units);
         return ExitCode.Met;
+
+        void Week(StartWeek? week, string key, string none) => terminal.Say(week is null ? new Message(none) : Message.Of(
+            key, ("start", week.Start), ("days", week.Roof.P90 is { } after ? new Amount(after, Dimension.Days) : new Message("cli.days.later")), ("share", new Amount(week.FrostRisk, Dimension.Fraction))), units);
 
         void Mark(Milestone mark) => Band(Say(new Message($"analysis.task.{mark.Key}")), mark.Days, "");
 

@@ -63,6 +63,9 @@ public abstract record Roof
     {
     }
 
+    /// <summary>How many poles lie side by side in every place of a pole: 2 in a doubled frame, otherwise 1.</summary>
+    public int SideBySide => this is Reciprocal { IfOneFails: IfOneFails.Doubled } ? 2 : 1;
+
     /// <summary>Overhang beyond the outside face at the wall top, in plan.</summary>
     public required Length Eave { get; init; }
 

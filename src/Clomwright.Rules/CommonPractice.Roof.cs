@@ -27,9 +27,20 @@ internal static partial class CommonPractice
     {
         var nearest = house.Openings.MinBy(opening => Ring.Outside(opening.Widest, landing.Station, house.Curve.Length))!;
         var away = Ring.Outside(nearest.Widest, landing.Station, house.Curve.Length);
-        var ruling = new Ruling(landing.Name, Require.AtLeast(Exactly.Metres(away), asked)).At(Seat(house, landing), nearest.Head, house.Wall.Top.Metres);
+        var one = away - NearerSeat(house, landing);
+        var compared = Require.AtLeast(Exactly.Metres(away), asked);
+        var verdict = compared is Verdict.Met && Require.AtLeast(Exactly.Metres(one), asked) is Verdict.FallsShort
+            ? new Verdict.NeedsJudgement(Message.Of("rules.ask.pair-seat", ("middle", Amount.Metres(away)), ("one", Amount.Metres(one)), ("asked", asked)))
+            : compared;
+        var ruling = new Ruling(landing.Name, verdict).At(Seat(house, landing), nearest.Head, house.Wall.Top.Metres);
         return ruling.Noting(Message.Of(away < 0 ? "rules.note.seat-over" : "rules.note.seat-beside", ("opening", nearest.Opening.Name)));
     }
+
+    /// <summary>How much nearer than its middle the nearer seat of two poles side by side lies, along the wall, m: half a pole over the cosine of the angle between pole and radius; 0 for a single pole.</summary>
+    private static double NearerSeat(HouseGeometry house, Landing landing) =>
+        house.House.Roof is Roof.Reciprocal { SideBySide: > 1 } roof && !landing.Secondary
+            ? roof.Pole.Butt.Metres / 2 / Math.Sqrt(1 - Math.Pow(Math.Min(0.9, roof.RingRadius.Metres / (landing.Point - house.Curve.Centre).Norm), 2))
+            : 0;
 
     private static Sequence<Ruling> TeeSpacing(HouseGeometry house, Amount most) =>
         OnTees(house, tees => Require.AtMost(tees.Spacing, most));

@@ -1,6 +1,6 @@
 namespace Clomwright.Analysis.Tests;
 
-/// <summary>Comparisons whose tolerance says why.</summary>
+/// <summary>Comparisons whose tolerance says why. Where no other reason stands beside it, 1e-12 is the rounding of a few operations on doubles and 1e-9 that of a long chain of them, or of an iteration that stops there.</summary>
 internal static class Near
 {
     /// <summary>Equal within a relative tolerance; also absolute below one.</summary>

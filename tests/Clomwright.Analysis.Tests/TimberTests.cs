@@ -14,7 +14,7 @@ public sealed class TimberTests
     [InlineData(26, 120.21)]
     [InlineData(22, 72.82)]
     public void PoleMoment_OfThePublishedTable_ComesBack(double circumference, double inchKips) =>
-        Near.Printed(inchKips, Nds.RoundMoment(1.6 * 1350 * Psi, circumference * Inch / Math.PI) / (1000 * Pound * Inch), 0.02);
+        Near.Printed(inchKips, Nds.RoundMoment(1.6 * 1350 * Psi, circumference * Inch / Math.PI) / (1000 * Pound * Inch), 1e-2);
 
     // Rank published: the same supplement, table 5.11: Pacific coast Douglas fir pile, F_c 1250 psi, C_D 1.15, circumference 16 in.
     [Fact]
@@ -34,7 +34,7 @@ public sealed class TimberTests
     [InlineData(6, 1)]
     public void BearingArea_ByLength_IsTheTable(double inches, double expected) => Near.Relative(expected, Nds.BearingArea(inches * Inch), 1e-12);
 
-    // Rank analytic: two 2x10 DF-L No.2, C_D 1.15, C_F 1.1, 600 lb/ft over 6 ft, worked by hand in inches and pounds.
+    // Rank analytic: two 2x10 DF-L No.2, C_D 1.15, C_F 1.1 (NDS 2018 supplement), 600 lb/ft over 6 ft, worked by hand in inches and pounds; 2700 and 1337.5 are exact.
     [Fact]
     public void SawnHeader_IsAsWorkedByHand()
     {
@@ -46,8 +46,8 @@ public sealed class TimberTests
         Near.Printed(197.86, beam.SecondMoment / (i2 * i2), 1e-2);
         var bending = timber.Bending.Value * 1.15 * Nds.Size(timber.Form, 9.25 * Inch);
         Near.Printed(1138.5, bending / Psi, 1e-1);
-        Near.Printed(4058.9, bending * beam.SectionModulus / (Pound * Foot), 0.2);
-        Near.Printed(3829.5, timber.Shear.Value * 1.15 * beam.Area / 1.5 / Pound, 0.2);
+        Near.Printed(4058.9, bending * beam.SectionModulus / (Pound * Foot), 0.1);
+        Near.Printed(3829.5, timber.Shear.Value * 1.15 * beam.Area / 1.5 / Pound, 0.1);
         Near.Printed(2700, w * span * span / 8 / (Pound * Foot), 1e-6);
         Near.Printed(757.3, beam.Bending(w * span * span / 8) / Psi, 0.1);
         Near.Printed(97.3, beam.Shear(w * span / 2) / Psi, 0.1);

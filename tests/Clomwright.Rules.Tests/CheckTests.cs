@@ -155,6 +155,19 @@ public class CheckTests
         Assert.Contains(finding.Notes, n => n.Key == "rules.note.seat-over");
     }
 
+    // Rank property: a pair is as far from the frame as its middle says, and a person is asked where the nearer pole of the two is not.
+    [Fact]
+    public void APairOfPoles_WhoseNearerOneIsTooNear_IsAPersonsQuestion()
+    {
+        var single = (Roof.Reciprocal)Houses.HeronPoint.Roof! with { IfOneFails = null };
+        Assert.All(Seats(single), f => Assert.IsType<Verdict.Met>(f.Verdict));
+        var pairs = Seats(single with { IfOneFails = new IfOneFails.Doubled() });
+        Assert.Contains(pairs, f => f.Verdict is Verdict.NeedsJudgement { Question.Key: "rules.ask.pair-seat" });
+        Assert.DoesNotContain(pairs, f => f.Verdict is Verdict.FallsShort);
+
+        static List<Finding> Seats(Roof roof) => [.. Check(Houses.HeronPoint with { Roof = roof }).Where(f => f.Rule.Key == "pole-seat")];
+    }
+
     [Fact]
     public void AnOpeningThatCannotBePlaced_IsNotChecked()
     {

@@ -90,7 +90,7 @@ public static partial class Houses
             Turn = Turn.Clockwise, Joint = PoleJoint.Pinned, Pin = new Pin(Quarters(3)), IfOneFails = new IfOneFails.Doubled(),
             Eye = Eye.Glazed, Eave = In(30), Deck = In(3), EdgeBoard = In(6),
             DeckNails = new DeckNails(Quarters(1), In(6)) { Kind = DeckFastener.Screw }, Braces = new RoofBraces(In(2), new Length(Length.PerInch / 8), 14, new Length(Length.PerInch / 1000 * 162), Quarters(14)),
-            Overflow = Quarters(22), Battens = new SoilBattens(In(12), In(2)), Flue = new Flue(In(8)) { Bearing = new Angle(247.5), Distance = Ft(5), Clear = In(2) },
+            Overflow = Quarters(22), Battens = new SoilBattens(In(12), In(2)), Flue = new Flue(In(8)) { Bearing = new Angle(257.5), Distance = Ft(5), Clear = In(2) },
             Drip = new DripEdge(In(1), In(1)), Seat = new SeatMade { Bolt = new Length(Length.PerInch * 7 / 8), Washer = new Length(Length.PerInch * 21 / 8) },
             Layers =
             [

@@ -56,7 +56,7 @@ internal static class Flues
         foreach (var pole in poles)
         {
             var along = Math.Clamp(pole.Along.Dot(at - pole.Foot), -pole.EaveReach, pole.Far + pole.Tail);
-            yield return (FormattableString.Invariant($"pole {pole.Number}"), (at - (pole.Foot + along * pole.Along)).Norm - pole.DiameterAt(along) / 2);
+            yield return (FormattableString.Invariant($"pole {pole.Number}"), (at - (pole.Foot + along * pole.Along)).Norm - roof.SideBySide * pole.DiameterAt(along) / 2);
         }
 
         if (roof.Secondaries is { } made)

@@ -172,7 +172,11 @@ public static class FromGeometry
 
             return new PoleOnPlan(landing.Point, reach, roof.Pole.Butt.Metres, roof.Pole.Tip.Metres, roof.Notch.Metres, 0, Tail);
         }).ToSequence();
-        return ReciprocalFrame.Of(new ReciprocalPlan(centre, ring, roof.Turn, poles));
+        return ReciprocalFrame.Of(new ReciprocalPlan(centre, ring, roof.Turn, poles)) switch
+        {
+            ReciprocalShape.Frame { Geometry: var frame } => new ReciprocalShape.Frame(frame with { SideBySide = roof.SideBySide }),
+            var impossible => impossible,
+        };
     }
 
     private static ReciprocalResult Checked(

@@ -26,7 +26,10 @@ public abstract record ReciprocalShape
 /// <param name="Poles">In the order of carrying: each rests on the next, the last on the first. Clockwise when <paramref name="Turn"/> is, else anticlockwise.</param>
 public sealed record ReciprocalGeometry(PlanPoint Centre, double RingRadius, Turn Turn, Sequence<PoleGeometry> Poles)
 {
-    /// <summary>How many poles.</summary>
+    /// <summary>How many poles lie side by side in every place: 2 in a doubled frame. Axes and marks are those of the line between them.</summary>
+    public int SideBySide { get; init; } = 1;
+
+    /// <summary>How many places of a pole there are round the ring.</summary>
     public int Count => Poles.Count;
 
     /// <summary>a_i in the order of carrying.</summary>
@@ -39,7 +42,7 @@ public sealed record ReciprocalGeometry(PlanPoint Centre, double RingRadius, Tur
     public PoleGeometry Next(int index) => Poles[(index + 1) % Count];
 
     /// <summary>Diameter left clear inside the ring, m; may be negative.</summary>
-    public double ClearOpening => 2 * RingRadius - Poles.Max(p => p.DiameterAt(p.TangentDistance));
+    public double ClearOpening => 2 * RingRadius - SideBySide * Poles.Max(p => p.DiameterAt(p.TangentDistance));
 
     /// <summary>Mean of the poles' pitches along their own axes, radians.</summary>
     public double MeanPitch => Poles.Average(p => p.Pitch);
@@ -140,6 +143,20 @@ public sealed record PoleGeometry
 
     /// <summary>How far the axis at the eave end lies below the foot.</summary>
     public double EaveDrop => EaveReach * Slope;
+
+    /// <summary>Its edge in plan from a distance inward to its inner end, in its own thickness and taper; of two side by side also the line where they touch.</summary>
+    /// <param name="from">Where the outline begins and ends, m from the foot.</param>
+    /// <param name="sideBySide">How many poles lie in its place: 1 or 2.</param>
+    public PlanPoint[] OutlineFrom(double from, int sideBySide)
+    {
+        var to = Far + Tail;
+        var aside = new PlanPoint(-Along.North, Along.East);
+        return sideBySide == 1
+            ? [At(from, 0.5), At(to, 0.5), At(to, -0.5), At(from, -0.5)]
+            : [At(from, 1), At(to, 1), At(to, 0), At(from, 0), At(to, 0), At(to, -1), At(from, -1)];
+
+        PlanPoint At(double along, double side) => Foot + along * Along + side * DiameterAt(along) * aside;
+    }
 
     /// <summary>Height of the axis, against the plate axis.</summary>
     public double HeightAt(double distance) => FootHeight + Slope * distance;

@@ -42,8 +42,7 @@ internal sealed class RoofCases
     /// <summary>Poles and secondaries. A secondary lies between two poles and gives half to each.</summary>
     public PoleLoad[] Timber(double unitWeight)
     {
-        var side = roof is Building.Roof.Reciprocal { IfOneFails: Building.IfOneFails.Doubled } ? 2 : 1;
-        var poles = shares.Along((pole, x) => side * unitWeight * Math.PI / 4 * Square(pole.DiameterAt(x)) / pole.PitchCosine);
+        var poles = shares.Along((pole, x) => roof.SideBySide * unitWeight * Math.PI / 4 * Square(pole.DiameterAt(x)) / pole.PitchCosine);
         if (roof.Secondaries is not { PerBay: > 0 } s)
         {
             return poles;

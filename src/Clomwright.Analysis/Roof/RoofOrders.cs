@@ -38,9 +38,8 @@ internal static class RoofOrders
 
     private static IEnumerable<OrderLine> Timbers(Building.Roof roof, Sequence<PoleGeometry> poles, RoofSkin skin, List<Assumption> used)
     {
-        var pair = roof is Building.Roof.Reciprocal { IfOneFails: IfOneFails.Doubled } ? 2 : 1;
         yield return Line("roof-poles", Message.Of("analysis.order.roof-poles", ("butt", Amount.Metres(poles.Max(p => p.Butt))), ("tip", Amount.Metres(poles.Min(p => p.Tip))), ("timber", roof.Species)),
-            "timber", Amount.Count(pair * poles.Count), null, Message.Of("analysis.order.cut-longest", ("length", Amount.Metres(poles.Max(p => p.CutLength)))), used);
+            "timber", Amount.Count(roof.SideBySide * poles.Count), null, Message.Of("analysis.order.cut-longest", ("length", Amount.Metres(poles.Max(p => p.CutLength)))), used);
         if (roof.Secondaries is { PerBay: > 0 } second)
         {
             var spans = Spans(roof, poles);
@@ -95,12 +94,11 @@ internal static class RoofOrders
             yield break;
         }
 
-        var pair = reciprocal.IfOneFails is IfOneFails.Doubled ? 2 : 1;
         if (reciprocal.Pin is { } pin)
         {
             used.Add(new("pin-past", new Message("analysis.assumed.pin-past"), Amount.Metres(PinPast), Practice));
-            yield return Line("roof-pins", Message.Of("analysis.order.roof-pins", ("diameter", pin.Diameter)), "roof", Amount.Count(pair * poles.Count), null,
-                Message.Of("analysis.order.pin-length", ("length", Amount.Metres(PinLength(poles)))), used);
+            yield return Line("roof-pins", Message.Of("analysis.order.roof-pins", ("diameter", pin.Diameter)), "roof", Amount.Count(roof.SideBySide * poles.Count), null,
+                Message.Of(roof.SideBySide > 1 ? "analysis.order.pin-length-pairs" : "analysis.order.pin-length", ("length", Amount.Metres(PinLength(poles)))), used);
         }
         else
         {
@@ -119,8 +117,7 @@ internal static class RoofOrders
     private static IEnumerable<OrderLine> Fixings(Building.Roof roof, Sequence<PoleGeometry> poles, RoofSkin skin, List<Assumption> used)
     {
         var round = roof is Building.Roof.Reciprocal or Building.Roof.Radial;
-        var pair = roof is Building.Roof.Reciprocal { IfOneFails: IfOneFails.Doubled } ? 2 : 1;
-        var seats = roof is Building.Roof.Shed ? 2 * poles.Count : pair * poles.Count;
+        var seats = roof is Building.Roof.Shed ? 2 * poles.Count : roof.SideBySide * poles.Count;
         if (roof.Seat is { Bolt: { } bolt } seat)
         {
             yield return seat.Lag is { } lag
@@ -162,9 +159,8 @@ internal static class RoofOrders
     /// <summary>Length of everything that deck boards are nailed to, eave to inner end along the slope, m; a pair of poles side by side counts twice.</summary>
     private static double Supports(Building.Roof roof, Sequence<PoleGeometry> poles)
     {
-        var pair = roof is Building.Roof.Reciprocal { IfOneFails: IfOneFails.Doubled } ? 2 : 1;
         var spans = Spans(roof, poles);
-        return pair * poles.Sum(p => (p.EaveReach + (roof is Building.Roof.Reciprocal ? p.Near : p.Far)) / p.PitchCosine) + (roof.Secondaries is null ? 0 : spans.Count * spans.SecondaryLength);
+        return roof.SideBySide * poles.Sum(p => (p.EaveReach + (roof is Building.Roof.Reciprocal ? p.Near : p.Far)) / p.PitchCosine) + (roof.Secondaries is null ? 0 : spans.Count * spans.SecondaryLength);
     }
 
     /// <summary>Through both poles of the thickest crossing, with washers and nut, m. A list in the order of carrying.</summary>

@@ -80,7 +80,7 @@ internal static class PlanSheet
     }
 
     private static string LandingName(Scene scene, Landing landing) =>
-        scene.Say.Say(landing.Secondary ? "plan.secondary-n" : "plan.pole-n", ("n", landing.Name[(landing.Name.IndexOf(' ') + 1)..]));
+        scene.Say.Say(landing.Secondary ? "plan.secondary-n" : scene.Geometry.House.Roof?.SideBySide > 1 ? "plan.pair-n" : "plan.pole-n", ("n", landing.Name[(landing.Name.IndexOf(' ') + 1)..]));
 
     /// <summary>Lines beside the inside face, and for a round house the triangle that draws it from the wall line.</summary>
     private static IEnumerable<Block> Lines(Scene scene)
@@ -124,5 +124,9 @@ internal static class PlanSheet
                     scene.Metres(l.ChordToNext) with { Lettering = Styles.BodyStrong })),
             ]) { Above = 1.5 };
         yield return new Paragraph(say.Say("plan.landings-note"), Styles.Small) { Above = 1.5 };
+        if (scene.Geometry.House.Roof is { SideBySide: > 1 })
+        {
+            yield return new Paragraph(say.Say("plan.landings-pairs"), Styles.Small) { Above = 1 };
+        }
     }
 }

@@ -21,17 +21,22 @@ internal static class PoleCards
         var poles = RoofPoles.Of(roof);
         Block[] blocks = poles.Count == 0
             ? [RoofPoles.NotChecked(scene, RoofPoles.Why(roof))]
-            : [new Paragraph(say.Say("pole-cards.note"), Styles.Small), new Cautions(say.Say("caution.title"), [say.Say("caution.lifting")]) { Above = 2 }, new Cards([.. poles.Select(p => Card(scene, p, poles))])];
+            : [
+                new Paragraph(say.Say("pole-cards.note"), Styles.Small),
+                .. RoofPoles.SideBySide(roof) > 1 ? (Block[])[new Paragraph(say.Say("pole-cards.pairs"), Styles.Body) { Above = 1 }] : [],
+                new Cautions(say.Say("caution.title"), [say.Say("caution.lifting")]) { Above = 2 },
+                new Cards([.. poles.SelectMany(p => RoofPoles.SideBySide(roof) > 1 ? (Stack[])[Card(scene, p, poles, "left"), Card(scene, p, poles, "right")] : [Card(scene, p, poles, null)])]),
+            ];
         return Draft.Flow(new SheetHead("pole-cards", say.Say("pole-cards.title")), scene.Portrait, blocks, say);
     }
 
-    private static Stack Card(Scene scene, RoofPole pole, IReadOnlyList<RoofPole> poles)
+    private static Stack Card(Scene scene, RoofPole pole, IReadOnlyList<RoofPole> poles, string? side)
     {
         var say = scene.Say;
         var carries = pole.Card is null ? null : poles.FirstOrDefault(p => p.Card?.RestsOn == pole.Number);
         var lies = pole.Card is null
             ? say.Say("pole-cards.rafter")
-            : say.Say("pole-cards.lies", ("on", pole.Card.RestsOn), ("carries", carries?.Number ?? 0));
+            : say.Say(side is null ? "pole-cards.lies" : "pole-cards.lies-pair", ("on", pole.Card.RestsOn), ("carries", carries?.Number ?? 0));
         var board = new Board();
         Stick(board, say, pole);
         return new Stack(
@@ -40,7 +45,7 @@ internal static class PoleCards
                 [new(""), new("", Anchor.End) { Grows = 1 }],
                 [
                     new Row(
-                        new Cell(say.Say("pole-cards.pole", ("n", pole.Number))) { Lettering = Styles.Reading },
+                        new Cell(say.Say(side is null ? "pole-cards.pole" : "pole-cards.pole-" + side, ("n", pole.Number))) { Lettering = Styles.Reading },
                         new Cell(pole.People is { } people ? say.Say("pole-cards.people", ("n", people)) : say.Say("not-checked"), say.Say(pole.People is null ? "pole-cards.no-people" : "pole-cards.planning")) { Lettering = Styles.BodyStrong }),
                 ]) { Pad = 0.2 },
             new Paragraph(lies, Styles.Body) { Above = 0.5 },

@@ -106,33 +106,39 @@ internal static class RaisingSheet
             RoofPoles.Fact(scene, "raising.stick-carries", stick?.Value?.Demand, stick?.NotChecked ?? new Message("analysis.roof.no-timber")),
             RoofPoles.Fact(scene, "raising.stick-can", stick?.Value?.Capacity, stick?.NotChecked ?? new Message("analysis.roof.no-timber")),
         ], Styles.Heading) { Above = 1.5 };
-        yield return new Paragraph(say.Say("raising.stick-note", ("pole", raising.CharlieUnder)), Styles.Small) { Above = 1.5 };
+        yield return new Paragraph(say.Say(frame.Geometry.SideBySide > 1 ? "raising.stick-note-pairs" : "raising.stick-note", ("pole", raising.CharlieUnder)), Styles.Small) { Above = 1.5 };
     }
 
     private static IEnumerable<Block> Order(Scene scene, RoofResult roof, ReciprocalResult frame)
     {
         var say = scene.Say;
         var poles = RoofPoles.Of(roof).ToDictionary(p => p.Number);
-        var order = frame.Raising.Order;
+        var (order, pairs) = (frame.Raising.Order, frame.Geometry.SideBySide > 1);
+        var (first, next, last) = pairs ? ("raising.do-first-pair", "raising.do-next-pair", "raising.do-last-pair") : ("raising.do-first", "raising.do-next", "raising.do-last");
         yield return new Heading(say.Say("raising.order"));
         yield return new Table(
             [
-                new(say.Say("raising.step")), new(say.Say("raising.pole")), new(say.Say("raising.do")) { Grows = 1 }, new(say.Say("roof-plan.station"), Anchor.End),
-                new(say.Say("raising.people"), Anchor.End), new(say.Say("raising.tied")), new(say.Say("raising.pinned")),
+                new(say.Say("raising.step")), new(say.Say(pairs ? "roof-plan.pair" : "raising.pole")), new(say.Say("raising.do")) { Grows = 1 }, new(say.Say("roof-plan.station"), Anchor.End),
+                new(say.Say(pairs ? "raising.people-each" : "raising.people"), Anchor.End), new(say.Say("raising.tied")), new(say.Say("raising.pinned")),
             ],
             [
                 .. order.Select((number, i) => new Row(
                     new Cell((i + 1).ToString(CultureInfo.InvariantCulture)),
                     new Cell(number.ToString(CultureInfo.InvariantCulture)) { Lettering = Styles.Heading },
                     new Cell(say.Say(
-                        i == 0 ? "raising.do-first" : i == order.Count - 1 ? "raising.do-last" : "raising.do-next",
+                        i == 0 ? first : i == order.Count - 1 ? last : next,
                         ("on", frame.Poles[number - 1].RestsOn), ("first", order[0]))),
                     scene.Metres(RoofPoles.Station(scene, poles[number])),
                     new Cell(poles[number].People is { } people ? people.ToString(CultureInfo.InvariantCulture) : say.Say("not-checked")),
                     new Cell("") { Tick = true },
                     new Cell("") { Tick = true })),
             ]) { Above = 1.5 };
-        yield return new Paragraph(say.Say("raising.order-note", ("first", order[0]), ("last", order[^1])), Styles.Small) { Above = 1.5 };
+        if (pairs)
+        {
+            yield return new Paragraph(say.Say("raising.pairs"), Styles.Body) { Above = 1.5 };
+        }
+
+        yield return new Paragraph(say.Say(pairs ? "raising.order-note-pairs" : "raising.order-note", ("first", order[0]), ("last", order[^1])), Styles.Small) { Above = 1.5 };
     }
 
     private static IEnumerable<Block> NoOrder(Scene scene, RoofResult roof)
@@ -157,7 +163,9 @@ internal static class RaisingSheet
         yield return new Picture(marks, view) { Above = 1.5 };
         yield return new Facts(
         [
-            new Fact(say.Say("raising.lost-pole"), say.One(Amount.Count(loss.WorstPole)), say.Say("raising.lost-orphan", ("pole", loss.Orphan))),
+            frame.Geometry.SideBySide > 1
+                ? new Fact(say.Say("raising.lost-pair"), say.One(Amount.Count(loss.WorstPole)), say.Say("raising.lost-orphans", ("pair", loss.Orphan)))
+                : new Fact(say.Say("raising.lost-pole"), say.One(Amount.Count(loss.WorstPole)), say.Say("raising.lost-orphan", ("pole", loss.Orphan))),
             scene.Fact("raising.lost-prop", new Amount(loss.PropForce, Dimension.Force), Tag.Computed),
             scene.Fact("raising.lost-sudden", new Amount(loss.SuddenForce, Dimension.Force), Tag.Computed),
             RoofPlanSheet.WayOut(scene, way),
@@ -165,7 +173,7 @@ internal static class RaisingSheet
                 ? new Fact(say.Say("raising.lost-use", ("what", w.Subject)), say.Say("raising.share", ("share", Amount.Fraction(made.Use)), ("word", Word(scene, made.Use))), say.Say(Tag.Computed))
                 : new Fact(say.Say("raising.lost-use", ("what", w.Subject)), say.Say("not-checked"), say.Say(w.Check.NotChecked!))),
         ], Styles.Body) { Above = 2, Across = 3 };
-        yield return new Paragraph(say.Say("raising.lost-note"), Styles.Small) { Above = 1.5 };
+        yield return new Paragraph(say.Say(frame.Geometry.SideBySide > 1 ? "raising.lost-note-pairs" : "raising.lost-note"), Styles.Small) { Above = 1.5 };
         foreach (var item in (string[])["out", "stand", "unload", "all"])
         {
             yield return new Paragraph("– " + say.Say("raising.lost-" + item), Styles.Body) { Above = 0.8 };

@@ -37,9 +37,14 @@ internal static class RoofPlanSheet
         var say = scene.Say;
         yield return new Facts([.. Large(scene, roof, poles)], Styles.Heading) { Across = 7 };
         yield return new Paragraph(say.Say(roof.Reciprocal.Is ? "roof-plan.note" : "roof-plan.note-plain"), Styles.Small) { Above = 2 };
+        if (RoofPoles.SideBySide(roof) > 1)
+        {
+            yield return new Paragraph(say.Say("roof-plan.pairs", ("places", poles.Count), ("count", RoofPoles.Count(roof))), Styles.Body) { Above = 1.5 };
+        }
+
         yield return new Heading(say.Say("roof-plan.schedule"));
-        yield return roof.Reciprocal.Is ? Ring(scene, poles) : Plain(scene, poles);
-        yield return new Paragraph(say.Say("roof-plan.schedule-note"), Styles.Small) { Above = 1.5 };
+        yield return roof.Reciprocal.Is ? Ring(scene, poles, RoofPoles.SideBySide(roof)) : Plain(scene, poles);
+        yield return new Paragraph(say.Say(RoofPoles.SideBySide(roof) > 1 ? "roof-plan.schedule-note-pairs" : "roof-plan.schedule-note"), Styles.Small) { Above = 1.5 };
         yield return new Heading(say.Say("roof-plan.deck"));
         // Rows of numbers; how boards and straps are fixed, and why one is not checked, take the whole width under them.
         var open = say.Say("not-checked");
@@ -129,7 +134,7 @@ internal static class RoofPlanSheet
 
     private static IEnumerable<Fact> Large(Scene scene, RoofResult roof, IReadOnlyList<RoofPole> poles)
     {
-        yield return new Fact(scene.Say.Say("roof-plan.count"), scene.Say.One(Amount.Count(poles.Count)));
+        yield return new Fact(scene.Say.Say("roof-plan.count"), scene.Say.One(Amount.Count(RoofPoles.Count(roof))), RoofPoles.SideBySide(roof) > 1 ? scene.Say.Say("roof-plan.count-pairs", ("places", poles.Count)) : "");
         yield return scene.Fact("roof-plan.butt", Amount.Metres(poles.Max(p => p.Place.Butt)), Tag.Given);
         yield return scene.Fact("roof-plan.tip", Amount.Metres(poles.Min(p => p.Place.Tip)), Tag.Given);
         yield return scene.Fact("roof-plan.pitch", new Amount(poles.Average(p => p.Place.Pitch), Dimension.Angle), Tag.Computed);
@@ -141,12 +146,12 @@ internal static class RoofPlanSheet
         }
     }
 
-    private static Table Ring(Scene scene, IReadOnlyList<RoofPole> poles)
+    private static Table Ring(Scene scene, IReadOnlyList<RoofPole> poles, int sideBySide)
     {
         var say = scene.Say;
         return new Table(
             [
-                new(say.Say("roof-plan.pole")), new(say.Say("roof-plan.station"), Anchor.End), new(say.Say("roof-plan.cut"), Anchor.End), new(say.Say("roof-plan.mass"), Anchor.End),
+                new(say.Say(sideBySide > 1 ? "roof-plan.pair" : "roof-plan.pole")), new(say.Say("roof-plan.station"), Anchor.End), new(say.Say(sideBySide > 1 ? "roof-plan.cut-each" : "roof-plan.cut"), Anchor.End), new(say.Say(sideBySide > 1 ? "roof-plan.mass-each" : "roof-plan.mass"), Anchor.End),
                 new(say.Say("roof-plan.seat"), Anchor.End), new(say.Say("roof-plan.near"), Anchor.End), new(say.Say("roof-plan.far"), Anchor.End), new(say.Say("roof-plan.rests-on"), Anchor.End),
             ],
             [

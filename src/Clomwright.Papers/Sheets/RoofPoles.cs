@@ -37,6 +37,12 @@ internal static class RoofPoles
         _ => [],
     };
 
+    /// <summary>How many poles lie side by side in every place; 2 in a doubled frame.</summary>
+    public static int SideBySide(RoofResult roof) => roof.Reciprocal.Value?.Geometry.SideBySide ?? 1;
+
+    /// <summary>How many there are.</summary>
+    public static int Count(RoofResult roof) => SideBySide(roof) * Of(roof).Count;
+
     /// <summary>Why the roof is not known.</summary>
     public static Message Why(RoofResult roof) =>
         roof.Reciprocal.NotChecked is { Key: not "analysis.roof.not-reciprocal" } why ? why : roof.Plain.NotChecked ?? new Message("analysis.roof.none");

@@ -22,11 +22,11 @@ internal static class RoofPlan
         if (roof.Reciprocal.Value is { } frame)
         {
             Ring(board, pen, frame.Geometry);
-            Poles(board, pen, frame.Geometry.Poles, woven: true);
+            Poles(board, pen, frame.Geometry.Poles, woven: true, frame.Geometry.SideBySide);
         }
         else if (roof.Plain.Value is { } plain)
         {
-            Poles(board, pen, plain.Places, woven: false);
+            Poles(board, pen, plain.Places, woven: false, sideBySide: 1);
         }
 
         Landings(board, pen);
@@ -51,14 +51,23 @@ internal static class RoofPlan
         var board = new Board();
         foreach (var pole in frame.Poles.Reverse())
         {
-            Mark[] body = pole.Number == loss.WorstPole
-                ? [new Stroke(Outline.Polygon(Corners(pen, pole, -pole.EaveReach)), new Pen(Weight.Thin, Dash.Dashed))]
-                :
+            var whole = Corners(pen, pole, -pole.EaveReach, frame.SideBySide);
+            Mark[] body = (pole.Number == loss.WorstPole, frame.SideBySide) switch
+            {
+                (true, 1) => [new Stroke(Outline.Polygon(whole), new Pen(Weight.Thin, Dash.Dashed))],
+                // One of the two is lost: the other stays, at the same line.
+                (true, _) =>
                 [
-                    new Fill(Outline.Polygon(Corners(pen, pole, -pole.EaveReach)), Tone.Paper),
-                    .. pole.Number == loss.Orphan ? (Mark[])[new Hatch(Outline.Polygon(Corners(pen, pole, -pole.EaveReach)), 45, 0.9, new Pen(Weight.Hair))] : [],
-                    new Stroke(Outline.Polygon(Corners(pen, pole, -pole.EaveReach)), new Pen(Weight.Thin)),
-                ];
+                    new Stroke(Outline.Polygon(whole[3], whole[4], whole[5], whole[6]), new Pen(Weight.Thin, Dash.Dashed)),
+                    new Fill(Outline.Polygon(whole[0], whole[1], whole[2], whole[3]), Tone.Paper), new Stroke(Outline.Polygon(whole[0], whole[1], whole[2], whole[3]), new Pen(Weight.Medium)),
+                ],
+                _ =>
+                [
+                    new Fill(Outline.Polygon(whole), Tone.Paper),
+                    .. pole.Number == loss.Orphan ? (Mark[])[new Hatch(Outline.Polygon(whole), 45, 0.9, new Pen(Weight.Hair))] : [],
+                    new Stroke(Outline.Polygon(whole), new Pen(Weight.Thin)),
+                ],
+            };
             board.Add(new Group($"lost-{Id(pole)}", [.. body]));
         }
 
@@ -68,7 +77,6 @@ internal static class RoofPlan
         {
             IfOneFails.Strap => [new Stroke(Outline.Polygon(crossings), new Pen(Weight.Heavy))],
             IfOneFails.Post => [.. crossings.Select(c => new Fill(Outline.Circle(c, 1.1)))],
-            IfOneFails.Doubled => [.. frame.Poles.Where(p => p.Number != loss.WorstPole).Select(p => new Stroke(Outline.Through([pen.At(p.Foot - p.EaveReach * p.Along), pen.At(p.Foot + (p.Far + p.Tail) * p.Along)]), new Pen(Weight.Thin)))],
             _ => [],
         }));
         board.Add(new Group("way-prop", [new Stroke(Outline.Circle(pen.At(orphan.Foot + orphan.Far * orphan.Along), 2.2), new Pen(Weight.Medium))]));
@@ -80,14 +88,7 @@ internal static class RoofPlan
         return (board.Marks, board.Marks.Bounds().Inset(-1));
     }
 
-    private static PaperPoint[] Corners(PlanPen pen, PoleGeometry pole, double from)
-    {
-        var to = pole.Far + pole.Tail;
-        var aside = new PlanPoint(-pole.Along.North, pole.Along.East);
-        return [At(from, 1), At(to, 1), At(to, -1), At(from, -1)];
-
-        PaperPoint At(double along, double side) => pen.At(pole.Foot + along * pole.Along + side * pole.DiameterAt(along) / 2 * aside);
-    }
+    private static PaperPoint[] Corners(PlanPen pen, PoleGeometry pole, double from, int sideBySide) => [.. pole.OutlineFrom(from, sideBySide).Select(pen.At)];
 
     private static void Wall(Board board, PlanPen pen)
     {
@@ -115,16 +116,16 @@ internal static class RoofPlan
         board.Add(new Group("roof-ring", [new Stroke(Outline.Circle(pen.At(frame.Centre), frame.RingRadius * pen.PaperPerMetre), new Pen(Weight.Thin, Dash.Dashed))]));
 
     /// <summary>The last ones first, so that each lies over the one it rests on; round a ring the last is drawn again where it lies over the first.</summary>
-    private static void Poles(Board board, PlanPen pen, Sequence<PoleGeometry> poles, bool woven)
+    private static void Poles(Board board, PlanPen pen, Sequence<PoleGeometry> poles, bool woven, int sideBySide)
     {
         foreach (var pole in poles.Reverse())
         {
-            board.Add(new Group(Id(pole), [.. Body(pen, pole, -pole.EaveReach, open: false)]));
+            board.Add(new Group(Id(pole), [.. Body(pen, pole, -pole.EaveReach, sideBySide, open: false)]));
         }
 
         if (woven && poles.Count > 1)
         {
-            board.Add(new Group("roof-last-over-first", [.. Body(pen, poles[^1], (poles[^1].Near + poles[^1].Far) / 2, open: true)]));
+            board.Add(new Group("roof-last-over-first", [.. Body(pen, poles[^1], (poles[^1].Near + poles[^1].Far) / 2, sideBySide, open: true)]));
         }
 
         foreach (var pole in poles)
@@ -136,9 +137,9 @@ internal static class RoofPlan
     private static string Id(PoleGeometry pole) => string.Create(CultureInfo.InvariantCulture, $"roof-pole-{pole.Number}");
 
     /// <summary>A pole from a distance inward to its inner end, in its own thickness and taper.</summary>
-    private static Mark[] Body(PlanPen pen, PoleGeometry pole, double from, bool open)
+    private static Mark[] Body(PlanPen pen, PoleGeometry pole, double from, int sideBySide, bool open)
     {
-        var corners = Corners(pen, pole, from);
+        var corners = Corners(pen, pole, from, sideBySide);
         return
         [
             new Fill(Outline.Polygon(corners), Tone.Paper),

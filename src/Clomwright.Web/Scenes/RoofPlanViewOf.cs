@@ -141,14 +141,7 @@ internal sealed class RoofPlanViewOf(HouseGeometry geometry, Sequence<PoleGeomet
     private static double Between(Span span, int i) => span.From + (span.To - span.From) * i / Across;
 
     /// <summary>A pole from a distance inward to its inner end, in its own thickness and taper.</summary>
-    private static double[][] Body(PoleGeometry pole, double from)
-    {
-        var to = pole.Far + pole.Tail;
-        var aside = new PlanPoint(-pole.Along.North, pole.Along.East);
-        return [At(from, 1), At(to, 1), At(to, -1), At(from, -1)];
-
-        double[] At(double along, double side) => Point(pole.Foot + along * pole.Along + side * pole.DiameterAt(along) / 2 * aside);
-    }
+    private double[][] Body(PoleGeometry pole, double from) => [.. pole.OutlineFrom(from, geometry.House.Roof?.SideBySide ?? 1).Select(Point)];
 
     private static double[] Extent(IReadOnlyList<double[]> points) => [points.Min(p => p[0]), points.Max(p => p[0]), points.Min(p => p[1]), points.Max(p => p[1])];
 

@@ -119,7 +119,7 @@ public sealed record RoofPlanView
 /// <summary>A pole in plan.</summary>
 /// <param name="Number">As written on it.</param>
 /// <param name="Label">Said aloud.</param>
-/// <param name="Outline">Its four corners.</param>
+/// <param name="Outline">Its corners; of two side by side also the line where they touch.</param>
 /// <param name="Butt">Where its number stands, past the eave.</param>
 /// <param name="Standing">The worst of what the rules say of it.</param>
 /// <param name="Tightest">None is nearer to what it can carry.</param>

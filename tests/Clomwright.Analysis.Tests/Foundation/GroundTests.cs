@@ -8,13 +8,13 @@ public sealed class GroundTests
 {
     private const double Degree = Math.PI / 180;
 
-    // Rank analytic: gamma 18 kN/m3, t 0.45, D 0.9, B 0.6 m, 30 degrees: V 0.45344 m3, G 8.162, allowed 4.8972 kN; straight prism G 4.374 kN.
+    // Rank analytic: 0.6 gamma t D (B + D tan(theta)), a body of cob with a wedge at each end, by hand: gamma 18 kN/m3, t 0.45, D 0.9, B 0.6 m, 30 degrees: V 0.45344 m3, G 8.162, allowed 4.8972 kN; straight prism G 4.374 kN.
     [Fact]
     public void Tee_WithItsWedge_HoldsAsWorkedByHand()
     {
         var tee = TeeAnchor.Allowable(18_000, 0.45, 0.9, 0.6, 30 * Degree, 4);
         Near.Printed(0.45344, tee.How.Steps[0].Result.Value.Si, 1e-5);
-        Near.Printed(8.1620, tee.How.Steps[1].Result.Value.Si / 1000, 2e-4);
+        Near.Printed(8.1620, tee.How.Steps[1].Result.Value.Si / 1000, 1e-4);
         Near.Printed(4.8972, tee.Value / 1000, 1e-4);
         Near.Printed(4.374, TeeAnchor.Allowable(18_000, 0.45, 0.9, 0.6, 0, 4).Value / 0.6 / 1000, 1e-3);
         Near.Printed(2.683, TeeAnchor.Allowable(17_500, 0.45, 0.6, 0.6, 30 * Degree, 4).Value / 1000, 1e-3);
@@ -54,7 +54,7 @@ public sealed class GroundTests
         Assert.Null(UpliftTable.PerMetre(40, 115, 0.3));
     }
 
-    // Rank published (N_c, N_q) and analytic: bearing factors at 30 degrees.
+    // Rank published (N_c, N_q, printed in every table of them) and analytic (N_gamma and Terzaghi, by hand from their formulas): bearing factors at 30 degrees.
     [Fact]
     public void BearingFactors_At30Degrees_AreTheTable()
     {
@@ -68,7 +68,7 @@ public sealed class GroundTests
         Near.Relative(Bearing.Nc(1e-6), Bearing.Nc(0), 1e-5);
     }
 
-    // Rank published: a square in local shear, c 24 kPa, N_c' 14.8, N_gamma' 3.2, B 2 m, gamma 18, at the surface: 353.92 kPa with 2c/3.
+    // Rank published: worked example of a square footing in local shear (byjus.com), c 24 kPa, N_c' 14.8, N_gamma' 3.2, B 2 m, gamma 18, at the surface: 353.92 kPa with 2c/3.
     [Fact]
     public void Square_InLocalShear_IsThePublishedExample() =>
         Near.Printed(353.92, Bearing.Square(2.0 / 3 * 24_000, 18_000, 0, 2, 14.8, 0, 3.2) / 1000, 1e-2);
@@ -79,7 +79,7 @@ public sealed class GroundTests
     {
         var phi = 28 * Degree;
         var q = Bearing.Strip(5_000, 18_000, 0.9, 0.6, Bearing.Nc(phi), Bearing.Nq(phi), Bearing.NgMeyerhof(phi));
-        Near.Printed(427.9, q / 1000, 0.2);
+        Near.Printed(427.9, q / 1000, 0.1);
         Near.Printed(142.6, q / 3000, 0.1);
     }
 
@@ -98,7 +98,7 @@ public sealed class GroundTests
         Assert.Equal(double.PositiveInfinity, Bearing.Pressure(60_000, 0.6, 0.3).Most);
     }
 
-    // Rank analytic: k 0.78 BTU/(h ft F), FI 1500 F days, n 0.75, 100 pcf at 15 %, 90 days, 45 F: Stefan 4.4159 ft, lambda 0.8938, Berggren 3.9469 ft.
+    // Rank analytic: k 0.78 BTU/(h ft F), FI 1500 F days, n 0.75, 100 pcf at 15 %, 90 days, 45 F: Stefan 4.4159 ft, lambda 0.8938, Berggren 3.9469 ft, their product as rounded: half a unit of its third decimal.
     [Fact]
     public void Frost_IsAsWorkedByHand()
     {

@@ -24,7 +24,7 @@ public sealed class OtherLoadTests
         Printed.Holds([RoofLiveLoad.En().How]);
     }
 
-    // Rank analytic: D 2, S 1.5, W -1.2 kPa.
+    // Rank analytic: D 2, S 1.5, W -1.2 kPa in the sums of ASCE 7-16 2.3 and 2.4 (as NYC BC 1605 prints them) and of EN 1990 (6.10), by hand. 1e-12: rounding of a short sum.
     [Fact]
     public void Combinations_OfThreeLoads_AreAsWorkedByHand()
     {
@@ -72,7 +72,7 @@ public sealed class OtherLoadTests
         }
     }
 
-    // Rank analytic: h 9 ft, S_DS 0.5, R 1.5, W 250 kN: T_a 0.10392 s, C_s 0.33333, V 83.33 kN.
+    // Rank analytic: ASCE 7-16 12.8, T_a = 0.02 h^0.75 (recalled) and C_s = S_DS/(R/I_e), by hand: h 9 ft, S_DS 0.5, R 1.5, W 250 kN: T_a 0.10392 s, C_s 0.33333, V 83.33 kN.
     [Fact]
     public void BaseShear_OfAPlainHouse_IsAsWorkedByHand()
     {
@@ -114,7 +114,7 @@ public sealed class OtherLoadTests
     [InlineData(30.001, 0.2)]
     public void SnowShare_BeginsAbove30Psf(double flat, double share) => Assert.Equal(share, Seismic.SnowShare(LoadEdition.Asce716, flat * 47.880258980335839));
 
-    // Rank published: R. Roy's design example, 8 in of earth, 2 in of stone, 70 psf of snow, 15 psf of structure: 185 psf = 8.858 kPa.
+    // Rank published: R. Roy, Timber Framing for the Rest of Us, appendix B, design example: 8 in of earth, 2 in of stone, 70 psf of snow, 15 psf of structure: 185 psf = 8.858 kPa.
     [Fact]
     public void EarthRoof_OfThePublishedExample_Weighs185Psf()
     {
@@ -127,7 +127,7 @@ public sealed class OtherLoadTests
         Near.Printed(8.858, total / 1000, 1e-3);
     }
 
-    // Rank published: 35 by 35 ft of pond liner weighed 380 lb: 0.3102 psf = 14.85 Pa, whatever depth is written.
+    // Rank published: The Year of Mud, 2008-10-07: 35 by 35 ft of pond liner weighed 380 lb: 0.3102 psf = 14.85 Pa, whatever depth is written.
     [Fact]
     public void PondLiner_WeighsWhatWasWeighed()
     {

@@ -24,7 +24,7 @@ public sealed class WindTests
     public void VelocityPressure_OfThePublishedHouse_Is13Point67Psf()
     {
         var q = WindAsce.VelocityPressure(new BasicWind(LoadEdition.Asce716, 105 * Mph), 0.57, 0);
-        Near.Printed(13.6745, q.Value / Psf, 2e-4);
+        Near.Printed(13.6745, q.Value / Psf, 1e-4);
         Near.Printed(0.6547, q.Value / 1000, 1e-4);
         Printed.Holds([q.How]);
     }
@@ -62,7 +62,7 @@ public sealed class WindTests
         Assert.Equal(lee, c.Leeward, 1e-9);
     }
 
-    // Rank published: EN 1991-1-4 worked example, v_b 22 m/s, terrain III, z 7.02 m.
+    // Rank published: worked example of EN 1991-1-4 (scribd.com 797462041), v_b 22 m/s, terrain III, z 7.02 m. Its mean speed to a whole last digit: it prints 14.939 where its own c_r 0.67907 times 22 is 14.9395.
     [Fact]
     public void PeakPressureEn_OfThePublishedExample_Is449Pascal()
     {
@@ -79,7 +79,7 @@ public sealed class WindTests
     public void RoughnessEn_OfTheSecondPublishedExample_Is0Point706() =>
         Near.Relative(0.706, WindEn.PeakPressure(26, "III", 8)!.How.Steps.Single(s => s.Key == "wind-roughness-factor").Result.Value.Si, 2.5e-3);
 
-    // Rank analytic: v_b 24, terrain II, z 4 m.
+    // Rank analytic: EN 1991-1-4, 4.3 to 4.5, by hand: v_b 24, terrain II (z_0 0.05), z 4 m.
     [Fact]
     public void PeakPressureEn_InOpenLand_IsAsWorkedByHand()
     {

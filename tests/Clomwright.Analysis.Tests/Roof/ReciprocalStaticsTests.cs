@@ -57,7 +57,7 @@ public sealed class ReciprocalStaticsTests
         Assert.All(drop, v => Near.Relative(12.578125, v, 1e-12));
     }
 
-    // Rank independent: 3-D moment equilibrium about ball joints, worked for n 12, R_w 3, delta 0.15, 20 degrees, W 2.1794, x 0.9617.
+    // Rank analytic: 3-D moment equilibrium of one pole of n equal ones about its ball joint, solved by hand for n 12, R_w 3, delta 0.15, 20 degrees, W 2.1794, x 0.9617.
     // The forces to 2.5e-4: x was given to four digits, and half of its last is that much of the force.
     [Fact]
     public void SpatialEquilibrium_OfEqualPoles_PushesNoPlateOutward()

@@ -78,12 +78,26 @@ public class MendTests
             { "trench-depth", Houses.HeronPoint with { Trench = Houses.HeronPoint.Trench! with { Depth = Length.FromInches(8) } } },
             { "bond-beam-lap", new Edit.ChangeBondBeam(Houses.HeronPoint.BondBeam! with { Lap = Length.FromInches(12) }).Apply(Houses.HeronPoint) },
             { "lateral-path", new Edit.ChangeStem(Houses.HeronPoint.Stem with { Keys = Houses.HeronPoint.Stem.Keys! with { Spacing = Length.FromInches(60), Width = Length.FromInches(4) } }).Apply(Houses.HeronPoint) },
+            { "strap-uplift", Strapped(s => s with { Anchor = s.Anchor! with { Depth = Length.FromInches(6), Bar = Length.FromInches(6) } }) },
+            { "strap-pull", Strapped(s => s with { Width = new Length(Length.PerInch / 16) }) },
+            { "stem-bearing", Houses.HeronPoint with { Stem = Houses.HeronPoint.Stem with { Width = Length.FromInches(15), AllowedPressure = new Stress(125_000) } } },
             { "eave", new Edit.ChangeRoof(house.Roof! with { Eave = Length.FromInches(6) }).Apply(house) },
         };
     }
 
     /// <summary>Heron Point in a storm that lifts its roof.</summary>
     private static House Windy(double speed) => Houses.HeronPoint with { Site = Houses.HeronPoint.Site with { WindSpeed = new Speed(speed), Exposure = "D" } };
+
+    /// <summary>Heron Point in a storm, held down by a strap at each of its poles and by no tees; the first strap changed.</summary>
+    private static House Strapped(Func<Embed, Embed> change)
+    {
+        var (house, made) = (Windy(60), Houses.HeronPoint.Embeds.Single(e => e.Kind == EmbedKind.Strap));
+        var straps = Enumerable.Range(0, 8).Select(k => made with
+        {
+            Name = $"strap-{k + 1}", Along = Along.At(new Angle(45 * k)), Anchor = made.Anchor! with { Depth = Length.FromInches(36), Bar = Length.FromInches(10) },
+        }).ToList();
+        return house with { Tees = null, Embeds = [.. house.Embeds.Where(e => e.Kind != EmbedKind.Strap), change(straps[0]), .. straps.Skip(1)] };
+    }
 
     private static House Headed(string opening, Func<Header, Header> change) => Houses.HeronPoint.Openings.Single(o => o.Name == opening) is var made
         ? new Edit.ChangeOpening(opening, made with { Header = change(made.Header!) }).Apply(Houses.HeronPoint) : Houses.HeronPoint;

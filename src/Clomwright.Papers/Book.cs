@@ -37,6 +37,7 @@ public static class Book
             .. TeeSheet.Of(scene),
             .. scene.Geometry.Lifts.SelectMany(l => LiftSheet.Of(scene, l)),
             .. scene.Geometry.Openings.SelectMany(o => OpeningCard.Of(scene, o)),
+            .. DaysSheet.Of(scene),
             .. DryingSheet.Of(scene),
             .. WeatherDaySheet.Of(scene),
             .. MixCard.Of(scene),

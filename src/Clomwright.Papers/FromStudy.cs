@@ -1,5 +1,6 @@
 using Clomwright.Analysis;
 using Clomwright.Analysis.Collapse;
+using Clomwright.Analysis.Days;
 using Clomwright.Analysis.Structure;
 using Clomwright.Analysis.WallTrials;
 using Clomwright.Study;
@@ -28,6 +29,7 @@ public static class FromStudy
             Trials = study.House.Roof is null ? null : (Known<WallTrialsResult>?)study.Trials,
             Finishes = study.FinishesDried,
             Drying = study.Drying,
+            Days = study.Options.Deep ? (Known<DaysResult>?)study.Days : null,
             StartMonths = study.StartMonths,
             Cover = study.Cover,
             Weather = study.Weather,

@@ -1,5 +1,6 @@
 using Clomwright.Analysis;
 using Clomwright.Analysis.Collapse;
+using Clomwright.Analysis.Days;
 using Clomwright.Analysis.Drying;
 using Clomwright.Analysis.Finishes;
 using Clomwright.Analysis.Foundation;
@@ -57,6 +58,9 @@ public sealed record PaperSet
 
     /// <summary>How the wall dries; or why that is not known. Null where nobody asked.</summary>
     public Known<DryingResult>? Drying { get; init; }
+
+    /// <summary>When the job would be done; or why that is not known. Null where nobody asked.</summary>
+    public Known<DaysResult>? Days { get; init; }
 
     /// <summary>The same wall begun in each month. Null where nobody asked.</summary>
     public Known<StartYear>? StartMonths { get; init; }

@@ -91,7 +91,7 @@ internal static class WallNoteSheet
                 new(say.Say("note.header-used"), Anchor.End), new(say.Say("note.tension"), Anchor.End),
             ],
             [.. variants.Select(v => new Row(
-                new Cell(unknowns ? say.Say("note.variant-grid", ("unknowns", v.Unknowns)) : say.Say("note.variant-" + Key(v.Key), ("shift", Amount.Metres(FromDrying.SeatShift)))),
+                new Cell(unknowns ? say.Say("note.variant-grid", ("unknowns", v.Unknowns)) : say.Say("note.variant." + Key(v.Key), ("shift", Amount.Metres(FromDrying.SeatShift)))),
                 Share(v.Mean), new Cell(say.One(Amount.Fraction(Math.Round(v.Edge, 3)))) { Lettering = Styles.BodyStrong }, Share(v.Pole), Share(v.Header), scene.Cell(new Amount(v.Tension, Dimension.Stress))))]) { Above = 1.5, Pad = 0.7 };
     }
 

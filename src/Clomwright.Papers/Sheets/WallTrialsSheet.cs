@@ -93,7 +93,7 @@ internal static class WallTrialsSheet
         yield return new Table(
             [new(say.Say("trials.skin")) { Grows = 0.4 }, new(say.Say("trials.depth"), Anchor.End), new(say.Say("trials.left-pressed"), Anchor.End), new(say.Say("trials.times"), Anchor.End), new(say.Say("trials.where")) { Grows = 1 }],
             [.. wet.Skins.Select(s => new Row(
-                new Cell(say.Say($"trials.skin-{s.Faces}")) { Lettering = Styles.BodyStrong }, scene.Metres(s.Depth), s.Standing ? Stress(scene, s.Worst.Pressure) : new Cell("–"), s.Standing ? Times(scene, s.Worst.Margin) : new Cell(say.Say("trials.falls")),
+                new Cell(say.Say("trials.skin-" + s.Faces)) { Lettering = Styles.BodyStrong }, scene.Metres(s.Depth), s.Standing ? Stress(scene, s.Worst.Pressure) : new Cell("–"), s.Standing ? Times(scene, s.Worst.Margin) : new Cell(say.Say("trials.falls")),
                 new Cell(Where(scene, s.Worst))) { Ruled = s.Depth == wet.Skins[0].Depth })]) { Above = 3, Pad = 0.7 };
     }
 

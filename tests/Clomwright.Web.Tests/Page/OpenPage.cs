@@ -49,10 +49,10 @@ public sealed class OpenPage : IAsyncDisposable
         return open;
     }
 
-    /// <summary>Waits until something holds in a page; the page's own rules let no text be run as a program, so it is asked again and again.</summary>
+    /// <summary>Waits until something holds in a page; the page's own rules let no text be run as a program, so it is asked again and again, for a minute at most: a busy machine is slow, not broken.</summary>
     public static async Task Until(IPage page, string holds, object? argument = null)
     {
-        for (var i = 0; i < 150; i++)
+        for (var i = 0; i < 600; i++)
         {
             if (await page.EvaluateAsync<bool>(holds, argument))
             {

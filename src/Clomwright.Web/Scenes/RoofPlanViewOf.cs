@@ -109,6 +109,8 @@ internal sealed class RoofPlanViewOf(HouseGeometry geometry, Sequence<PoleGeomet
         {
             Verdict.Met { Comparisons: [var first, ..] } => first.Provided,
             Verdict.FallsShort { Comparisons: [var first, ..] } => first.Provided,
+            // A person is asked about a pair: how far the nearer of its poles stands.
+            Verdict.NeedsJudgement { Question: { Key: "rules.ask.pair-seat" } ask } => ask.Arguments.Select(given => given.Value).OfType<Argument.Quantity>().Select(given => (Amount?)given.Value).MinBy(given => given!.Value.Si),
             _ => (Amount?)null,
         };
         var label = geometry.Curve.At(geometry.Curve.Wrap(landing.Station + Aside(landing)), inside - LabelInside);

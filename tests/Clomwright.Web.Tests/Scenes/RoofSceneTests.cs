@@ -36,8 +36,8 @@ public sealed class RoofSceneTests
         foreach (var pole in Of(Houses.HeronPoint).Plan.Poles)
         {
             // Closed form: the distance of a line from a point. The middle of an outline's ends is on the pole's own line.
-            var (ax, ay) = Middle(pole.Outline[0], pole.Outline[3]);
-            var (bx, by) = Middle(pole.Outline[1], pole.Outline[2]);
+            var (ax, ay) = Middle(pole.Outline[0], pole.Outline[^1]);
+            var (bx, by) = Middle(pole.Outline[1], pole.Outline[^2]);
             var away = Math.Abs((bx - ax) * (ay - centre.North) - (ax - centre.East) * (by - ay)) / Math.Sqrt((bx - ax) * (bx - ax) + (by - ay) * (by - ay));
             Assert.Equal(Ring.RingRadius.Metres, away, 3 * Rounding);
         }

@@ -35,7 +35,7 @@ export async function opened(address, part) {
       }
       for (const part of String(text).split('\u001e').filter(Boolean)) {
         const said = JSON.parse(part);
-        if (said.type === 1 && said.target === 'Change') log.sent.set(said.invocationId, performance.now());
+        if (said.type === 1 && (said.target === 'Change' || said.target === 'Drag')) log.sent.set(said.invocationId, performance.now());
       }
       return send.call(this, text);
     };

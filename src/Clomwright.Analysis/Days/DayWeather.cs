@@ -7,9 +7,6 @@ namespace Clomwright.Analysis.Days;
 /// <summary>Turns a drawn day into what a wall feels of it.</summary>
 internal static class DayWeather
 {
-    private const double Stefan = 5.670374e-8;
-    private const double Kelvin = 273.15;
-
     /// <summary>The means of a day. The sky's share of the sun is the daily one of Erbs, Klein and Duffie 1982 (from memory), its loss that of FAO-56, equation 39.</summary>
     /// <param name="date">The day.</param>
     /// <param name="day">As drawn.</param>
@@ -21,9 +18,8 @@ internal static class DayWeather
         var clearness = outside > 0 ? day.Sun / outside : 0;
         var level = day.Sun * 1e6 / 86_400;
         var diffuse = level * DiffuseShare(clearness, ReferenceEvaporation.SunsetAngle(latitude, ReferenceEvaporation.Declination(date.DayOfYear)));
-        var cloud = Math.Clamp(1.35 * Math.Min(1, day.Sun / Math.Max(1e-9, ReferenceEvaporation.ClearSky(elevation, outside))) - 0.35, 0.05, 1);
-        var vapour = Math.Min(Psychrometrics.Saturation(day.DewPoint), 0.98 * Psychrometrics.Saturation(day.Mean));
-        var loss = Stefan * Math.Pow(day.Mean + Kelvin, 4) * (0.34 - 0.14 * Math.Sqrt(vapour / 1000)) * cloud;
+        var vapour = Sky.Held(Psychrometrics.Saturation(day.DewPoint), day.Mean);
+        var loss = Sky.Loss(day.Mean, vapour, Sky.Clearness(day.Sun, outside, elevation));
         return new(date.Month, day.Mean, vapour, day.Wind, level - diffuse, diffuse, loss, day.Rain, day.IsWet);
     }
 

@@ -15,12 +15,7 @@ public static class Sectors
     {
         ArgumentNullException.ThrowIfNull(geometry);
         var length = geometry.Curve.Length;
-        return Enumerable.Range(0, Count).Select(i =>
-        {
-            var normal = geometry.Curve.Normal((i + 0.5) * length / Count);
-            var azimuth = Math.Atan2(normal.East, normal.North);
-            return new DryingBay($"quarter {i + 1}", i * length / Count, (i + 1) * length / Count, azimuth < 0 ? azimuth + 2 * Math.PI : azimuth);
-        }).ToSequence();
+        return Enumerable.Range(0, Count).Select(i => Bays.Between(geometry.Curve, $"quarter {i + 1}", i * length / Count, (i + 1) * length / Count)).ToSequence();
     }
 
     /// <summary>The cob of each lift in each quarter, m3: the lift's, shared by how much of its arc at mid-height is no opening.</summary>
@@ -34,7 +29,7 @@ public static class Sectors
             for (var n = 0; n < Samples; n++)
             {
                 var station = (n + 0.5) * geometry.Curve.Length / Samples;
-                solid[Count * n / Samples] += geometry.Openings.Any(o => o.Sill < height && height < o.Head && Covers(o.Inside, station, geometry.Curve.Length)) ? 0 : 1;
+                solid[Count * n / Samples] += geometry.Openings.Any(o => o.Sill < height && height < o.Head && geometry.Curve.Wrap(station - o.Inside.From) <= o.Inside.Width) ? 0 : 1;
             }
 
             var all = solid.Sum();
@@ -46,13 +41,6 @@ public static class Sectors
     public static int At(HouseGeometry geometry, double station)
     {
         ArgumentNullException.ThrowIfNull(geometry);
-        var turn = station / geometry.Curve.Length;
-        return Math.Clamp((int)(Count * (turn - Math.Floor(turn))), 0, Count - 1);
-    }
-
-    private static bool Covers(Span span, double station, double length)
-    {
-        var from = span.From - Math.Floor((span.From - station) / length + 1) * length;
-        return station - from <= span.To - span.From || station + length - from <= span.To - span.From;
+        return Math.Clamp((int)(Count * geometry.Curve.Wrap(station) / geometry.Curve.Length), 0, Count - 1);
     }
 }

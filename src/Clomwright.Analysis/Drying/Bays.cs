@@ -21,10 +21,16 @@ internal static class Bays
             return Enumerable.Range(0, pieces).Select(i =>
             {
                 var (from, to) = (s.From + i * (s.To - s.From) / pieces, s.From + (i + 1) * (s.To - s.From) / pieces);
-                var normal = curve.Normal((from + to) / 2);
-                var azimuth = Math.Atan2(normal.East, normal.North);
-                return new DryingBay(i == 0 ? s.Address : $"{s.Address} #{i + 1}", from, to, azimuth < 0 ? azimuth + 2 * Math.PI : azimuth);
+                return Between(curve, i == 0 ? s.Address : $"{s.Address} #{i + 1}", from, to);
             });
         }).ToSequence();
+    }
+
+    /// <summary>A stretch, which faces the way its middle does.</summary>
+    public static DryingBay Between(PlanCurve curve, string address, double from, double to)
+    {
+        var normal = curve.Normal((from + to) / 2);
+        var azimuth = Math.Atan2(normal.East, normal.North);
+        return new(address, from, to, azimuth < 0 ? azimuth + 2 * Math.PI : azimuth);
     }
 }

@@ -3,7 +3,6 @@ namespace Clomwright.Analysis.Weather;
 /// <summary>The mean day of a month, hour by hour.</summary>
 internal static class MeanDay
 {
-    private const double Stefan = 5.670374e-8;
     private const double WarmestHour = 15;
 
     /// <summary>Twenty-four hours, in the sun's own time.</summary>
@@ -18,7 +17,7 @@ internal static class MeanDay
         var day = Math.Min(month.Sun, 0.8 * outside) * 1e6;
         var clearness = outside > 0 ? day / (outside * 1e6) : 0;
         var diffuse = day * DiffuseShare(Math.Clamp(clearness, 0.3, 0.8), sunset);
-        var cloud = Math.Clamp(1.35 * Math.Min(1, day / 1e6 / Math.Max(1e-9, ReferenceEvaporation.ClearSky(elevation, outside))) - 0.35, 0.05, 1);
+        var cloud = Sky.Clearness(day / 1e6, outside, elevation);
         var vapour = Psychrometrics.Saturation(month.DewPoint);
         for (var hour = 0; hour < 24; hour++)
         {
@@ -26,11 +25,10 @@ internal static class MeanDay
             var temperature = month.Mean + (month.High - month.Low) / 2 * Math.Cos((hour + 0.5 - WarmestHour) * Math.PI / 12);
             var total = Math.Max(0, day * OfDay(angle, sunset, spread: true) / 3600);
             var sky = Math.Min(total, Math.Max(0, diffuse * OfDay(angle, sunset, spread: false) / 3600));
-            var most = 0.98 * Psychrometrics.Saturation(temperature);
-            var held = Math.Min(vapour, most);
+            var held = Sky.Held(vapour, temperature);
             yield return new(
                 temperature, held, month.Wind, total - sky, sky, month.Rain / month.Days / 24,
-                Stefan * Math.Pow(temperature + 273.15, 4) * (0.34 - 0.14 * Math.Sqrt(held / 1000)) * cloud, Sun.AtHourAngle(angle, declination, latitude),
+                Sky.Loss(temperature, held, cloud), Sun.AtHourAngle(angle, declination, latitude),
                 Math.Clamp(month.WetDays / month.Days, 0, 1));
         }
     }

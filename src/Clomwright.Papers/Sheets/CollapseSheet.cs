@@ -90,9 +90,7 @@ internal static class CollapseSheet
             foreach (var (share, _) in FallingStrip.Speeds)
             {
                 var box = PaperBox.At(x, 0, width, height);
-                board.Add(FallingStrip.Sample(Outline.Rectangle(box), outward ? share : -share)!);
-                board.Rectangle(box);
-                board.Say(scene.Say.Say("collapse.from", ("share", Amount.Fraction(share))), box.Left, box.Bottom + 0.6 + Styles.Small.Ascent(), Styles.Small);
+                LegendBox.Draw(board, box, [FallingStrip.Sample(Outline.Rectangle(box), outward ? share : -share)!], scene.Say.Say("collapse.from", ("share", Amount.Fraction(share))));
                 x += width + 8;
             }
 
@@ -200,9 +198,7 @@ internal static class CollapseSheet
         for (var n = 1; n <= CrackStrip.Widths.Length; n++)
         {
             var box = PaperBox.At((n - 1) * step, 0, width, height);
-            board.Add(CrackStrip.Sample(Outline.Rectangle(box), n));
-            board.Rectangle(box);
-            board.Say(say.Say("collapse.gapes", ("opening", AmountText.In(Amount.Metres(CrackStrip.Widths[n - 1].Opening), UnitSystem.Metric))), box.Left, box.Bottom + 0.6 + Styles.Small.Ascent(), Styles.Small);
+            LegendBox.Draw(board, box, CrackStrip.Sample(Outline.Rectangle(box), n), say.Say("collapse.gapes", ("opening", AmountText.In(Amount.Metres(CrackStrip.Widths[n - 1].Opening), UnitSystem.Metric))));
         }
 
         yield return new Picture(board.Marks, board.Marks.Bounds().Inset(-0.5)) { Above = 2 };

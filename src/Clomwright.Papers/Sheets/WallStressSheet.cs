@@ -86,15 +86,11 @@ internal static class WallStressSheet
         for (var n = 1; n <= StressStrip.Bands.Length; n++)
         {
             var box = PaperBox.At((n - 1) * step, 0, width, height);
-            board.Add(StressStrip.Sample(Outline.Rectangle(box), n));
-            board.Rectangle(box);
-            board.Say(scene.Say.Say("stress.from", ("share", Amount.Fraction(StressStrip.Bands[n - 1].Share))), box.Left, box.Bottom + 0.6 + Styles.Small.Ascent(), Styles.Small);
+            LegendBox.Draw(board, box, StressStrip.Sample(Outline.Rectangle(box), n), scene.Say.Say("stress.from", ("share", Amount.Fraction(StressStrip.Bands[n - 1].Share))));
         }
 
         var dots = PaperBox.At(StressStrip.Bands.Length * step, 0, width, height);
-        board.Add(StressStrip.Dots(dots, at => dots.Inset(0.4).Holds(new PaperBox(at.X, at.Y, at.X, at.Y))));
-        board.Rectangle(dots);
-        board.Say(scene.Say.Say("stress.pull", ("level", Pressure(wall.TensionLevel))), dots.Left, dots.Bottom + 0.6 + Styles.Small.Ascent(), Styles.Small);
+        LegendBox.Draw(board, dots, StressStrip.Dots(dots, at => dots.Inset(0.4).Holds(new PaperBox(at.X, at.Y, at.X, at.Y))), scene.Say.Say("stress.pull", ("level", Pressure(wall.TensionLevel))));
         return new Picture(board.Marks, board.Marks.Bounds().Inset(-0.5)) { Above = 2 };
     }
 

@@ -1,4 +1,4 @@
-using Clomwright.Analysis.Collapse;
+using Clomwright.Analysis;
 using Clomwright.Evidence;
 using Clomwright.Study;
 
@@ -13,33 +13,28 @@ internal static class Patience
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
     public static Task<T> For<T>(Func<T> work, CancellationToken stop) => Task.Run(work, stop).WaitAsync(stop);
 
-    /// <summary>In a deep study, searches for the push at which the house falls and says how far it is; in another one does nothing.</summary>
-    /// <param name="study">The study, which keeps what is found.</param>
+    /// <summary>Does long work beside the terminal and says how far it is.</summary>
+    /// <param name="words">Key of the line, with {percent}.</param>
+    /// <param name="work">The work; writes no file.</param>
     /// <param name="terminal">Where it is said.</param>
     /// <param name="stop">Ends it.</param>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
-    public static async Task Search(HouseStudy study, Terminal terminal, CancellationToken stop)
+    public static async Task<T> Watching<T>(string words, Func<Watch, T> work, Terminal terminal, CancellationToken stop)
     {
-        if (!study.Options.Deep)
-        {
-            return;
-        }
-
         var said = -1;
         void Say(double share)
         {
             var percent = (int)(100 * Math.Clamp(share, 0, 1));
-            if (percent != said)
+            if (Interlocked.Exchange(ref said, percent) != percent)
             {
-                said = percent;
-                terminal.Watched?.Write("\r" + Phrasebook.English.Say(Message.Of("cli.searching", ("percent", percent)), study.House.Units));
+                terminal.Watched?.Write("\r" + Phrasebook.English.Say(Message.Of(words, ("percent", percent)), UnitSystem.Imperial));
             }
         }
 
         try
         {
             Say(0);
-            await For(() => study.CollapseFor(new CollapseWatch(Say, stop)), stop);
+            return await For(() => work(new Watch(Say, stop)), stop);
         }
         finally
         {
@@ -47,4 +42,12 @@ internal static class Patience
             terminal.Watched?.Write("\r" + new string(' ', 78) + "\r");
         }
     }
+
+    /// <summary>In a deep study, searches for the push at which the house falls and says how far it is; in another one does nothing.</summary>
+    /// <param name="study">The study, which keeps what is found.</param>
+    /// <param name="terminal">Where it is said.</param>
+    /// <param name="stop">Ends it.</param>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public static Task Search(HouseStudy study, Terminal terminal, CancellationToken stop) =>
+        study.Options.Deep ? Watching("cli.searching", study.CollapseFor, terminal, stop) : Task.CompletedTask;
 }

@@ -25,10 +25,4 @@ internal sealed class Terminal(TextWriter results, TextWriter complaints, DateOn
 
     /// <summary>Says what is wrong.</summary>
     public void Complain(Message message, UnitSystem units = UnitSystem.Imperial) => Complaints.WriteLine(Phrasebook.English.Say(message, units));
-
-    /// <summary>Shows how far long work is, 0 to 1, on one line that the next takes the place of; null wipes it. Only where a person looks on.</summary>
-    public void Progress(double? share) => Watched?.Write(share is { } s ? $"\r{(int)(100 * s)} % " : "\r      \r");
-
-    /// <summary>The same, for those who only tell a share.</summary>
-    public void Progress(double share) => Progress((double?)share);
 }

@@ -47,7 +47,7 @@ internal static class DaysChoicesOf
     /// <summary>The choices of a house; or why they cannot be told.</summary>
     /// <param name="study">Of the house.</param>
     /// <param name="watch">Is told how far it is and may give up.</param>
-    public static Known<DaysChoices> Of(HouseStudy study, DaysWatch? watch)
+    public static Known<DaysChoices> Of(HouseStudy study, Watch watch)
     {
         if (study.DaysAsked.Value is not { } asked)
         {
@@ -58,16 +58,16 @@ internal static class DaysChoicesOf
         var (done, all) = (0, 4 + Starts);
         DaysResult Run(DaysQuestion other)
         {
-            watch?.Cancelled.ThrowIfCancellationRequested();
-            var result = FromDrying.Of(other, watch is null ? null : watch with { Tell = _ => { } });
-            watch?.Tell((double)++done / all);
+            watch.Cancelled.ThrowIfCancellationRequested();
+            var result = FromDrying.Of(other, watch with { Tell = null });
+            watch.Tell?.Invoke((double)++done / all);
             return result;
         }
 
         DaysChoice Way(string key, DaysQuestion other)
         {
             var result = Run(other);
-            return new(new Message(key), result.Mark("wall-top")?.Days ?? default, result.Mark("raise")?.Days ?? default);
+            return new(new Message(key), result.Mark(DaysResult.WallTop)?.Days ?? default, result.Mark(WorkList.Raise)?.Days ?? default);
         }
 
         var lower = study.House with { Lifts = Lower(study) };
@@ -82,7 +82,7 @@ internal static class DaysChoicesOf
         {
             var start = asked.Crew.Start.AddDays(7 * WeeksApart * i);
             var result = Run(asked with { Crew = asked.Crew with { Start = start }, Plaster = null, Seasons = SeasonsOfWeek });
-            return new StartWeek(start, result.Mark("raise")?.Days ?? result.Finish, result.FrostRisk);
+            return new StartWeek(start, result.Mark(WorkList.Raise)?.Days ?? result.Finish, result.FrostRisk);
         });
         return new DaysChoices { Seasons = Seasons, Ways = ways.ToSequence(), Weeks = weeks.ToSequence() };
     }

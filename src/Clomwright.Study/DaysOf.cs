@@ -10,7 +10,7 @@ internal static class DaysOf
 {
     private static readonly (string Task, string Order)[] Ordered =
     [
-        ("trench", "trench-gravel"), ("rubble", "trench-gravel"), (WorkList.Stem, "stem-stone"), ("beam", "bond-beam"), ("poles", "roof-poles"), ("deck", "roof-deck"),
+        ("trench", "trench-gravel"), ("rubble", "trench-gravel"), (WorkList.Stem, "stem-stone"), (WorkList.Beam, "bond-beam"), ("poles", "roof-poles"), ("deck", "roof-deck"),
         ("membrane", "roof-membrane"), ("soil", "roof-soil"), ("soil", "roof-stone"),
     ];
 

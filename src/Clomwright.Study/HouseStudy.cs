@@ -37,31 +37,19 @@ public sealed class HouseStudy
     private readonly Lazy<FoundationResult> foundation;
     private readonly Lazy<FinishesResult> finishes;
     private readonly Lazy<Known<StructureResult>> structure;
-    private readonly Lazy<Known<CollapseResult>> collapse;
+    private readonly Awaited<Known<CollapseResult>> collapse;
     private readonly Lazy<Known<WallTrialsResult>> trials;
-    private readonly Func<CollapseWatch?, Known<CollapseResult>> search;
-
-    /// <summary>What a search that somebody waited for came to.</summary>
-    private readonly TaskCompletionSource<Known<CollapseResult>> searched = new();
     private readonly Lazy<Sequence<Finding>> wallFindings;
     private readonly Lazy<Known<WeatherResult>> weather;
-    private readonly Lazy<Known<DryingResult>> drying;
+    private readonly Awaited<Known<DryingResult>> drying;
     private readonly Lazy<Known<FreshCob>> fresh;
     private readonly Lazy<Sequence<BlockReading>> blocks;
     private readonly Lazy<Known<MilestoneQuestion>> milestonesAsked;
     private readonly Lazy<Known<DryingMilestones>> milestones;
-    private readonly Func<DryingWatch?, Known<DryingResult>> dry;
-
-    /// <summary>What a run that somebody waited for came to.</summary>
-    private readonly TaskCompletionSource<Known<DryingResult>> dried = new();
     private readonly Lazy<Known<StartYear>> startMonths;
     private readonly Lazy<Known<WallCover>> cover;
     private readonly Lazy<Known<DaysQuestion>> daysAsked;
-    private readonly Func<DaysWatch?, Known<DaysResult>> forecast;
-
-    /// <summary>What a forecast that somebody waited for came to.</summary>
-    private readonly TaskCompletionSource<Known<DaysResult>> foretold = new();
-    private readonly Lazy<Known<DaysResult>> days;
+    private readonly Awaited<Known<DaysResult>> days;
     private readonly Lazy<FinishesResult> plastered;
     private readonly Lazy<Sequence<Finding>> findings;
     private readonly Lazy<Sequence<Diagnostic>> diagnostics;
@@ -82,8 +70,7 @@ public sealed class HouseStudy
         findings = new(() => RuleBook.Check(Geometry, [.. FromResults.Of(Geometry, Roof, WallTop, Mix), .. OfWallByHand.Demands(House, Roof, WallByHand, Mix), .. OfFoundation.Demands(House, Foundation), .. OfFinishes.Demands(House, Finishes),
             .. OfDrying.Demands(House, Fresh, Milestones, Finishes)], Mix).Concat(NotAsked).ToSequence());
         structure = new(() => StructureOf(house, Geometry, Roof, WallTop, Mix, earlier));
-        search = watch => CollapseOf(house, Geometry, Roof, WallTop, Mix, options, earlier, watch);
-        collapse = new(() => searched.Task.IsCompletedSuccessfully ? searched.Task.Result : search(null));
+        collapse = new(watch => CollapseOf(house, Geometry, Roof, WallTop, Mix, options, earlier, watch));
         trials = new(() => TrialsOf(this, earlier));
         wallFindings = new(() => RuleBook.CheckWall(Geometry, [.. OfStructure.Demands(Structure, Mix), OfCollapse.Demand(Collapse), .. OfWallTrials.Demands(Trials, Structure, WallByHand, Mix)]));
         weather = new(() => FromSite.Of(house.Site));
@@ -91,13 +78,11 @@ public sealed class HouseStudy
         blocks = new(() => FromWeather.Blocks(Geometry, KnownToDrying.OfCob(Geometry, Mix)));
         milestonesAsked = new(() => Asked(house, Geometry, Roof, Mix));
         milestones = new(() => MilestonesOf(milestonesAsked.Value, Weather, earlier));
-        dry = watch => DryingOf(house, Geometry, Roof, Mix, Weather, earlier, watch);
-        drying = new(() => dried.Task.IsCompletedSuccessfully ? dried.Task.Result : dry(null));
+        drying = new(watch => DryingOf(house, Geometry, Roof, Mix, Weather, earlier, watch));
         startMonths = new(() => StartMonthsOf(house, Geometry, Roof, Mix, Weather, earlier));
         cover = new(() => Analysis.Drying.Cover.Of(Geometry));
         daysAsked = new(() => DaysOf.Question(this));
-        forecast = watch => DaysAsked.Value is { } asked ? Analysis.Days.FromDrying.Of(asked, watch) : DaysAsked.NotChecked!;
-        days = new(() => foretold.Task.IsCompletedSuccessfully ? foretold.Task.Result : forecast(null));
+        days = new(watch => DaysAsked.Value is { } asked ? Analysis.Days.FromDrying.Of(asked, watch) : DaysAsked.NotChecked!);
         plastered = new(() => Finishes.WithReady(PlasterOf(Drying)));
         diagnostics = new(() => [.. HouseDiagnostics.Of(House), .. Geometry.Diagnostics, .. FromWall.Remarks(Geometry), .. AssumedKeys.Remarks(House)]);
     }
@@ -147,15 +132,7 @@ public sealed class HouseStudy
     /// <summary>The same for one who waits and may give up: the same answer as <see cref="Collapse"/>, and kept.</summary>
     /// <param name="watch">Who waits.</param>
     /// <exception cref="OperationCanceledException">The one who waited gave up; nothing is kept.</exception>
-    public Known<CollapseResult> CollapseFor(CollapseWatch watch)
-    {
-        if (!collapse.IsValueCreated)
-        {
-            searched.TrySetResult(search(watch));
-        }
-
-        return collapse.Value;
-    }
+    public Known<CollapseResult> CollapseFor(Watch watch) => collapse.For(watch);
 
     /// <summary>The mean days of the site's climate; or why they are not known.</summary>
     public Known<WeatherResult> Weather => weather.Value;
@@ -175,15 +152,7 @@ public sealed class HouseStudy
     /// <summary>How the wall dries, for one who waits and may give up; the same answer as <see cref="Drying"/>, and kept.</summary>
     /// <param name="watch">Who waits.</param>
     /// <exception cref="OperationCanceledException">The one who waited gave up; nothing is kept.</exception>
-    public Known<DryingResult> DryingFor(DryingWatch watch)
-    {
-        if (!drying.IsValueCreated)
-        {
-            dried.TrySetResult(dry(watch));
-        }
-
-        return drying.Value;
-    }
+    public Known<DryingResult> DryingFor(Watch watch) => drying.For(watch);
 
     /// <summary>The same wall begun in each month of the year. Computed when somebody asks.</summary>
     public Known<StartYear> StartMonths => startMonths.Value;
@@ -197,21 +166,12 @@ public sealed class HouseStudy
     /// <summary>The same for somebody who waits; kept once it is there, so that nobody waits twice.</summary>
     /// <param name="watch">Is told how far it is and may give up.</param>
     /// <exception cref="OperationCanceledException">They gave up; the next who asks begins anew.</exception>
-    public Known<DaysResult> DaysFor(DaysWatch watch)
-    {
-        if (days.IsValueCreated)
-        {
-            return Days;
-        }
-
-        foretold.TrySetResult(forecast(watch));
-        return Days;
-    }
+    public Known<DaysResult> DaysFor(Watch watch) => days.For(watch);
 
     /// <summary>What other ways and other weeks would bring: takes some seconds, and is not kept.</summary>
     /// <param name="watch">Is told how far it is and may give up.</param>
     /// <exception cref="OperationCanceledException">They gave up.</exception>
-    public Known<DaysChoices> DaysChoicesFor(DaysWatch? watch = null) => DaysChoicesOf.Of(this, watch);
+    public Known<DaysChoices> DaysChoicesFor(Watch watch) => DaysChoicesOf.Of(this, watch);
 
     /// <summary>What it takes to cover the wall until it has a roof.</summary>
     public Known<WallCover> Cover => cover.Value;
@@ -271,7 +231,7 @@ public sealed class HouseStudy
             : Analysis.Roof.FromGeometry.Of(geometry);
 
     private static Known<DryingResult> DryingOf(
-        House house, HouseGeometry geometry, RoofResult roof, MixResult mix, Known<WeatherResult> weather, HouseStudy? earlier, DryingWatch? watch) =>
+        House house, HouseGeometry geometry, RoofResult roof, MixResult mix, Known<WeatherResult> weather, HouseStudy? earlier, Watch? watch) =>
         earlier is { drying.IsValueCreated: true } && ReferenceEquals(earlier.Roof, roof) && WhatDryingReads(earlier.House) == WhatDryingReads(house)
             ? earlier.Drying
             : FromWeather.Of(geometry, weather, KnownToDrying.Of(geometry, roof, mix), watch);
@@ -327,7 +287,7 @@ public sealed class HouseStudy
             ? earlier.Structure
             : FromWallTop.Of(geometry, roof, top, mix.Strength);
 
-    private static Known<CollapseResult> CollapseOf(House house, HouseGeometry geometry, RoofResult roof, WallTopResult top, MixResult mix, StudyOptions options, HouseStudy? earlier, CollapseWatch? watch) =>
+    private static Known<CollapseResult> CollapseOf(House house, HouseGeometry geometry, RoofResult roof, WallTopResult top, MixResult mix, StudyOptions options, HouseStudy? earlier, Watch? watch) =>
         !options.Deep ? new Message("study.collapse.not-deep")
         : earlier is { Options.Deep: true, collapse.IsValueCreated: true } && ReferenceEquals(earlier.Roof, roof) && WhatStructureReads(earlier.House) == WhatStructureReads(house) ? earlier.Collapse
         : Analysis.Collapse.FromRoof.Of(geometry, roof, top.Seats, mix.Strength.Characteristic, watch);

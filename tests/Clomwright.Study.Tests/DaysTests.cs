@@ -1,3 +1,4 @@
+using Clomwright.Analysis;
 using Clomwright.Analysis.Days;
 using Clomwright.Building;
 
@@ -49,7 +50,7 @@ public sealed class DaysTests
     {
         using var stop = new CancellationTokenSource();
         var told = 0.0;
-        Assert.ThrowsAny<OperationCanceledException>(() => FromDrying.Of(Question with { Seasons = 100_000 }, new DaysWatch(share => { told = share; stop.Cancel(); }, stop.Token)));
+        Assert.ThrowsAny<OperationCanceledException>(() => FromDrying.Of(Question with { Seasons = 100_000 }, new Watch(share => { told = share; stop.Cancel(); }, stop.Token)));
         Assert.InRange(told, 1e-6, 0.1);
         Assert.NotNull(FromDrying.Of(Question with { Seasons = 5 }));
     }

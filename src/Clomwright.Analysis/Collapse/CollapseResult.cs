@@ -81,11 +81,3 @@ public sealed record MovingBlock(WallBlock Block, double Outward, double Along, 
 /// <param name="Up">Upward.</param>
 public readonly record struct MovingCorner(double Station, double Offset, double Height, double East, double North, double Up);
 
-/// <summary>Who waits for a search, and may give up.</summary>
-/// <param name="Told">Takes the share of the work that is done, 0 to 1; null where nobody looks.</param>
-/// <param name="Stop">Ends it.</param>
-public sealed record CollapseWatch(Action<double>? Told, CancellationToken Stop)
-{
-    /// <summary>Nobody waits.</summary>
-    public static CollapseWatch None { get; } = new(null, CancellationToken.None);
-}

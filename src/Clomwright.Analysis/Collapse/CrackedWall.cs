@@ -55,7 +55,7 @@ internal static class CrackedWalls
     /// <param name="look">Push over weight at which cracks are told: of the first state that is not under it, else of the last.</param>
     /// <param name="watch">Who waits: told the share of the way to the largest push.</param>
     public static CrackedWall Push(
-        HouseGeometry geometry, double strength, Sequence<double> seats, IReadOnlyList<double> onLandings, IReadOnlyList<double> thrust, double bearing, double most, double look, CollapseWatch watch)
+        HouseGeometry geometry, double strength, Sequence<double> seats, IReadOnlyList<double> onLandings, IReadOnlyList<double> thrust, double bearing, double most, double look, Watch watch)
     {
         var body = new WallBody(geometry, strength, Fineness);
         var basis = new BasisLoads(body, seats, null);
@@ -76,7 +76,7 @@ internal static class CrackedWalls
 
         var law = new LowTension(body.Modulus, body.Numbers["wall-cob-poisson"], body.Numbers["wall-crack-tension"], strength, Residual);
         ImmutableArray<LowTension?> laws = [.. model.Materials.Select(material => material.IsIsotropic ? law : null)];
-        var pushed = Pushover.Of(model, laws, dead, live, most / 8, most, told: factor => watch.Told?.Invoke(factor / most), stop: watch.Stop);
+        var pushed = Pushover.Of(model, laws, dead, live, most / 8, most, told: factor => watch.Tell?.Invoke(factor / most), stop: watch.Cancelled);
         var cob = Enumerable.Range(0, model.Cells.Count).Where(body.IsCob).ToArray();
         var seen = pushed.Steps.FirstOrDefault(step => step.Factor >= look - 1e-9) ?? pushed.Steps.LastOrDefault();
         return new CrackedWall(

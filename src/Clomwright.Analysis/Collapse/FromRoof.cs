@@ -33,11 +33,11 @@ public static class FromRoof
     /// <param name="strength">Characteristic strength of the cob, Pa, for the wall that cracks and for toes that crush.</param>
     /// <param name="watch">Who waits; null where nobody does.</param>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
-    public static Known<CollapseResult> Of(HouseGeometry geometry, RoofResult roof, Sequence<PoleSeat> seats, double strength, CollapseWatch? watch = null)
+    public static Known<CollapseResult> Of(HouseGeometry geometry, RoofResult roof, Sequence<PoleSeat> seats, double strength, Watch? watch = null)
     {
         ArgumentNullException.ThrowIfNull(geometry);
         ArgumentNullException.ThrowIfNull(roof);
-        watch ??= CollapseWatch.None;
+        watch ??= Watch.None;
         if (!(geometry.Wall.Top > geometry.Wall.Base))
         {
             return new Message("analysis.collapse.no-wall");
@@ -59,8 +59,8 @@ public static class FromRoof
         {
             var blocks = new WallBlocks(geometry, size, joint, withBeam);
             var sheet = blocks.Pushed(bearing, onLandings, off, thrust);
-            var limit = new Limit(size, bearing, blocks, sheet, LimitLoad.Of(sheet, stop: watch.Stop));
-            watch.Told?.Invoke(done += BlocksShare / (Directions + 3));
+            var limit = new Limit(size, bearing, blocks, sheet, LimitLoad.Of(sheet, stop: watch.Cancelled));
+            watch.Tell?.Invoke(done += BlocksShare / (Directions + 3));
             return limit;
         }
 
@@ -75,7 +75,7 @@ public static class FromRoof
         var without = Push(UsualSize, weakest.Bearing, withBeam: false);
         var falls = new FallingBlocks(geometry, weakest.Blocks, weakest.Sheet, weakest.Answer);
         var earthquake = Shaking(geometry, roof, weakest.Blocks.Weight, onLandings.Sum());
-        var cracking = watch with { Told = share => watch.Told?.Invoke(BlocksShare + (1 - BlocksShare) * share) };
+        var cracking = watch with { Tell = share => watch.Tell?.Invoke(BlocksShare + (1 - BlocksShare) * share) };
         return new CollapseResult
         {
             Weakest = weakest.Told,

@@ -9,7 +9,7 @@ namespace Clomwright.Analysis.Days;
 public readonly record struct DayBand(int? P10, int? P50, int? P90);
 
 /// <summary>A mark of the job and when it is reached.</summary>
-/// <param name="Key">Key of a task, or <c>wall-top</c>, <c>finish</c>.</param>
+/// <param name="Key">Key of a task, <see cref="DaysResult.WallTop"/> or <see cref="DaysResult.Whole"/>.</param>
 /// <param name="Days">When it is done.</param>
 public sealed record Milestone(string Key, DayBand Days);
 
@@ -24,6 +24,12 @@ public sealed record LiftForecast(int Lift, DayBand Closed, double Worked, doubl
 /// <summary>When the job would be done, through many seasons of weather, crew and drying. A forecast, not permission.</summary>
 public sealed record DaysResult
 {
+    /// <summary>Key of the mark of the last lift.</summary>
+    public const string WallTop = "wall-top";
+
+    /// <summary>Key of the mark of the whole job.</summary>
+    public const string Whole = "finish";
+
     /// <summary>First day of work.</summary>
     public required DateOnly Start { get; init; }
 
@@ -57,8 +63,3 @@ public sealed record DaysResult
     /// <summary>The mark of a key; null where the job has none.</summary>
     public Milestone? Mark(string key) => Milestones.FirstOrDefault(m => m.Key == key);
 }
-
-/// <summary>Who waits for a forecast.</summary>
-/// <param name="Tell">Takes the share done, 0 to 1; called from any thread.</param>
-/// <param name="Cancelled">Gives up between two seasons.</param>
-public sealed record DaysWatch(Action<double> Tell, CancellationToken Cancelled);

@@ -17,7 +17,7 @@ public static class FromDrying
 
     /// <summary>Many seasons, and what they have in common.</summary>
     /// <exception cref="OperationCanceledException">The one who waited gave up.</exception>
-    public static DaysResult Of(DaysQuestion asked, DaysWatch? watch = null)
+    public static DaysResult Of(DaysQuestion asked, Watch? watch = null)
     {
         ArgumentNullException.ThrowIfNull(asked);
         var plan = PlanOf(asked);
@@ -31,7 +31,7 @@ public static class FromDrying
             var count = Interlocked.Increment(ref done);
             if (count % 20 == 0)
             {
-                watch?.Tell((double)count / asked.Seasons);
+                watch?.Tell?.Invoke((double)count / asked.Seasons);
             }
         });
         return Told(asked, plan, outcomes);
@@ -78,8 +78,8 @@ public static class FromDrying
         var plastered = asked.Plaster is { Low: not null, High: not null };
         var marks = plan.Tasks.Select((task, i) => (task, i)).Where(t => t.task.Hours > 0 && !t.task.IsAside && (plastered || t.task.Waits != WaitsFor.DryWall))
             .Select(t => new Milestone(t.task.Key, Band(outcomes.Select(o => o.TaskDone[t.i]))));
-        Milestone[] top = lifts > 0 ? [new("wall-top", Band(outcomes.Select(o => o.LiftDone[lifts - 1])))] : [];
-        var before = plan.Tasks.Select(t => t.Key).TakeWhile(key => key != "beam").ToHashSet(StringComparer.Ordinal);
+        Milestone[] top = lifts > 0 ? [new(DaysResult.WallTop, Band(outcomes.Select(o => o.LiftDone[lifts - 1])))] : [];
+        var before = plan.Tasks.Select(t => t.Key).TakeWhile(key => key != WorkList.Beam).ToHashSet(StringComparer.Ordinal);
         var ordered = marks.Where(m => before.Contains(m.Key)).Concat(top).Concat(marks.Where(m => !before.Contains(m.Key))).ToSequence();
         var last = plan.Tasks.Select((task, i) => (task, i)).Where(t => t.task.Hours > 0 && (plastered || t.task.Waits != WaitsFor.DryWall)).Select(t => t.i).ToArray();
         var finish = Band(outcomes.Select(o => last.Select(i => o.TaskDone[i]).Append(lifts > 0 ? o.LiftDone[lifts - 1] : 0) is var all && all.Any(d => d < 0) ? -1 : all.Max()));
@@ -87,7 +87,7 @@ public static class FromDrying
         {
             Start = asked.Crew.Start,
             Seasons = asked.Seasons,
-            Milestones = [.. ordered, new Milestone("finish", finish)],
+            Milestones = [.. ordered, new Milestone(DaysResult.Whole, finish)],
             Lifts = Enumerable.Range(0, lifts).Select(l => new LiftForecast(
                 l, Band(outcomes.Select(o => o.LiftDone[l])), outcomes.Average(o => o.LiftWorked[l]), outcomes.Average(o => o.LiftWaited[l]),
                 outcomes.Average(o => 2 * o.LiftWaited[l] > Math.Max(1, o.LiftWorked[l]) ? 1.0 : 0))).ToSequence(),

@@ -46,6 +46,7 @@ internal sealed class SeasonRun
     private readonly SeasonDraw draw;
     private readonly IDryingSector[] sectors;
     private readonly int[][] after;
+    private readonly int stem, raise;
     private readonly double[] hoursLeft;
     private readonly int[] lifts, taskDone, restUntil;
     private readonly double[] cobLeft, setLeft;
@@ -61,7 +62,9 @@ internal sealed class SeasonRun
     {
         (this.plan, this.draw, this.sectors, this.note) = (plan, draw, sectors, note);
         var tasks = plan.Tasks;
-        after = [.. tasks.Select(t => t.After.Select(key => Enumerable.Range(0, tasks.Count).First(i => tasks[i].Key == key)).ToArray())];
+        int Place(string key) => Enumerable.Range(0, tasks.Count).First(i => tasks[i].Key == key);
+        after = [.. tasks.Select(t => t.After.Select(Place).ToArray())];
+        (stem, raise) = (Place(WorkList.Stem), Place(WorkList.Raise));
         hoursLeft = [.. tasks.Select((t, i) => t.Hours * draw.Tasks(i))];
         (taskDone, restUntil) = (new int[tasks.Count], new int[tasks.Count]);
         Array.Fill(taskDone, -1);
@@ -111,20 +114,7 @@ internal sealed class SeasonRun
     private bool IsOver => WallDone && taskDone.All(d => d >= 0);
 
     /// <summary>Once the roof is up nobody asks the small model of drying any more.</summary>
-    private bool IsBuilt => WallDone && plan.Tasks.Count > 0 && TaskIsDone("raise");
-
-    private bool TaskIsDone(string key)
-    {
-        for (var i = 0; i < plan.Tasks.Count; i++)
-        {
-            if (plan.Tasks[i].Key == key)
-            {
-                return taskDone[i] >= 0;
-            }
-        }
-
-        return true;
-    }
+    private bool IsBuilt => taskDone[raise] >= 0;
 
     private void Work(int day, in SeasonDay weather)
     {
@@ -229,18 +219,7 @@ internal sealed class SeasonRun
         outcome.TaskDone[i] = day;
     }
 
-    private bool CanLay(int day)
-    {
-        for (var i = 0; i < plan.Tasks.Count; i++)
-        {
-            if (plan.Tasks[i].Key == WorkList.Stem)
-            {
-                return taskDone[i] >= 0 && day >= restUntil[i];
-            }
-        }
-
-        return true;
-    }
+    private bool CanLay(int day) => taskDone[stem] >= 0 && day >= restUntil[stem];
 
     /// <summary>Lays cob for a day, the lowest sectors first; the hours that it took.</summary>
     private double Lay(int day, double hours)

@@ -12,6 +12,12 @@ public static class WorkList
     /// <summary>The task before which no cob is laid.</summary>
     public const string Stem = "stem";
 
+    /// <summary>The task before which the wall alone stands in the weather.</summary>
+    public const string Raise = "raise";
+
+    /// <summary>The first task after the cob.</summary>
+    public const string Beam = "beam";
+
     /// <summary>The tasks with anything to do.</summary>
     /// <param name="amounts">How much there is.</param>
     /// <param name="numbers">How fast people work.</param>
@@ -27,9 +33,9 @@ public static class WorkList
             new("trench", Hours("trench", "work-trench"), 6, 1, DayNeeds.Dry, WaitsFor.Nothing, []),
             new("rubble", Hours("rubble", "work-gravel"), 8, 1, DayNeeds.Nothing, WaitsFor.Nothing, ["trench"]),
             new(Stem, Hours(Stem, "work-stem"), 6, 1, DayNeeds.Dry | DayNeeds.Mild, WaitsFor.Nothing, ["rubble"], MortarSets),
-            new("beam", Hours("beam", "work-beam"), 6, 2, DayNeeds.Dry, WaitsFor.FirmTop, [Stem]),
-            new("raise", Hours("poles", "work-pole-raise"), 2 * amounts.PeopleForPole, amounts.PeopleForPole, DayNeeds.Dry, WaitsFor.StrongWall, ["beam", "poles"]),
-            new("deck", Hours("deck", "work-deck"), 6, 2, DayNeeds.Dry, WaitsFor.Nothing, ["raise"]),
+            new(Beam, Hours(Beam, "work-beam"), 6, 2, DayNeeds.Dry, WaitsFor.FirmTop, [Stem]),
+            new(Raise, Hours("poles", "work-pole-raise"), 2 * amounts.PeopleForPole, amounts.PeopleForPole, DayNeeds.Dry, WaitsFor.StrongWall, [Beam, "poles"]),
+            new("deck", Hours("deck", "work-deck"), 6, 2, DayNeeds.Dry, WaitsFor.Nothing, [Raise]),
             new("membrane", Hours("membrane", "work-membrane"), 6, 2, DayNeeds.Dry, WaitsFor.Nothing, ["deck"], LeakTest),
             new("soil", Hours("soil", "work-roof-soil"), 12, 2, DayNeeds.Nothing, WaitsFor.Nothing, ["membrane"]),
             new("floor", Hours("floor", "work-floor"), 6, 1, DayNeeds.Mild, WaitsFor.Nothing, ["membrane"], CoatDries),

@@ -20,7 +20,7 @@ public static class FromWeather
     /// <param name="known">Numbers that tests of the mix or the roof give; what the house file says comes first.</param>
     /// <param name="watch">Who waits; null where nobody does.</param>
     /// <exception cref="OperationCanceledException">The one who waited gave up.</exception>
-    public static Known<DryingResult> Of(HouseGeometry geometry, Known<WeatherResult> weather, Sequence<KnownNumber> known = default, DryingWatch? watch = null)
+    public static Known<DryingResult> Of(HouseGeometry geometry, Known<WeatherResult> weather, Sequence<KnownNumber> known = default, Watch? watch = null)
     {
         ArgumentNullException.ThrowIfNull(geometry);
         if (Missing(geometry, weather) is { } why)
@@ -37,7 +37,7 @@ public static class FromWeather
             watch?.Cancelled.ThrowIfCancellationRequested();
             if (isLift)
             {
-                watch?.Tell(++laid / (Runs * (inputs.Heights.Length + 1.0)));
+                watch?.Tell?.Invoke(++laid / (Runs * (inputs.Heights.Length + 1.0)));
             }
         }
 

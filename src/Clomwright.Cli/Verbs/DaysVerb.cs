@@ -16,21 +16,30 @@ internal static class DaysVerb
         var file = new Argument<string>("FILE") { Description = CommandLine.Say("cli.file") };
         var choices = new Option<bool>("--choices") { Description = CommandLine.Say("cli.days.choices") };
         var command = new Command("days", CommandLine.Say("cli.days")) { file, choices };
-        command.SetAction((parsed, stop) => Task.FromResult(
-            HouseInput.Study(parsed.GetValue(file)!, StudyOptions.Quick, terminal) is { } study ? Report(study, parsed.GetValue(choices), terminal, stop) : ExitCode.WrongInput));
+        command.SetAction(async (parsed, stop) =>
+        {
+            if (HouseInput.Study(parsed.GetValue(file)!, StudyOptions.Quick, terminal) is not { } study)
+            {
+                return ExitCode.WrongInput;
+            }
+
+            var days = await Patience.Watching("cli.drawing", study.DaysFor, terminal, stop);
+            if (days.Value is not { } forecast)
+            {
+                terminal.Say(Message.Of("cli.days.not", ("why", days.NotChecked!)), study.House.Units);
+                return ExitCode.NotChecked;
+            }
+
+            var found = parsed.GetValue(choices) ? await Patience.Watching("cli.drawing", study.DaysChoicesFor, terminal, stop) : default;
+            Report(study, forecast, found.Value, terminal);
+            return ExitCode.Met;
+        });
         return command;
     }
 
-    private static int Report(HouseStudy study, bool choices, Terminal terminal, CancellationToken stop)
+    private static void Report(HouseStudy study, DaysResult forecast, DaysChoices? choices, Terminal terminal)
     {
         var units = study.House.Units;
-        var days = study.DaysFor(new DaysWatch(terminal.Progress, stop));
-        terminal.Progress(null);
-        if (days.Value is not { } forecast)
-        {
-            terminal.Say(Message.Of("cli.days.not", ("why", days.NotChecked!)), units);
-            return ExitCode.NotChecked;
-        }
 
         string Say(Message message) => Phrasebook.English.Say(message, units);
         var crew = study.House.Crew!;
@@ -38,7 +47,7 @@ internal static class DaysVerb
         terminal.Say(Message.Of("cli.days.seasons", ("n", forecast.Seasons)), units);
         terminal.Results.WriteLine();
         Row("", Say(new Message("cli.days.p10")), Say(new Message("cli.days.p50")), Say(new Message("cli.days.p90")), Say(new Message("cli.days.waits")));
-        var stem = forecast.Milestones.TakeWhile(m => m.Key != "wall-top").ToList();
+        var stem = forecast.Milestones.TakeWhile(m => m.Key != DaysResult.WallTop).ToList();
         stem.ForEach(Mark);
         foreach (var lift in forecast.Lifts)
         {
@@ -54,9 +63,8 @@ internal static class DaysVerb
             terminal.Say(new Message("cli.days.no-plaster"), units);
         }
 
-        if (choices && study.DaysChoicesFor(new DaysWatch(terminal.Progress, stop)).Value is { } found)
+        if (choices is { } found)
         {
-            terminal.Progress(null);
             terminal.Results.WriteLine();
             Row(Say(Message.Of("cli.days.ways", ("n", found.Seasons))), Say(new Message("cli.days.top-p50")), Say(new Message("cli.days.poles-p50")), Say(new Message("cli.days.poles-p90")), "");
             foreach (var way in found.Ways)
@@ -71,7 +79,6 @@ internal static class DaysVerb
 
         terminal.Say(new Message("cli.days.not-law"), units);
         terminal.Say(new Message("cli.no-substitute"), units);
-        return ExitCode.Met;
 
         void Week(StartWeek? week, string key, string none) => terminal.Say(week is null ? new Message(none) : Message.Of(
             key, ("start", week.Start), ("days", week.Roof.P90 is { } after ? new Amount(after, Dimension.Days) : new Message("cli.days.later")), ("share", new Amount(week.FrostRisk, Dimension.Fraction))), units);

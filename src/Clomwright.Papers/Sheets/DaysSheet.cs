@@ -21,7 +21,7 @@ internal static class DaysSheet
         var (far, near) = (rows.Where(r => r.Half > Far(days)).ToList(), rows.Where(r => r.Half <= Far(days)).ToList());
         List<Block> blocks =
         [
-            new Facts([Fact(scene, "days.top", days, days.Mark("wall-top")), Fact(scene, "days.poles", days, days.Mark("raise")), Fact(scene, "days.finish", days, days.Mark("finish"))], Styles.Reading),
+            new Facts([Fact(scene, "days.top", days, days.Mark(DaysResult.WallTop)), Fact(scene, "days.poles", days, days.Mark(WorkList.Raise)), Fact(scene, "days.finish", days, days.Mark(DaysResult.Whole))], Styles.Reading),
             new Paragraph(say.Say("days.what", ("n", days.Seasons), ("start", days.Start)), Styles.Body) { Above = 2.5 },
             new Cautions(say.Say("caution.title"), [say.Say("caution.forecast-only"), say.Say("caution.early-roof"), say.Say("caution.early-plaster")]) { Above = 3 },
             new Heading(say.Say("days.bars")) { Above = 4 },
@@ -40,7 +40,7 @@ internal static class DaysSheet
     }
 
     /// <summary>Marks much later than the roof have a line of their own: a bar of a year would leave the weeks no room.</summary>
-    private static int Far(DaysResult days) => 2 * (days.Mark("raise")?.Days.P90 ?? days.Mark("wall-top")?.Days.P90 ?? int.MaxValue / 4) + 30;
+    private static int Far(DaysResult days) => 2 * (days.Mark(WorkList.Raise)?.Days.P90 ?? days.Mark(DaysResult.WallTop)?.Days.P90 ?? int.MaxValue / 4) + 30;
 
     private static string On(DaysResult days, int day) => Wording.Say(days.Start.AddDays(day));
 
@@ -52,10 +52,10 @@ internal static class DaysSheet
     {
         var say = scene.Say;
         DaysChart.Row? Row(string name, DayBand band, string note) => band is { P10: { } early, P50: { } half } ? new(name, early, half, band.P90, note) : null;
-        var before = days.Milestones.TakeWhile(m => m.Key != "wall-top").ToList();
+        var before = days.Milestones.TakeWhile(m => m.Key != DaysResult.WallTop).ToList();
         return before.Select(m => Row(say.Say(new Message($"analysis.task.{m.Key}")), m.Days, ""))
             .Concat(days.Lifts.Select(l => Row(say.Say("drying.lift", ("n", l.Lift + 1)), l.Closed, l.ByDrying >= 0.01 ? say.Say("days.waits", ("share", Amount.Fraction(Math.Round(l.ByDrying, 2)))) : "")))
-            .Concat(days.Milestones.Skip(before.Count).Where(m => m.Key is not ("finish" or "wall-top")).Select(m => Row(say.Say(new Message($"analysis.task.{m.Key}")), m.Days, "")))
+            .Concat(days.Milestones.Skip(before.Count).Where(m => m.Key is not (DaysResult.Whole or DaysResult.WallTop)).Select(m => Row(say.Say(new Message($"analysis.task.{m.Key}")), m.Days, "")))
             .OfType<DaysChart.Row>();
     }
 

@@ -1,3 +1,6 @@
+using Clomwright.Analysis;
+using Clomwright.Analysis.Collapse;
+using Clomwright.Analysis.Drying;
 using Clomwright.Analysis.Structure;
 using Clomwright.Building;
 using Clomwright.Evidence;
@@ -24,8 +27,8 @@ internal sealed class OpenHouse
     private Scene? outside;
     private RoofScene? roof;
     private EarthScene? earth;
-    private DryingRun? drying;
-    private CollapseRun? fall;
+    private LongRun<Known<DryingResult>>? drying;
+    private LongRun<Known<CollapseResult>>? fall;
     private StructureResult? rested;
     private readonly FindingMemory lines = new();
     private readonly SentFindings sent = new();
@@ -76,33 +79,33 @@ internal sealed class OpenHouse
     }
 
     /// <summary>How the house as it is now dries, being worked out beside everything else; one run, given up when the house changes.</summary>
-    public DryingRun Drying
+    public LongRun<Known<DryingResult>> Drying
     {
         get
         {
             lock (gate)
             {
                 TakeNewFile();
-                return drying ??= new DryingRun(study);
+                return drying ??= new(study, (of, watch) => of.DryingFor(watch));
             }
         }
     }
 
     /// <summary>The search for the push at which the house as it is now falls; one run, given up when the house changes.</summary>
-    public CollapseRun Fall
+    public LongRun<Known<CollapseResult>> Fall
     {
         get
         {
             lock (gate)
             {
                 TakeNewFile();
-                return fall ??= new CollapseRun(study);
+                return fall ??= new(HouseStudy.Of(study.House, new StudyOptions(Deep: true), study), (deep, watch) => deep.CollapseFor(watch));
             }
         }
     }
 
     /// <summary>Gives a search up that nobody waits for any more.</summary>
-    public void GiveUp(CollapseRun run)
+    public void GiveUp(LongRun<Known<CollapseResult>> run)
     {
         lock (gate)
         {

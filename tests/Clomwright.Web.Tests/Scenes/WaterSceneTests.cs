@@ -1,3 +1,4 @@
+using Clomwright.Analysis;
 using Clomwright.Analysis.Drying;
 using Clomwright.Building;
 using Clomwright.Evidence;
@@ -80,7 +81,7 @@ public sealed class WaterSceneTests
     {
         var told = new List<double>();
         var study = HouseStudy.Of(Houses.HeronPoint);
-        var answer = study.DryingFor(new DryingWatch(told.Add, TestContext.Current.CancellationToken));
+        var answer = study.DryingFor(new Watch(told.Add, TestContext.Current.CancellationToken));
         Assert.Equal(told.Order(), told);
         Assert.Equal(1, told[^1], 1e-12);
         Assert.Same(answer.Value, study.Drying.Value);
@@ -88,7 +89,7 @@ public sealed class WaterSceneTests
 
         using var gone = new CancellationTokenSource();
         var other = HouseStudy.Of(Houses.HeronPoint);
-        Assert.Throws<OperationCanceledException>(() => other.DryingFor(new DryingWatch(_ => gone.Cancel(), gone.Token)));
+        Assert.Throws<OperationCanceledException>(() => other.DryingFor(new Watch(_ => gone.Cancel(), gone.Token)));
     }
 
     private static double Read(char value) => (value - '0') / 100.0;

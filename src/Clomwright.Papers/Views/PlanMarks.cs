@@ -17,6 +17,8 @@ internal static class PlanMarks
         var (a, b) = (pen.At(settingOut.PegA), pen.At(settingOut.PegB));
         var frame = PaperBox.Around(a, b).With(board.Marks.Bounds()).Inset(-9);
         var taken = new Taken(frame);
+        // Before the axes, whose lengths stand on clear paper.
+        Zero(board, pen, centre, taken);
         Axes(board, pen, view, taken);
         var outward = 1 / Math.Max((b - a).Norm, 1e-9) * (b - a);
         Peg(board, centre, "", default, taken);
@@ -24,8 +26,7 @@ internal static class PlanMarks
         Peg(board, b, "B", outward, taken);
         board.Add(new Stroke(Outline.Line(a, b), new Pen(Weight.Thin, Dash.Chain)));
         taken.Keep(Outline.Line(a, b).Bounds.Inset(-0.5));
-        Zero(board, pen, centre, taken);
-        North(board, frame);
+        North(board, frame, taken);
         foreach (var mark in settingOut.Marks)
         {
             taken.Keep(Outline.Circle(pen.At(mark.Point), 0.8).Bounds);
@@ -78,16 +79,23 @@ internal static class PlanMarks
         taken.Keep(Outline.Circle(inside, 1.2).Bounds);
     }
 
-    /// <summary>An arrow whose tail is a plumb bob: north is where it points.</summary>
-    public static void North(Board board, PaperBox frame)
+    /// <summary>An arrow whose tail is a plumb bob: north is where it points. In the first corner of the frame with room for it, from the upper right on.</summary>
+    public static void North(Board board, PaperBox frame, Taken? taken = null)
     {
-        var (x, top) = (frame.Right - 4, frame.Top + 6);
+        const double over = 6, tall = 18.2, aside = 4;
+        PaperPoint[] corners =
+        [
+            new(frame.Right - aside, frame.Top + over), new(frame.Left + aside, frame.Top + over), new(frame.Right - aside, frame.Bottom - tall), new(frame.Left + aside, frame.Bottom - tall),
+        ];
+        PaperBox Room(PaperPoint tip) => new(tip.X - 2, tip.Y - over + 0.5, tip.X + 2, tip.Y + tall);
+        var tip = taken is null ? corners[0] : corners.FirstOrDefault(c => taken.Free(Room(c)), corners[0]);
         board.Add(new Group("north",
         [
-            new Arrow(new PaperPoint(x, top + 15), new PaperPoint(x, top), new Pen(Weight.Medium), 3.4),
-            new Stroke(Outline.Circle(new PaperPoint(x, top + 16.6), 1.6), new Pen(Weight.Medium)),
-            new Text("N", new PaperPoint(x, top - 1.4), Styles.Heading, Anchor.Middle),
+            new Arrow(new PaperPoint(tip.X, tip.Y + 15), tip, new Pen(Weight.Medium), 3.4),
+            new Stroke(Outline.Circle(new PaperPoint(tip.X, tip.Y + 16.6), 1.6), new Pen(Weight.Medium)),
+            new Text("N", new PaperPoint(tip.X, tip.Y - 1.4), Styles.Heading, Anchor.Middle),
         ]));
+        taken?.Keep(Room(tip));
     }
 
     /// <summary>The inside lengths of the two axes, through the centre; a free path has none.</summary>

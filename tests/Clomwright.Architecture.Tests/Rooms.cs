@@ -18,6 +18,7 @@ internal static class Rooms
         ["Study"] = ["Evidence", "Numerics", "Building", "Geometry", "Analysis", "Rules"],
         ["Papers"] = ["Evidence", "Numerics", "Building", "Geometry", "Analysis", "Rules", "Study"],
         ["Files"] = ["Evidence", "Building"],
+        ["Record"] = ["Evidence", "Building"],
     };
 
     /// <summary>Shells: they may reference anything, and nothing may reference them but another shell.</summary>

@@ -9,7 +9,7 @@ using Clomwright.Numerics.Solid;
 
 namespace Clomwright.Analysis.Structure;
 
-/// <summary>The loads of which every case is a sum, each at unit size, as forces on the nodes.</summary>
+/// <summary>The loads of which every case is a sum, each at unit size, as forces on the nodes; worked out when asked for.</summary>
 /// <remarks>
 /// Inertia of wall and roof along x (east) and y (north) and as a twist about the plan's centre: an earthquake from any direction is a sum of them. Wind comes from twelve
 /// directions; on the half that faces it the wall is pushed in, on the other half drawn out, and what falls on openings goes half to each jamb.
@@ -21,10 +21,12 @@ internal sealed class BasisLoads
     private readonly WallBody body;
     private readonly HouseGeometry geometry;
     private readonly Landing[] landings;
-    private readonly List<NodalLoad> loads = [];
+    private readonly UnitLoads loads = new();
     private readonly Sequence<double> seats;
-    private readonly HashSet<int> insideFaces, outsideFaces;
-    private readonly double[,] more;
+    private readonly Lazy<HashSet<int>> insideFaces, outsideFaces;
+    private readonly Lazy<double[,]> more;
+    private readonly Lazy<double> twistMoment;
+    private readonly Lazy<double[]> rowWeights;
 
     /// <param name="body">What they act on.</param>
     /// <param name="seatOffsets">How far off the middle of the wall top each pole sits, m outward.</param>
@@ -35,28 +37,29 @@ internal sealed class BasisLoads
     {
         (this.body, geometry, seats) = (body, body.Geometry, seatOffsets);
         landings = [.. geometry.Landings.Where(l => !l.Secondary)];
-        (insideFaces, outsideFaces) = (Faces(CellSide.Inside), Faces(CellSide.Outside));
+        (insideFaces, outsideFaces) = (new(() => Faces(CellSide.Inside)), new(() => Faces(CellSide.Outside)));
         var down = new Vector3(0, 0, -UsUnits.Gravity);
-        Cob = Add(Loading.Weight(body.CobAlone, down));
-        Timber = Add(Loading.Weight(body.TimberAlone, down));
-        Plaster = Add(PlasterWeight());
+        Cob = Add(() => Loading.Weight(body.CobAlone, down));
+        Timber = Add(() => Loading.Weight(body.TimberAlone, down));
+        Plaster = Add(PlasterWeight);
         var centre = geometry.Curve.Centre;
         var low = geometry.Wall.Base.Metres;
-        WallX = Add(Loading.Inertia(body.Model, p => new Vector3(p.Z - low, 0, 0)));
-        WallY = Add(Loading.Inertia(body.Model, p => new Vector3(0, p.Z - low, 0)));
-        WallTwist = Add(Loading.Inertia(body.Model, p => (p.Z - low) * new Vector3(-(p.Y - centre.North), p.X - centre.East, 0)));
-        TwistMoment = Moment(loads[WallTwist]);
-        Press = Enumerable.Range(0, landings.Length).Select(i => Add(OnTop(i, seatOffsets, new Vector3(0, 0, -1)))).ToArray();
-        Pull = Enumerable.Range(0, landings.Length).Select(i => Add(AtTee(i, seatOffsets))).ToArray();
+        var masses = new Lazy<double[]>(() => Loading.Masses(body.Model));
+        WallX = Add(() => Loading.Inertia(body.Grid, masses.Value, p => new Vector3(p.Z - low, 0, 0)));
+        WallY = Add(() => Loading.Inertia(body.Grid, masses.Value, p => new Vector3(0, p.Z - low, 0)));
+        WallTwist = Add(() => Loading.Inertia(body.Grid, masses.Value, p => (p.Z - low) * new Vector3(-(p.Y - centre.North), p.X - centre.East, 0)));
+        twistMoment = new(() => Moment(loads[WallTwist]));
+        Press = Enumerable.Range(0, landings.Length).Select(i => Add(() => OnTop(i, seatOffsets, new Vector3(0, 0, -1)))).ToArray();
+        Pull = Enumerable.Range(0, landings.Length).Select(i => Add(() => AtTee(i, seatOffsets))).ToArray();
         var spread = landings.Sum(l => (l.Point - centre).Dot(l.Point - centre));
-        RoofX = Add(Sideways(_ => new Vector3(1.0 / landings.Length, 0, 0), seatOffsets));
-        RoofY = Add(Sideways(_ => new Vector3(0, 1.0 / landings.Length, 0), seatOffsets));
-        RoofTwist = Add(Sideways(l => 1 / spread * new Vector3(-(l.Point.North - centre.North), l.Point.East - centre.East, 0), seatOffsets));
-        more = OpeningShares();
-        Wind = wind is null ? [] : [.. Enumerable.Range(0, WindDirections).Select(d => Add(WindFrom(2 * Math.PI * d / WindDirections, wind)))];
-        Thrust = [.. thrust.Take(landings.Length).Select((direction, i) => Add(OnTop(i, seatOffsets, new Vector3(direction.East, direction.North, 0))))];
-        Soil = soil is null ? [] : [.. Enumerable.Range(0, WindDirections).Select(d => Add(SoilFrom(2 * Math.PI * d / WindDirections, soil)))];
-        RowWeights = [.. Enumerable.Range(0, body.Grid.Up + 1).Select(RowWeight)];
+        RoofX = Add(() => Sideways(_ => new Vector3(1.0 / landings.Length, 0, 0)));
+        RoofY = Add(() => Sideways(_ => new Vector3(0, 1.0 / landings.Length, 0)));
+        RoofTwist = Add(() => Sideways(l => 1 / spread * new Vector3(-(l.Point.North - centre.North), l.Point.East - centre.East, 0)));
+        more = new(OpeningShares);
+        Wind = wind is null ? [] : [.. Enumerable.Range(0, WindDirections).Select(d => Add(() => WindFrom(2 * Math.PI * d / WindDirections, wind)))];
+        Thrust = [.. thrust.Take(landings.Length).Select((direction, i) => Add(() => OnTop(i, seatOffsets, new Vector3(direction.East, direction.North, 0))))];
+        Soil = soil is null ? [] : [.. Enumerable.Range(0, WindDirections).Select(d => Add(() => SoilFrom(2 * Math.PI * d / WindDirections, soil)))];
+        rowWeights = new(() => [.. Enumerable.Range(0, body.Grid.Up + 1).Select(RowWeight)]);
     }
 
     public IReadOnlyList<NodalLoad> All => loads;
@@ -80,7 +83,7 @@ internal sealed class BasisLoads
     public int WallTwist { get; }
 
     /// <summary>Moment of <see cref="WallTwist"/> about the plan's centre, N m.</summary>
-    public double TwistMoment { get; }
+    public double TwistMoment => twistMoment.Value;
 
     /// <summary>1 N along x, shared by all landings.</summary>
     public int RoofX { get; }
@@ -110,16 +113,12 @@ internal sealed class BasisLoads
     public double MomentOf(int unit) => Moment(loads[unit]);
 
     /// <summary>Weight that shakes at every level of nodes, N.</summary>
-    public double[] RowWeights { get; }
+    public double[] RowWeights => rowWeights.Value;
 
     /// <summary>A force at a landing, spread over its seat.</summary>
     public NodalLoad At(int landing, Vector3 force) => OnTop(landing, seats, force);
 
-    private int Add(NodalLoad load)
-    {
-        loads.Add(load);
-        return loads.Count - 1;
-    }
+    private int Add(Func<NodalLoad> make) => loads.Add(make);
 
     private double RowWeight(int row)
     {
@@ -157,7 +156,7 @@ internal sealed class BasisLoads
             if (depth > 0)
             {
                 var weight = new Vector3(0, 0, -depth * TakeDown.PlasterDensity * UsUnits.Gravity);
-                var faces = side == CellSide.Inside ? insideFaces : outsideFaces;
+                var faces = side == CellSide.Inside ? insideFaces.Value : outsideFaces.Value;
                 load += Loading.Traction(body.Model, side, cell => faces.Contains(cell) ? (_, _) => weight : null);
             }
         }
@@ -213,15 +212,18 @@ internal sealed class BasisLoads
             : OnTop(landing, seatOffsets, up);
     }
 
-    private NodalLoad Sideways(Func<Landing, Vector3> force, Sequence<double> seatOffsets)
+    /// <summary>A level force at every landing, spread as what presses on it.</summary>
+    private NodalLoad Sideways(Func<Landing, Vector3> force)
     {
-        var load = Loading.None(body.Grid);
-        for (var i = 0; i < landings.Length; i++)
+        if (landings.Length == 0)
         {
-            load += OnTop(i, seatOffsets, force(landings[i]));
+            return Loading.None(body.Grid);
         }
 
-        return load;
+        NodalLoad[] press = [.. Press.Select(unit => loads[unit])];
+        var east = NodalLoad.Sum(press, [.. landings.Select(l => -force(l).X)]);
+        var north = NodalLoad.Sum(press, [.. landings.Select(l => -force(l).Y)]);
+        return east.Turned(up => new Vector3(up.Z, 0, 0)) + north.Turned(up => new Vector3(0, up.Z, 0));
     }
 
     private NodalLoad WindFrom(double bearing, WindLoad wind)
@@ -229,7 +231,7 @@ internal sealed class BasisLoads
         var (sin, cos) = Math.SinCos(bearing);
         var faced = Enumerable.Range(0, body.Grid.Around).Select(i => geometry.Curve.Normal((body.Grid.S[i] + body.Grid.S[i + 1]) / 2)).Select(n => n.East * sin + n.North * cos > 0).ToArray();
         return Loading.Pressure(body.Model, CellSide.Outside, cell =>
-            outsideFaces.Contains(cell) && body.Grid.Position(cell) is var (i, k, _) ? (faced[i] ? wind.WallIn : wind.WallOut) * (1 + more[i, k]) : null);
+            outsideFaces.Value.Contains(cell) && body.Grid.Position(cell) is var (i, k, _) ? (faced[i] ? wind.WallIn : wind.WallOut) * (1 + more.Value[i, k]) : null);
     }
 
     /// <summary>The pressure in the middle of each cell; the top of the ground goes into the cell that it lies in by its share.</summary>
@@ -242,13 +244,13 @@ internal sealed class BasisLoads
             var (i, k, _) = body.Grid.Position(cell);
             var (bottom, top) = (body.Grid.Z[k], body.Grid.Z[k + 1]);
             var normal = geometry.Curve.Normal((body.Grid.S[i] + body.Grid.S[i + 1]) / 2);
-            if (!outsideFaces.Contains(cell) || soil.Grade <= bottom || normal.East * sin + normal.North * cos <= 0)
+            if (!outsideFaces.Value.Contains(cell) || soil.Grade <= bottom || normal.East * sin + normal.North * cos <= 0)
             {
                 return null;
             }
 
             var reach = Math.Min(soil.Grade, top);
-            var mean = soil.Force(Math.Max(low, bottom), reach) / (top - bottom) * (1 + more[i, k]);
+            var mean = soil.Force(Math.Max(low, bottom), reach) / (top - bottom) * (1 + more.Value[i, k]);
             return (_, outward) => -mean * outward;
         });
     }

@@ -23,13 +23,11 @@ public sealed class LiveWall : IDisposable
     private readonly WallCase[] cases;
     private readonly ElasticBody elastic;
     private readonly int known;
-    private readonly int units;
 
     private LiveWall(double strength, WallBody body, WallCase[] cases, string opening, (int From, int To) cells)
     {
         (this.strength, grid, this.cases, Opening) = (strength, body.Grid, cases, opening);
         known = cases[0].Coefficients.Length;
-        units = 1 + cases.Max(c => Array.FindLastIndex(c.Coefficients, factor => factor != 0));
         elastic = new ElasticBody(body.Model);
         elastic.FocusOn(cells.From, cells.To);
     }
@@ -90,15 +88,10 @@ public sealed class LiveWall : IDisposable
         ArgumentNullException.ThrowIfNull(geometry);
         ArgumentNullException.ThrowIfNull(roof);
         var body = new WallBody(geometry, strength, grid);
-        // Wind, thrust and soil come last of the unit loads and are most of their work: left out where no case has them.
-        var basis = new BasisLoads(body, seats, null);
-        if (basis.All.Count < units)
+        var basis = new BasisLoads(body, seats, roof.Wind.Value, LoadCases.Thrusts(geometry, roof), SoilPressure.Of(geometry.House.Site, geometry.Wall.Base.Metres));
+        if (basis.All.Count != known)
         {
-            basis = new BasisLoads(body, seats, roof.Wind.Value, LoadCases.Thrusts(geometry, roof), SoilPressure.Of(geometry.House.Site, geometry.Wall.Base.Metres));
-            if (basis.All.Count != known)
-            {
-                return null;
-            }
+            return null;
         }
 
         elastic.Become(body.Model with { Materials = Known(body.Model.Materials) });

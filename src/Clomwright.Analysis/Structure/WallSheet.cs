@@ -19,11 +19,13 @@ internal sealed class WallSheet
     public const double LeastFilled = 0.8;
 
     private const double MostGrown = 1.5;
+    private const double Growth = 0.1;
 
     private readonly WallBody body;
     private readonly SolidModel model;
     private readonly SolidGrid grid;
     private readonly (int Stack, double Weight)[][] patches;
+    private readonly PatchReach?[] reaches = new PatchReach?[1 + (int)Math.Ceiling((MostGrown - 1) / Growth)];
 
     /// <param name="body">The wall.</param>
     /// <param name="patch">Length of a patch both ways, m.</param>
@@ -185,30 +187,26 @@ internal sealed class WallSheet
 
     private (int Stack, double Weight)[] Patch(int stack, double length)
     {
-        for (var grown = 1.0; ; grown += 0.1)
+        for (var step = 0; ; step++)
         {
-            var found = Within(stack, grown * length);
+            var grown = 1 + step * Growth;
+            var found = Within(stack, reaches[step] ??= new PatchReach(grid, Rows, grown * length));
             var filled = found.Sum(f => f.Weight);
-            if (filled >= LeastFilled * length * length || grown >= MostGrown)
+            if (filled >= LeastFilled * length * length || grown > MostGrown - Growth / 2)
             {
                 return filled > 0 ? [.. found.Select(f => (f.Stack, f.Weight / filled))] : [(stack, 1)];
             }
         }
     }
 
-    private List<(int Stack, double Weight)> Within(int stack, double length)
+    private List<(int Stack, double Weight)> Within(int stack, PatchReach reach)
     {
-        var (s, z, half, ring) = (StationOf(stack), HeightOf(stack), length / 2, grid.S[^1] - grid.S[0]);
         var found = new List<(int Stack, double Weight)>();
-        for (var k = 0; k < Rows; k++)
+        foreach (var (k, high) in reach.Rows[stack % Rows])
         {
-            var high = Overlap(grid.Z[k], grid.Z[k + 1], z - half, z + half);
-            for (var i = 0; high > 0 && i < grid.Around; i++)
+            foreach (var (i, along) in reach.Columns[stack / Rows])
             {
-                var shift = Math.Round((s - (grid.S[i] + grid.S[i + 1]) / 2) / ring) * ring;
-                var along = Overlap(grid.S[i] + shift, grid.S[i + 1] + shift, s - half, s + half);
-                var share = Share[i * Rows + k];
-                if (along > 0 && share > 0)
+                if (Share[i * Rows + k] is > 0 and var share)
                 {
                     found.Add((i * Rows + k, along * high * share));
                 }
@@ -217,6 +215,38 @@ internal sealed class WallSheet
 
         return found;
     }
+}
+
+/// <summary>How far a patch round the middle of each column, and of each row, of a sheet reaches over others of them, m.</summary>
+internal sealed class PatchReach
+{
+    /// <param name="grid">The wall's.</param>
+    /// <param name="rows">Rows of the sheet.</param>
+    /// <param name="length">Of the patch both ways, m.</param>
+    public PatchReach(SolidGrid grid, int rows, double length)
+    {
+        var (half, ring) = (length / 2, grid.S[^1] - grid.S[0]);
+        Columns = [.. Enumerable.Range(0, grid.Around).Select(at => Reached(grid.Around, other =>
+        {
+            var middle = (grid.S[at] + grid.S[at + 1]) / 2;
+            var shift = Math.Round((middle - (grid.S[other] + grid.S[other + 1]) / 2) / ring) * ring;
+            return Overlap(grid.S[other] + shift, grid.S[other + 1] + shift, middle - half, middle + half);
+        }))];
+        Rows = [.. Enumerable.Range(0, rows).Select(at => Reached(rows, other =>
+        {
+            var middle = (grid.Z[at] + grid.Z[at + 1]) / 2;
+            return Overlap(grid.Z[other], grid.Z[other + 1], middle - half, middle + half);
+        }))];
+    }
+
+    /// <summary>For each column those within reach, with the length of each that is.</summary>
+    public (int At, double Length)[][] Columns { get; }
+
+    /// <summary>The same for rows.</summary>
+    public (int At, double Length)[][] Rows { get; }
+
+    private static (int At, double Length)[] Reached(int count, Func<int, double> overlap) =>
+        [.. Enumerable.Range(0, count).Select(other => (At: other, Length: overlap(other))).Where(r => r.Length > 0)];
 
     private static double Overlap(double a, double b, double from, double to) => Math.Max(0, Math.Min(b, to) - Math.Max(a, from));
 }

@@ -43,15 +43,30 @@ public static class Rocking
         const int Steps = 60;
         var best = Enumerable.Range(1, Steps - 1).Select(i => wall.Height * i / Steps).Append(1e-6 * wall.Height).MinBy(x => Held(wall, x));
         var (low, high) = (Math.Max(1e-6 * wall.Height, best - wall.Height / Steps), Math.Min(wall.Height * (1 - 1e-6), best + wall.Height / Steps));
+        double a = Left(), b = Right(), atA = Held(wall, a), atB = Held(wall, b);
         for (var i = 0; i < 40; i++)
         {
-            var (a, b) = (low + (high - low) * 0.381966, low + (high - low) * 0.618034);
-            (low, high) = Held(wall, a) <= Held(wall, b) ? (low, b) : (a, high);
+            if (atA <= atB)
+            {
+                (high, b, atB) = (b, a, atA);
+                (a, atA) = (Left(), Held(wall, Left()));
+            }
+            else
+            {
+                (low, a, atA) = (a, b, atB);
+                (b, atB) = (Right(), Held(wall, Right()));
+            }
         }
 
         var depth = (low + high) / 2;
         return (Held(wall, depth), depth);
+
+        // Golden section: of the two places looked at one is looked at again in what is left.
+        double Left() => high - (high - low) * Golden;
+        double Right() => low + (high - low) * Golden;
     }
+
+    private const double Golden = 0.6180339887498949;
 }
 
 /// <summary>A wall held at its foot and at its top. Lines in m in the direction of the push.</summary>

@@ -11,6 +11,7 @@ internal sealed class Stretch
     private readonly Void[] voids;
     private readonly Tract own, all;
     private readonly Dictionary<string, LevelCut> cuts = new(StringComparer.Ordinal);
+    private readonly Dictionary<double, double> above = [];
 
     private Stretch(HouseGeometry geometry, Pier? pier, Span clear, Gap before, Gap after)
     {
@@ -85,7 +86,8 @@ internal sealed class Stretch
     }
 
     /// <summary>Cob above a height that comes down here, m3: over the pier itself, and half of what stands over and under the openings beside it.</summary>
-    public double CobAbove(double height) => ClearAbove(height) + (Before.CobAbove(height) + After.CobAbove(height)) / 2;
+    public double CobAbove(double height) =>
+        above.TryGetValue(height, out var known) ? known : above[height] = ClearAbove(height) + (Before.CobAbove(height) + After.CobAbove(height)) / 2;
 
     /// <summary>Cob above a height over the pier itself, m3.</summary>
     public double ClearAbove(double height) => own.Above(height);

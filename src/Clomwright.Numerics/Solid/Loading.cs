@@ -9,27 +9,45 @@ public static class Loading
     public static NodalLoad Weight(SolidModel model, Vector3 acceleration) => Inertia(model, _ => acceleration);
 
     /// <summary>What all cells weigh under an acceleration that differs from place to place, taken at the nodes.</summary>
-    public static NodalLoad Inertia(SolidModel model, Func<Vector3, Vector3> accelerationAt)
+    public static NodalLoad Inertia(SolidModel model, Func<Vector3, Vector3> accelerationAt) => Inertia(model.Grid, Masses(model), accelerationAt);
+
+    /// <summary>The same where the masses are known: several accelerations of one body share them.</summary>
+    /// <param name="grid">The nodes.</param>
+    /// <param name="masses">Of the nodes, kg; see <see cref="Masses"/>.</param>
+    /// <param name="accelerationAt">m/s2 at a place.</param>
+    public static NodalLoad Inertia(SolidGrid grid, ReadOnlySpan<double> masses, Func<Vector3, Vector3> accelerationAt)
     {
-        var (grid, forces) = (model.Grid, New(model.Grid));
-        var accelerations = Enumerable.Range(0, grid.Nodes).Select(node => accelerationAt(grid.Point(node))).ToArray();
-        Span<double> nodal = stackalloc double[8];
-        for (var cell = 0; cell < grid.Cells; cell++)
+        var forces = New(grid);
+        for (var node = 0; node < masses.Length; node++)
         {
-            var fill = model.Cells[cell];
-            if (fill.IsSolid)
+            if (masses[node] != 0)
             {
-                var density = model.Materials[fill.Material].Density * fill.Weight;
-                NodalVolumes(grid.GaussVolumes(cell), fill.Cut, nodal);
-                for (var corner = 0; corner < 8; corner++)
-                {
-                    var node = grid.CornerNode(cell, corner);
-                    Add(forces, node, density * nodal[corner] * accelerations[node]);
-                }
+                Add(forces, node, masses[node] * accelerationAt(grid.Point(node)));
             }
         }
 
         return new NodalLoad(forces);
+    }
+
+    /// <summary>What of the mass of all cells each node carries, kg: the integral of its shape function over what is left of them, times their density.</summary>
+    public static double[] Masses(SolidModel model)
+    {
+        var (grid, masses) = (model.Grid, new double[model.Grid.Nodes]);
+        Span<double> nodal = stackalloc double[8];
+        for (var cell = 0; cell < grid.Cells; cell++)
+        {
+            var fill = model.Cells[cell];
+            if (fill.IsSolid && model.Materials[fill.Material].Density * fill.Weight is not 0 and var density)
+            {
+                NodalVolumes(grid.GaussVolumes(cell), fill.Cut, nodal);
+                for (var corner = 0; corner < 8; corner++)
+                {
+                    masses[grid.CornerNode(cell, corner)] += density * nodal[corner];
+                }
+            }
+        }
+
+        return masses;
     }
 
     /// <summary>A force at a position inside a solid cell, spread over its nodes by their shape functions.</summary>

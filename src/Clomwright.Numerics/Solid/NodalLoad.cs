@@ -1,4 +1,6 @@
+using System.Runtime.InteropServices;
 using Clomwright.Numerics.Frames;
+using Wide = System.Numerics.Vector<double>;
 
 namespace Clomwright.Numerics.Solid;
 
@@ -48,13 +50,28 @@ public sealed class NodalLoad
         var sum = new double[loads[0].forces.Length];
         for (var n = 0; n < Math.Min(loads.Count, times.Length); n++)
         {
-            for (var i = 0; times[n] != 0 && i < sum.Length; i++)
+            if (times[n] != 0)
             {
-                sum[i] += times[n] * loads[n].forces[i];
+                AddTimes(sum, times[n], loads[n].forces);
             }
         }
 
         return new NodalLoad(sum);
+    }
+
+    private static void AddTimes(Span<double> sum, double times, ReadOnlySpan<double> forces)
+    {
+        var wide = MemoryMarshal.Cast<double, Wide>(sum);
+        var from = MemoryMarshal.Cast<double, Wide>(forces);
+        for (var i = 0; i < wide.Length; i++)
+        {
+            wide[i] += times * from[i];
+        }
+
+        for (var i = wide.Length * Wide.Count; i < sum.Length; i++)
+        {
+            sum[i] += times * forces[i];
+        }
     }
 
     /// <summary>Every node's force put through a function.</summary>

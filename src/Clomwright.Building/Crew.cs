@@ -1,3 +1,5 @@
+using Clomwright.Evidence;
+
 namespace Clomwright.Building;
 
 /// <summary>How practised the crew is.</summary>
@@ -39,4 +41,7 @@ public sealed record Crew(int People, Skill Skill, DateOnly Start, int DaysPerWe
 
     /// <summary>What is there on the first day.</summary>
     public WorkBegins Begins { get; init; }
+
+    /// <summary>Who they are, where they are named.</summary>
+    public Sequence<CrewMember> Members { get; init; }
 }

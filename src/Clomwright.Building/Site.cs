@@ -20,6 +20,9 @@ public sealed record Site
     /// <summary>Twelve months of the author's own, January first, in place of a climate; empty otherwise.</summary>
     public Sequence<SiteMonth> Months { get; init; }
 
+    /// <summary>Coming days that somebody has a forecast of, each once; in any order.</summary>
+    public Sequence<SiteDay> Forecast { get; init; }
+
     /// <summary>Outside grade against the finished floor, negative below it; the highest grade around the wall.</summary>
     public Length? Grade { get; init; }
 

@@ -18,6 +18,7 @@ internal static class CommandLine
             FiguresVerb.Command(terminal),
             DaysVerb.Command(terminal),
             PapersVerb.Command(terminal),
+            ExportVerb.Command(terminal),
         };
         var parsed = root.Parse(arguments);
         if (parsed.Errors.Count > 0)

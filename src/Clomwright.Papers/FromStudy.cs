@@ -14,6 +14,7 @@ public static class FromStudy
     public static PaperSet Set(HouseStudy study, PaperOptions options)
     {
         ArgumentNullException.ThrowIfNull(study);
+        ArgumentNullException.ThrowIfNull(options);
         return new PaperSet
         {
             Geometry = study.Geometry,
@@ -30,6 +31,9 @@ public static class FromStudy
             Finishes = study.FinishesDried,
             Drying = study.Drying,
             Days = study.Options.Deep ? (Known<DaysResult>?)study.Days : null,
+            Board = study.BoardBy(options.Planner),
+            Host = study.Host,
+            UnderCover = study.UnderCover,
             StartMonths = study.StartMonths,
             Cover = study.Cover,
             Weather = study.Weather,

@@ -1,3 +1,4 @@
+using Clomwright.Analysis.Days;
 using Clomwright.Evidence;
 
 namespace Clomwright.Papers;
@@ -11,6 +12,9 @@ public sealed record PaperOptions(DateOnly Date)
 
     /// <summary>Which units come first; null takes the house's own.</summary>
     public UnitSystem? Units { get; init; }
+
+    /// <summary>Puts named people to their work; null takes the plain plan.</summary>
+    public Func<RotaQuestion, RotaResult>? Planner { get; init; }
 
     /// <summary>Letter of the issue; null prints "not issued".</summary>
     public string? Revision { get; init; }

@@ -14,6 +14,7 @@ using Clomwright.Analysis.Weather;
 using Clomwright.Building;
 using Clomwright.Evidence;
 using Clomwright.Geometry;
+using Clomwright.Study;
 
 namespace Clomwright.Papers;
 
@@ -61,6 +62,15 @@ public sealed record PaperSet
 
     /// <summary>When the job would be done; or why that is not known. Null where nobody asked.</summary>
     public Known<DaysResult>? Days { get; init; }
+
+    /// <summary>Who does what, day by day; or why that is not known. Null where nobody asked.</summary>
+    public Known<CrewBoard>? Board { get; init; }
+
+    /// <summary>What a host has ready by when; or why that is not known. Null where nobody asked.</summary>
+    public Known<HostList>? Host { get; init; }
+
+    /// <summary>What there is to do on a wet day. Null where nobody asked.</summary>
+    public UnderCover? UnderCover { get; init; }
 
     /// <summary>The same wall begun in each month. Null where nobody asked.</summary>
     public Known<StartYear>? StartMonths { get; init; }

@@ -1,6 +1,7 @@
 using Clomwright.Analysis;
 using Clomwright.Analysis.Days;
 using Clomwright.Analysis.Drying;
+using Clomwright.Analysis.Weather.Seasons;
 using Clomwright.Evidence;
 
 namespace Clomwright.Study;
@@ -14,9 +15,9 @@ internal static class DaysOf
         ("membrane", "roof-membrane"), ("soil", "roof-soil"), ("soil", "roof-stone"),
     ];
 
-    /// <summary>The question; or why it cannot be asked.</summary>
+    /// <summary>The question but for how the wall dries, which asks when its first lift is laid; or why it cannot be asked.</summary>
     /// <param name="study">Of the house.</param>
-    public static Known<DaysQuestion> Question(HouseStudy study)
+    public static Known<DaysQuestion> Outline(HouseStudy study)
     {
         if (study.House.Crew is not { } crew)
         {
@@ -28,20 +29,33 @@ internal static class DaysOf
             return study.Weather.NotChecked!;
         }
 
+        var numbers = WorkNumbers.Of(study.House.Assumed);
+        return new DaysQuestion
+        {
+            Crew = crew, Amounts = Amounts(study, numbers), Numbers = numbers, Weather = weather, Sectors = [],
+            Known = study.House.Site.Forecast.Select(d => new ForecastDay(d.Date, 1000 * d.Rain.Metres, d.High.Celsius, d.Low.Celsius) { Wind = d.Wind?.MetresPerSecond, Sun = d.Sun }).ToSequence(),
+            Latitude = study.House.Site.Latitude ?? weather.Climate.Latitude, Elevation = study.House.Site.Elevation?.Metres ?? weather.Climate.Elevation,
+        };
+    }
+
+    /// <summary>The question; or why it cannot be asked.</summary>
+    /// <param name="study">Of the house.</param>
+    public static Known<DaysQuestion> Question(HouseStudy study)
+    {
+        if (study.DaysOutline.Value is not { } outline)
+        {
+            return study.DaysOutline.NotChecked!;
+        }
+
         var known = KnownToDrying.Of(study.Geometry, study.Roof, study.Mix);
-        var sectors = FromWeather.Reduced(study.Geometry, weather, known, Sectors.Of(study.Geometry));
+        var sectors = FromWeather.Reduced(study.Rising, outline.Weather, known, Sectors.Of(study.Geometry));
         if (sectors.Value is not { } models)
         {
             return sectors.NotChecked!;
         }
 
-        var numbers = WorkNumbers.Of(study.House.Assumed);
-        var plaster = FromWeather.Question(study.Geometry, known, DryingGoal.Plaster) is { Value: { } asked } ? After(FromWeather.MilestonesOf(asked, weather)) : null;
-        return new DaysQuestion
-        {
-            Crew = crew, Amounts = Amounts(study, numbers), Numbers = numbers, Weather = weather, Sectors = models.All, Plaster = plaster,
-            Latitude = study.House.Site.Latitude ?? weather.Climate.Latitude, Elevation = study.House.Site.Elevation?.Metres ?? weather.Climate.Elevation,
-        };
+        var plaster = FromWeather.Question(study.Rising, known, DryingGoal.Plaster) is { Value: { } asked } ? After(FromWeather.MilestonesOf(asked, outline.Weather)) : null;
+        return outline with { Sectors = models.All, Plaster = plaster };
     }
 
     /// <summary>Days from the last lift until plaster may go on.</summary>

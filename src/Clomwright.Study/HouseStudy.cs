@@ -48,7 +48,9 @@ public sealed class HouseStudy
     private readonly Lazy<Known<DryingMilestones>> milestones;
     private readonly Lazy<Known<StartYear>> startMonths;
     private readonly Lazy<Known<WallCover>> cover;
-    private readonly Lazy<Known<DaysQuestion>> daysAsked;
+    private readonly Lazy<Known<DaysQuestion>> daysAsked, daysOutline;
+    private readonly Lazy<DateOnly?> firstLift;
+    private readonly Lazy<Known<PlannedDaysResult>> daysPlanned;
     private readonly Awaited<Known<DaysResult>> days;
     private readonly Lazy<FinishesResult> plastered;
     private readonly Lazy<Sequence<Finding>> findings;
@@ -76,12 +78,15 @@ public sealed class HouseStudy
         weather = new(() => FromSite.Of(house.Site));
         fresh = new(() => FromWeather.Fresh(Geometry, KnownToDrying.OfCob(Geometry, Mix)));
         blocks = new(() => FromWeather.Blocks(Geometry, KnownToDrying.OfCob(Geometry, Mix)));
-        milestonesAsked = new(() => Asked(house, Geometry, Roof, Mix));
+        milestonesAsked = new(() => Asked(house, Rising, Roof, Mix));
         milestones = new(() => MilestonesOf(milestonesAsked.Value, Weather, earlier));
-        drying = new(watch => DryingOf(house, Geometry, Roof, Mix, Weather, earlier, watch));
+        drying = new(watch => DryingOf(this, earlier, watch));
         startMonths = new(() => StartMonthsOf(house, Geometry, Roof, Mix, Weather, earlier));
         cover = new(() => Analysis.Drying.Cover.Of(Geometry));
+        daysOutline = new(() => DaysOf.Outline(this));
+        firstLift = new(() => FirstLiftOf(this, earlier));
         daysAsked = new(() => DaysOf.Question(this));
+        daysPlanned = new(() => DaysAsked.Value is { } asked ? PlannedDays.Of(asked) : DaysAsked.NotChecked!);
         days = new(watch => DaysAsked.Value is { } asked ? Analysis.Days.FromDrying.Of(asked, watch) : DaysAsked.NotChecked!);
         plastered = new(() => Finishes.WithReady(PlasterOf(Drying)));
         diagnostics = new(() => [.. HouseDiagnostics.Of(House), .. Geometry.Diagnostics, .. FromWall.Remarks(Geometry), .. AssumedKeys.Remarks(House)]);
@@ -157,6 +162,29 @@ public sealed class HouseStudy
     /// <summary>The same wall begun in each month of the year. Computed when somebody asks.</summary>
     public Known<StartYear> StartMonths => startMonths.Value;
 
+    /// <summary>What a forecast of days asks before anybody asks how the wall dries; or why it cannot.</summary>
+    internal Known<DaysQuestion> DaysOutline => daysOutline.Value;
+
+    /// <summary>The day on which the first lift is laid: the first day of work where the stem is there, else the day by which half of the drawn seasons have one. Null where nobody can tell.</summary>
+    public DateOnly? FirstLift => firstLift.Value;
+
+    /// <summary>The placed house with its crew beginning on the wall: what drying reads.</summary>
+    internal HouseGeometry Rising => House.Crew is not { Begins: not WorkBegins.Wall } crew ? Geometry
+        : Geometry with { House = House with { Crew = FirstLift is { } first ? crew with { Start = first } : null } };
+
+    /// <summary>The job day by day if nothing is lost: what each day is for; or why that is not known.</summary>
+    public Known<PlannedDaysResult> DaysPlanned => daysPlanned.Value;
+
+    /// <summary>Who does what, day by day; or why that is not known.</summary>
+    /// <param name="planner">Puts named people to their work; the plain plan where none is given.</param>
+    public Known<CrewBoard> BoardBy(Func<RotaQuestion, RotaResult>? planner = null) => CrewBoard.Of(this, planner);
+
+    /// <summary>What a host has ready by when; or why that is not known.</summary>
+    public Known<HostList> Host => HostList.Of(this);
+
+    /// <summary>What there is to do on a wet day.</summary>
+    public UnderCover UnderCover => UnderCover.Of(this);
+
     /// <summary>What a forecast of days asks; or why it cannot.</summary>
     public Known<DaysQuestion> DaysAsked => daysAsked.Value;
 
@@ -230,11 +258,18 @@ public sealed class HouseStudy
             ? earlier.Roof
             : Analysis.Roof.FromGeometry.Of(geometry);
 
-    private static Known<DryingResult> DryingOf(
-        House house, HouseGeometry geometry, RoofResult roof, MixResult mix, Known<WeatherResult> weather, HouseStudy? earlier, Watch? watch) =>
-        earlier is { drying.IsValueCreated: true } && ReferenceEquals(earlier.Roof, roof) && WhatDryingReads(earlier.House) == WhatDryingReads(house)
+    private static Known<DryingResult> DryingOf(HouseStudy study, HouseStudy? earlier, Watch? watch) =>
+        earlier is { drying.IsValueCreated: true } && ReferenceEquals(earlier.Roof, study.Roof) && WhatDryingReads(earlier.House) == WhatDryingReads(study.House) && earlier.FirstLift == study.FirstLift
             ? earlier.Drying
-            : FromWeather.Of(geometry, weather, KnownToDrying.Of(geometry, roof, mix), watch);
+            : FromWeather.Of(study.Rising, study.Weather, KnownToDrying.Of(study.Geometry, study.Roof, study.Mix), watch);
+
+    /// <summary>When the first lift is laid: asked of drawn seasons only where something has to be built before it.</summary>
+    private static DateOnly? FirstLiftOf(HouseStudy study, HouseStudy? earlier) =>
+        study.House.Crew is not { } crew ? null
+        : crew.Begins == WorkBegins.Wall ? crew.Start
+        : study.DaysOutline.Value is not { } asked ? null
+        : earlier is { firstLift.IsValueCreated: true } && earlier.DaysOutline.Value is { } before && before.Crew == asked.Crew && before.Amounts == asked.Amounts && earlier.House.Site == study.House.Site && earlier.House.Assumed == study.House.Assumed ? earlier.FirstLift
+        : Analysis.Days.FirstLift.Of(asked);
 
     /// <summary>As far as the house plans a day: no further.</summary>
     private static Known<MilestoneQuestion> Asked(House house, HouseGeometry geometry, RoofResult roof, MixResult mix)

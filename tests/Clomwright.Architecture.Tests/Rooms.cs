@@ -17,6 +17,7 @@ internal static class Rooms
         ["Rules"] = ["Evidence", "Building", "Geometry", "Analysis"],
         ["Study"] = ["Evidence", "Numerics", "Building", "Geometry", "Analysis", "Rules"],
         ["Papers"] = ["Evidence", "Numerics", "Building", "Geometry", "Analysis", "Rules", "Study"],
+        ["Rota"] = ["Evidence", "Building", "Analysis"],
         ["Files"] = ["Evidence", "Building"],
         ["Record"] = ["Evidence", "Building"],
     };
@@ -25,7 +26,7 @@ internal static class Rooms
     public static readonly string[] Shells = ["Cli", "Web"];
 
     /// <summary>Rooms that know no clock, disk, console, network or unseeded random numbers.</summary>
-    public static readonly string[] Pure = ["Evidence", "Numerics", "Building", "Geometry", "Analysis", "Rules", "Study", "Papers"];
+    public static readonly string[] Pure = ["Evidence", "Numerics", "Building", "Geometry", "Analysis", "Rules", "Study", "Papers", "Rota"];
 
     public static string Source { get; } = Path.Combine(Counts.Root, "src");
 

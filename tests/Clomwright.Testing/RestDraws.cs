@@ -22,13 +22,22 @@ internal static class RestDraws
         from bearing in Gen.Int[50, 300].Select(n => new Stress(1000.0 * n)).OrNull()
         from months in Month.Array[12].Select(m => m.ToSequence())
         from rarely in Gen.Int[0, 9] // A house of its own months is a house whose drying is run.
+        from foretold in Gen.Select(Date, Day.Array[0, 3], (first, days) => days.Select((d, i) => d with { Date = first.AddDays(i) }).ToSequence())
         let own = rarely == 0 && climate is null && latitude is not null
         select new Site
         {
             Latitude = latitude, Longitude = longitude, Elevation = elevation, Climate = climate, Months = own ? months : [], Grade = stemTop - below, Loads = loads,
             GroundSnow = snow, WindSpeed = wind, Exposure = exposure, SeismicSds = seismic, SeismicSd1 = seismic / 2, SeismicS1 = seismic / 2,
-            SiteClass = exposure is null ? null : "D", RiskCategory = loads is null ? null : "II", FrostDepth = frost, SoilBearing = bearing,
+            SiteClass = exposure is null ? null : "D", RiskCategory = loads is null ? null : "II", FrostDepth = frost, SoilBearing = bearing, Forecast = foretold,
         };
+
+    private static Gen<SiteDay> Day { get; } =
+        from low in Gen.Int[-30, 25]
+        from range in Gen.Int[0, 20]
+        from rain in Gen.Int[0, 40]
+        from wind in Gen.Int[0, 120].Select(n => new Speed(n / 10.0)).OrNull()
+        from sun in Gen.Int[0, 300].Select(n => n / 10.0).OrNull()
+        select new SiteDay(default, new Temperature(low + range), new Temperature(low), Length.FromMillimetres(rain)) { Wind = wind, Sun = sun };
 
     private static Gen<SiteMonth> Month { get; } =
         from low in Gen.Int[-30, 25]
@@ -94,7 +103,26 @@ internal static class RestDraws
     }
 
     public static Gen<Crew> Crew =>
-        Gen.Select(Gen.Int[1, 24], Gen.Enum<Skill>(), Date, Gen.Int[1, 7], Gen.Int[6, 20], Date.OrNull(), (n, skill, start, days, halves, roof) => new Crew(n, skill, start, days, halves / 2.0) { RoofOn = roof });
+        from n in Gen.Int[1, 24]
+        from skill in Gen.Enum<Skill>()
+        from start in Date
+        from days in Gen.Int[1, 7]
+        from halves in Gen.Int[6, 20]
+        from roof in Date.OrNull()
+        from begins in Gen.Enum<WorkBegins>()
+        from members in Member.Array[Math.Min(n, 6)]
+        from named in Gen.Bool
+        select new Crew(n, skill, start, days, halves / 2.0)
+        {
+            RoofOn = roof, Begins = begins, Members = named && n <= 6 ? members.Select((m, i) => m with { Name = $"Helper {i + 1}" }).ToSequence() : [],
+        };
+
+    private static Gen<CrewMember> Member =>
+        from knows in Gen.Enum<CrewSkill>().Array[0, 3]
+        from wishes in Gen.Enum<CrewSkill>().Array[0, 2]
+        from cannot in Gen.Enum<CannotDo>().Array[0, 2]
+        from away in Date.Array[0, 2]
+        select new CrewMember("-") { Knows = [.. knows.Distinct()], Wishes = [.. wishes.Distinct()], Cannot = [.. cannot.Distinct()], Away = [.. away.Distinct()] };
 
     public static Gen<RuleChoices> Rules =>
         from cob in Gen.OneOf("irc-cob@2021", "irc-cob@2024").OrNothing()

@@ -51,7 +51,11 @@ public static class FromDrying
         RainStops = 1000 * asked.Numbers["work-rain-stops"],
         ColdStops = asked.Numbers["work-cold-stops"],
         Tarps = asked.Tarps,
+        Away = AwayOf(asked.Crew),
     };
+
+    private static Sequence<int> AwayOf(Crew crew) => crew.Members.All(m => m.Away.Count == 0) ? []
+        : Enumerable.Range(0, Looked).Select(d => crew.Members.Count(m => m.Away.Contains(crew.Start.AddDays(d)))).ToSequence();
 
     private static SeasonOutcome Season(DaysQuestion asked, SeasonPlan plan, SeasonWeather weather, int season)
     {
@@ -61,7 +65,7 @@ public static class FromDrying
     }
 
     /// <summary>What a season draws beside its weather: factors by which paces differ, lognormal and with a middle of 1.</summary>
-    private static SeasonDraw Draw(DaysQuestion asked, int season)
+    internal static SeasonDraw Draw(DaysQuestion asked, int season)
     {
         var draws = new Philox(asked.Seed);
         var stream = CrewStreams + (ulong)season;

@@ -39,6 +39,12 @@ internal sealed record SeasonPlan
     /// <summary>Whether tarps on frames stand over the wall: rain stops no cob.</summary>
     public bool Tarps { get; init; }
 
+    /// <summary>How many are away on each day from the first; empty where nobody ever is.</summary>
+    public Sequence<int> Away { get; init; }
+
+    /// <summary>Who is there on a day, by its number from 0.</summary>
+    public int PeopleOn(int day) => Math.Max(0, Crew.People - (day < Away.Count ? Away[day] : 0));
+
     /// <summary>Whether a day is one of work.</summary>
     public bool IsWorkDay(DateOnly date) => ((int)date.DayOfWeek + 6) % 7 < Crew.DaysPerWeek;
 

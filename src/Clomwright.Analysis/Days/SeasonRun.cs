@@ -125,7 +125,7 @@ internal sealed class SeasonRun
         }
 
         var (wet, cold) = (weather.Rain > plan.RainStops, weather.Mean < plan.ColdStops);
-        double hours = plan.Crew.People * plan.Crew.HoursPerDay;
+        var hours = plan.PeopleOn(day) * plan.Crew.HoursPerDay;
         // What the house waits for first, then the cob, then what waits for nothing.
         for (var i = 0; i < plan.Tasks.Count; i++)
         {

@@ -35,6 +35,7 @@ internal static class MixChecks
             checks.Count("crew.people", crew.People, 1, 500);
             checks.Count("crew.daysPerWeek", crew.DaysPerWeek, 1, 7);
             checks.Positive("crew.hoursPerDay", Amount.Number(crew.HoursPerDay), 24);
+            Members(crew, checks);
         }
 
         checks.Count("assumed", house.Assumed.Count, 0, Limits.Items);
@@ -45,6 +46,25 @@ internal static class MixChecks
         }
 
         Rules(house.Rules, checks);
+    }
+
+    /// <summary>Each by a name of their own, as many as the crew counts.</summary>
+    private static void Members(Crew crew, Checks checks)
+    {
+        checks.Count("crew.members", crew.Members.Count, 0, Limits.Items);
+        if (crew.Members.Count > 0 && crew.Members.Count != crew.People)
+        {
+            checks.Warning("crew.members", "building.members-count", ("named", crew.Members.Count), ("people", crew.People));
+        }
+
+        var names = new HashSet<string>(StringComparer.OrdinalIgnoreCase);
+        for (var i = 0; i < crew.Members.Count; i++)
+        {
+            if (checks.Word($"crew.members[{i}].name", crew.Members[i].Name) && !names.Add(crew.Members[i].Name.Trim()))
+            {
+                checks.Error($"crew.members[{i}].name", "building.member-twice", ("name", crew.Members[i].Name));
+            }
+        }
     }
 
     /// <summary>The parts of one batch.</summary>

@@ -5,6 +5,9 @@ namespace Clomwright.Building;
 /// <summary>The place, the floor and the trench.</summary>
 internal static class SiteChecks
 {
+    /// <summary>No day had more rain than 2 m.</summary>
+    private static readonly Length DayRainMost = Length.FromMillimetres(2000);
+
     public static void Of(House house, Checks checks)
     {
         var site = house.Site;
@@ -17,6 +20,7 @@ internal static class SiteChecks
 
         checks.Word("site.climate", site.Climate);
         Months(site, checks);
+        Forecast(site, checks);
         checks.Height("site.grade", site.Grade);
         checks.Word("site.loads", site.Loads);
         checks.Within("site.groundSnow", site.GroundSnow, 0, 50_000);
@@ -118,6 +122,30 @@ internal static class SiteChecks
             {
                 checks.Error($"{path}.wetDays", "building.month-rain", ("rain", new Argument.Exact(month.Rain)));
             }
+        }
+    }
+
+    /// <summary>Each day once, none colder by day than by night, none beyond what was ever measured.</summary>
+    private static void Forecast(Site site, Checks checks)
+    {
+        checks.Count("site.forecast", site.Forecast.Count, 0, Limits.Items);
+        var days = new HashSet<DateOnly>();
+        for (var i = 0; i < site.Forecast.Count; i++)
+        {
+            var (day, path) = (site.Forecast[i], $"site.forecast[{i}]");
+            if (!days.Add(day.Date))
+            {
+                checks.Error($"{path}.date", "building.forecast-twice", ("date", day.Date));
+            }
+
+            if (checks.Within($"{path}.high", day.High, -70, 60) & checks.Within($"{path}.low", day.Low, -80, 50) && day.Low.Celsius > day.High.Celsius)
+            {
+                checks.Error($"{path}.low", "building.day-low", ("low", day.Low.Amount), ("high", day.High.Amount));
+            }
+
+            _ = checks.NotNegative($"{path}.rain", day.Rain) && checks.NotAbove($"{path}.rain", day.Rain, DayRainMost);
+            checks.Within($"{path}.wind", day.Wind, 0, 60);
+            checks.Within($"{path}.sun", Number(day.Sun), 0, 45);
         }
     }
 

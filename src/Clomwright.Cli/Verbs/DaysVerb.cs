@@ -77,6 +77,8 @@ internal static class DaysVerb
             Week(found.LastSafe, "cli.days.last-safe", "cli.days.last-safe-none");
         }
 
+        terminal.Results.WriteLine();
+        WhoDoesWhat.Say(study, terminal);
         terminal.Say(new Message("cli.days.not-law"), units);
         terminal.Say(new Message("cli.no-substitute"), units);
 

@@ -28,7 +28,7 @@ internal static class PapersVerb
                 return ExitCode.WrongInput;
             }
 
-            var options = new PaperOptions(day) { Paper = Enum.Parse<PaperSize>(parsed.GetValue(paper)!, ignoreCase: true) };
+            var options = new PaperOptions(day) { Paper = Enum.Parse<PaperSize>(parsed.GetValue(paper)!, ignoreCase: true), Planner = Rota.FromDays.Of };
             if (HouseInput.Study(parsed.GetValue(file)!, new StudyOptions(parsed.GetValue(deep)), terminal) is not { } study)
             {
                 return ExitCode.WrongInput;

@@ -126,7 +126,19 @@ internal static class MixShape
         var hours = Keys<Crew>.Needed("hoursPerDay", Number, c => c.HoursPerDay);
         var roof = Keys<Crew>.Maybe("roofOn", Date, c => c.RoofOn);
         var begins = Keys<Crew>.Or("begins", new WordForm<WorkBegins>(), c => c.Begins, WorkBegins.Wall);
-        return new Thing<Crew>("crew", [people, skill, start, days, hours, roof, begins],
-            v => new Crew(v.Of(people), v.Of(skill), v.Of(start), v.Of(days), v.Of(hours)) { RoofOn = v.Of(roof), Begins = v.Of(begins) });
+        var members = Keys<Crew>.List("members", MakeMember(), c => c.Members);
+        return new Thing<Crew>("crew", [people, skill, start, days, hours, roof, begins, members],
+            v => new Crew(v.Of(people), v.Of(skill), v.Of(start), v.Of(days), v.Of(hours)) { RoofOn = v.Of(roof), Begins = v.Of(begins), Members = v.Of(members) });
+    }
+
+    private static Thing<CrewMember> MakeMember()
+    {
+        var name = Keys<CrewMember>.Needed("name", Text, m => m.Name);
+        var knows = Keys<CrewMember>.List("knows", new WordForm<CrewSkill>(), m => m.Knows);
+        var wishes = Keys<CrewMember>.List("wishes", new WordForm<CrewSkill>(), m => m.Wishes);
+        var cannot = Keys<CrewMember>.List("cannot", new WordForm<CannotDo>(), m => m.Cannot);
+        var away = Keys<CrewMember>.List("away", Date, m => m.Away);
+        return new Thing<CrewMember>("crew-member", [name, knows, wishes, cannot, away],
+            v => new CrewMember(v.Of(name)) { Knows = v.Of(knows), Wishes = v.Of(wishes), Cannot = v.Of(cannot), Away = v.Of(away) });
     }
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Clomwright.Analysis.Drying;
+using Clomwright.Building;
 using Clomwright.Evidence;
 using Clomwright.Geometry;
 using Clomwright.Papers.Drawing;
@@ -22,6 +23,7 @@ internal static class DryingSheet
         List<Block> blocks =
         [
             drying is null ? new Paragraph(say.Say("drying.unknown", ("because", known.NotChecked!)), Styles.BodyStrong) : Main(scene, drying),
+            .. drying is not null && scene.House.Crew is { Begins: not WorkBegins.Wall } crew ? new Block[] { new Paragraph(say.Say("drying.first-lift", ("date", drying.Start), ("start", crew.Start)), Styles.Body) { Above = 2.5 } } : [],
             new Paragraph(say.Say("drying.what"), Styles.Body) { Above = 2.5 },
             new Cautions(say.Say("caution.title"), [say.Say("caution.wet-wall"), say.Say("caution.early-roof"), say.Say("caution.early-plaster"), .. drying is null ? [] : LiftWindow.Warnings(scene, 0)]) { Above = 3 },
             .. drying is null ? [] : BySide(scene, drying),

@@ -12,7 +12,7 @@ namespace Clomwright.Study.Demands;
 internal static class OfDrying
 {
     public static IEnumerable<CheckedDemand> Demands(House house, Known<FreshCob> fresh, Known<DryingMilestones> milestones, FinishesResult finishes) =>
-        [.. Lifts(fresh), Frost(milestones), .. Roof(house, milestones), .. house.Finishes.SelectMany(f => Plaster(f, milestones, finishes))];
+        [.. Lifts(fresh), Frost(milestones), .. Roof(house, milestones), .. house.Finishes.SelectMany(f => Plaster(f, house.Crew?.Begins ?? WorkBegins.Wall, milestones, finishes))];
 
     private static IEnumerable<CheckedDemand> Lifts(Known<FreshCob> known)
     {
@@ -55,13 +55,13 @@ internal static class OfDrying
     }
 
     private static IEnumerable<CheckedDemand> Roof(House house, Known<DryingMilestones> known) => house.Roof is null ? []
-        : [Planned("roof-landing", "roof", house.Crew?.RoofOn, known, m => (m.Fast.Roof, m.Slow.Roof), new Message("study.demand.no-roof-day"), "study.ask.roof-early")];
+        : [Planned("roof-landing", "roof", house.Crew?.RoofOn, house.Crew?.Begins ?? WorkBegins.Wall, known, m => (m.Fast.Roof, m.Slow.Roof), new Message("study.demand.no-roof-day"), "study.ask.roof-early")];
 
-    private static IEnumerable<CheckedDemand> Plaster(Finish finish, Known<DryingMilestones> known, FinishesResult finishes)
+    private static IEnumerable<CheckedDemand> Plaster(Finish finish, WorkBegins begins, Known<DryingMilestones> known, FinishesResult finishes)
     {
         var subject = $"{finish.Face.ToString().ToLowerInvariant()} face";
         var notSaid = new Message("study.demand.no-plaster-day");
-        yield return Planned("plaster-dry", subject, finish.Start, known, m => (m.Fast.Plaster, m.Slow.Plaster), notSaid, "study.ask.plaster-early");
+        yield return Planned("plaster-dry", subject, finish.Start, begins, known, m => (m.Fast.Plaster, m.Slow.Plaster), notSaid, "study.ask.plaster-early");
         yield return finish.Start is not { } start ? CheckedDemand.Unknown("plaster-season", subject, notSaid)
             : finishes.Of(finish.Face).Season is not { Value: { } season } unknown ? CheckedDemand.Unknown("plaster-season", subject, finishes.Of(finish.Face).Season.NotChecked!)
             : CheckedDemand.Measured("plaster-season", subject, Amount.Count(season.Months.Contains(start.Month) ? 0 : 1)) with { Notes = [Message.Of("study.demand.plaster-day", ("date", start))] };
@@ -69,7 +69,7 @@ internal static class OfDrying
 
     /// <summary>Days that the forecast asks against days that are planned.</summary>
     private static CheckedDemand Planned(
-        string rule, string subject, DateOnly? day, Known<DryingMilestones> known, Func<DryingMilestones, (double? Fast, double? Slow)> asked, Message notSaid, string question)
+        string rule, string subject, DateOnly? day, WorkBegins begins, Known<DryingMilestones> known, Func<DryingMilestones, (double? Fast, double? Slow)> asked, Message notSaid, string question)
     {
         if (day is not { } planned)
         {
@@ -93,6 +93,7 @@ internal static class OfDrying
         [
             slow is null ? Message.Of("study.demand.forecast-open", ("fast", Days(fast)), ("looked", Days(null))) : Message.Of("study.demand.forecast-band", ("fast", Days(fast)), ("slow", Days(slow))),
             Message.Of("study.demand.planned-day", ("date", planned), ("days", given)),
+            .. begins == WorkBegins.Wall ? (Message[])[] : [Message.Of("study.demand.first-lift", ("date", m.Start))],
         ];
         return (Days(fast).Si > given.Si ? CheckedDemand.Against(rule, subject, given, Days(fast))
             : CheckedDemand.Against(rule, subject, given, Days(slow)) with { Question = Message.Of(question, ("date", planned), ("days", given), ("fast", Days(fast)), ("slow", Days(slow))) }) with { Notes = notes };

@@ -189,4 +189,8 @@ public enum Sight
     /// <summary>The earth: jar, recipe and tests.</summary>
     [JsonStringEnumMemberName("earth")]
     Earth,
+
+    /// <summary>The days of the job, with the wall that they raise.</summary>
+    [JsonStringEnumMemberName("days")]
+    Days,
 }

@@ -15,6 +15,7 @@ internal static class EditOf
         return change switch
         {
             Change.OfRoof ofRoof => EditOfRoof.Change(ofRoof, house, out reason),
+            Change.Enter enter when enter.Blank.StartsWith(CrewBlanks.Prefix, StringComparison.Ordinal) => EditOfCrew.Change(enter, house, out reason),
             Change.OfEarth ofEarth => EditOfEarth.Change(ofEarth, house, out reason),
             Change.OfOpening ofOpening => OfOpening(ofOpening, house, stationOf, out reason),
             _ => throw new ArgumentOutOfRangeException(nameof(change)),

@@ -46,6 +46,9 @@ public sealed record HouseState
 
     /// <summary>The earth; null when something else is looked at.</summary>
     public required EarthScene? Earth { get; init; }
+
+    /// <summary>Who works; null when something else is looked at.</summary>
+    public required DaysScene? Days { get; init; }
 }
 
 /// <summary>Why a change was not made.</summary>

@@ -159,6 +159,71 @@ internal sealed class HouseHub(OpenHouses houses) : Hub
         }
     }
 
+    /// <summary>When the job would be done: first how far the seasons are drawn, then the picture. Ends without one when the house changes meanwhile.</summary>
+    public async IAsyncEnumerable<DaysAnswer> Days(string key, [EnumeratorCancellation] CancellationToken cancellation)
+    {
+        if (houses.Find(key, out var trouble) is not { } house)
+        {
+            yield return new DaysAnswer(0, null, trouble);
+            yield break;
+        }
+
+        var run = house.Days;
+        while (!run.Done.IsCompleted)
+        {
+            yield return new DaysAnswer(run.Share, null, null);
+            await Task.WhenAny(run.Done, Task.Delay(LookAgain, cancellation));
+            cancellation.ThrowIfCancellationRequested();
+        }
+
+        if (run.Done.IsCompletedSuccessfully)
+        {
+            var known = await run.Done;
+            yield return new DaysAnswer(1, await Task.Run(() => ForecastSceneOf.Scene(run.Study, known, DateOnly.FromDateTime(DateTime.Now), Phrasebook.English), cancellation), null);
+        }
+        else if (run.Done.Exception?.InnerException is { } broken)
+        {
+            throw broken;
+        }
+    }
+
+    /// <summary>What other ways and weeks would bring: first how far that is tried, then what was found. Given up when the page lets go or the house changes.</summary>
+    public async IAsyncEnumerable<ChoicesAnswer> Choices(string key, [EnumeratorCancellation] CancellationToken cancellation)
+    {
+        if (houses.Find(key, out var trouble) is not { } house)
+        {
+            yield return new ChoicesAnswer(0, null, trouble);
+            yield break;
+        }
+
+        var run = house.Choices;
+        try
+        {
+            while (!run.Done.IsCompleted)
+            {
+                yield return new ChoicesAnswer(run.Share, null, null);
+                await Task.WhenAny(run.Done, Task.Delay(LookAgain, cancellation));
+                cancellation.ThrowIfCancellationRequested();
+            }
+        }
+        finally
+        {
+            if (!run.Done.IsCompleted)
+            {
+                house.GiveUp(run);
+            }
+        }
+
+        if (run.Done.IsCompletedSuccessfully)
+        {
+            yield return new ChoicesAnswer(1, ForecastSceneOf.Choices(run.Study, await run.Done, Phrasebook.English), null);
+        }
+        else if (run.Done.Exception?.InnerException is { } broken)
+        {
+            throw broken;
+        }
+    }
+
     private async Task<HouseAnswer> Tell(string key, Func<OpenHouse, HouseAnswer> act)
     {
         var answer = On(key, act);

@@ -20,7 +20,7 @@ internal sealed class HousePapers
     {
         (this.study, this.saved, Date) = (study, saved, date);
         this.paper = paper ?? Usual(study.House.Units);
-        Sheets = Book.Of(study, new PaperOptions(date) { Paper = this.paper });
+        Sheets = Book.Of(study, new PaperOptions(date) { Paper = this.paper, Planner = Rota.FromDays.Of });
     }
 
     public DateOnly Date { get; }

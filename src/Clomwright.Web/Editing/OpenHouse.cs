@@ -1,6 +1,7 @@
 using Clomwright.Analysis;
 using Clomwright.Analysis.Collapse;
 using Clomwright.Analysis.Drying;
+using Clomwright.Analysis.Days;
 using Clomwright.Analysis.Structure;
 using Clomwright.Building;
 using Clomwright.Evidence;
@@ -29,6 +30,8 @@ internal sealed class OpenHouse
     private EarthScene? earth;
     private LongRun<Known<DryingResult>>? drying;
     private LongRun<Known<CollapseResult>>? fall;
+    private LongRun<Known<DaysResult>>? days;
+    private LongRun<Known<DaysChoices>>? choices;
     private StructureResult? rested;
     private readonly FindingMemory lines = new();
     private readonly SentFindings sent = new();
@@ -104,6 +107,32 @@ internal sealed class OpenHouse
         }
     }
 
+    /// <summary>When the job of the house as it is now would be done; one run, given up when the house changes.</summary>
+    public LongRun<Known<DaysResult>> Days
+    {
+        get
+        {
+            lock (gate)
+            {
+                TakeNewFile();
+                return days ??= new(study, (of, watch) => of.DaysFor(watch));
+            }
+        }
+    }
+
+    /// <summary>What other ways and weeks would bring it; one run, given up when the house changes or nobody waits.</summary>
+    public LongRun<Known<DaysChoices>> Choices
+    {
+        get
+        {
+            lock (gate)
+            {
+                TakeNewFile();
+                return choices ??= new(study, (of, watch) => of.DaysChoicesFor(watch));
+            }
+        }
+    }
+
     /// <summary>Gives a search up that nobody waits for any more.</summary>
     public void GiveUp(LongRun<Known<CollapseResult>> run)
     {
@@ -112,6 +141,20 @@ internal sealed class OpenHouse
             if (ReferenceEquals(fall, run) && !run.Done.IsCompletedSuccessfully)
             {
                 fall = null;
+            }
+        }
+
+        run.Cancel();
+    }
+
+    /// <summary>Gives the trying of other ways up.</summary>
+    public void GiveUp(LongRun<Known<DaysChoices>> run)
+    {
+        lock (gate)
+        {
+            if (ReferenceEquals(choices, run) && !run.Done.IsCompletedSuccessfully)
+            {
+                choices = null;
             }
         }
 
@@ -290,7 +333,9 @@ internal sealed class OpenHouse
         (inside, outside, roof, earth) = (null, null, null, null);
         drying?.Cancel();
         fall?.Cancel();
-        (drying, fall) = (null, null);
+        days?.Cancel();
+        choices?.Cancel();
+        (drying, fall, days, choices) = (null, null, null, null);
     }
 
     private double? StationOf(string opening) => StandingOpening.All(study.Geometry).FirstOrDefault(o => o.Opening.Name == opening)?.Station;
@@ -308,9 +353,10 @@ internal sealed class OpenHouse
             CanUndo = history.CanUndo,
             CanRedo = history.CanRedo,
             Refusal = refusal,
-            Scene = (sight switch { Sight.Inside => inside ??= Wall(Face.Inside), Sight.Outside => outside ??= Wall(Face.Outside), _ => null }) is { } scene ? sent.Only(scene, revision, since) : null,
+            Scene = (sight switch { Sight.Inside or Sight.Days => inside ??= Wall(Face.Inside), Sight.Outside => outside ??= Wall(Face.Outside), _ => null }) is { } scene ? sent.Only(scene, revision, since) : null,
             Roof = sight == Sight.Roof ? roof ??= RoofSceneOf.Scene(study, Phrasebook.English, Said) : null,
             Earth = sight == Sight.Earth ? earth ??= EarthSceneOf.Scene(study, Phrasebook.English, Said) : null,
+            Days = sight == Sight.Days ? DaysSceneOf.Scene(study, Phrasebook.English) : null,
         },
         null);
 

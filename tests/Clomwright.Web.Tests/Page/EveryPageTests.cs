@@ -40,6 +40,19 @@ public sealed class EveryPageTests(Chromium chromium)
         await Clean(open);
     }
 
+    [Theory]
+    [InlineData(1366, 768, ColorScheme.Light)]
+    [InlineData(390, 844, ColorScheme.Light)]
+    [InlineData(1366, 768, ColorScheme.Dark)]
+    [InlineData(683, 384, ColorScheme.Light)]
+    public async Task PageOfDays_InChromium_HasNoAxeViolationsAndNothingOutsideTheWindow(int width, int height, ColorScheme scheme)
+    {
+        await using var open = await DaysTests.AtDays(chromium, width, height, scheme);
+        await Clean(open);
+        await open.Page.Locator(".day .tape").PressAsync("End");
+        await Clean(open);
+    }
+
     private static async Task Clean(OpenPage open)
     {
         var axe = await open.Page.RunAxe();

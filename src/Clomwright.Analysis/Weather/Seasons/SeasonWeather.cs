@@ -8,7 +8,21 @@ namespace Clomwright.Analysis.Weather.Seasons;
 /// <param name="Rain">mm.</param>
 /// <param name="High">C.</param>
 /// <param name="Low">C.</param>
-public sealed record ForecastDay(DateOnly Date, double Rain, double High, double Low);
+public sealed record ForecastDay(DateOnly Date, double Rain, double High, double Low)
+{
+    /// <summary>Mean wind, m/s; drawn where nobody foretells it.</summary>
+    public double? Wind { get; init; }
+
+    /// <summary>Sun on a level square metre, MJ; drawn where nobody foretells it.</summary>
+    public double? Sun { get; init; }
+
+    /// <summary>A drawn day with what is foretold in its place; no dew point above the mean of the day.</summary>
+    public SeasonDay Over(SeasonDay drawn)
+    {
+        var (high, low) = (High, Math.Min(Low, High));
+        return drawn with { Rain = Rain, High = high, Low = low, Wind = Wind ?? drawn.Wind, Sun = Sun ?? drawn.Sun, DewPoint = Math.Min(drawn.DewPoint, (high + low) / 2) };
+    }
+}
 
 /// <summary>
 /// Daily weather drawn from a table, after Richardson 1981: a chain of wet and dry days, gamma-distributed rain, high, low and sun by their residuals; dew point and wind beside them.
@@ -59,7 +73,7 @@ public sealed record SeasonWeather(DailyTable Table, double Latitude, Philox Dra
             wet = said is null ? wet : said.Rain > 0;
             var day = Day(month, date, wet, residuals, dew, stream, place);
             date = date.AddDays(1);
-            return said is null ? day : day with { Rain = said.Rain, High = said.High, Low = Math.Min(said.Low, said.High) };
+            return said is null ? day : said.Over(day);
         }
 
         for (var d = 0; d < RunUp; d++)

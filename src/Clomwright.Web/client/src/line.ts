@@ -1,4 +1,5 @@
 import { HubConnectionBuilder, HubConnectionState, LogLevel, type HubConnection, type ISubscription } from '@microsoft/signalr';
+import type { ChoicesAnswer, DaysAnswer } from './days-scene';
 import type { Change, FindingLine, HouseAnswer, Sight } from './scene';
 import type { FallAnswer, LiveAnswer, StressAnswer } from './stress-scene';
 import type { WaterAnswer } from './water-scene';
@@ -18,9 +19,10 @@ export class HouseLine {
   /** The wall's findings as they are here, and of which revision. */
   private wall: { revision: number; findings: FindingLine[] } | null = null;
   private seen = 0;
-  private flow: ISubscription<WaterAnswer> | ISubscription<StressAnswer> | null = null;
+  private flow: ISubscription<WaterAnswer> | ISubscription<StressAnswer> | ISubscription<DaysAnswer> | null = null;
   private held: { opening: string; flow: ISubscription<LiveAnswer> } | null = null;
   private search: ISubscription<FallAnswer> | null = null;
+  private trying: ISubscription<ChoicesAnswer> | null = null;
 
   constructor(
     private readonly key: string,
@@ -87,6 +89,23 @@ export class HouseLine {
   water(took: (answer: WaterAnswer) => void): void {
     this.dry();
     this.flow = this.hub.stream<WaterAnswer>('Water', this.key, this.sight).subscribe({ next: took, complete: () => {}, error: () => {} });
+  }
+
+  /** When the job would be done, as far as the seasons are drawn; what was asked before is given up. */
+  days(took: (answer: DaysAnswer) => void): void {
+    this.dry();
+    this.flow = this.hub.stream<DaysAnswer>('Days', this.key).subscribe({ next: took, complete: () => {}, error: () => {} });
+  }
+
+  /** Tries other ways and weeks; what was tried before is given up. */
+  choices(took: (answer: ChoicesAnswer) => void, ended: () => void): void {
+    this.stopTrying();
+    this.trying = this.hub.stream<ChoicesAnswer>('Choices', this.key).subscribe({ next: took, complete: ended, error: ended });
+  }
+
+  stopTrying(): void {
+    this.trying?.dispose();
+    this.trying = null;
   }
 
   /** What the wall carries, when it is solved; what was asked before is given up. */

@@ -1,5 +1,6 @@
 // What the server sends to be drawn. Lengths in metres; every word and every written number arrives as text.
 
+import type { DaysScene } from './days-scene';
 import type { EarthScene, EarthTest } from './earth-scene';
 import type { RoofScene } from './roof-scene';
 
@@ -18,7 +19,7 @@ export type KnobName = string;
 export type Standing = 'short' | 'unchecked' | 'judgement' | 'met' | 'none';
 
 /** What is looked at; only that is sent. */
-export type Sight = Face | 'roof' | 'earth';
+export type Sight = Face | 'roof' | 'earth' | 'days';
 
 export interface HouseCard {
   key: string;
@@ -53,6 +54,8 @@ export interface HouseState {
   roof: RoofScene | null;
   /** The earth; null when something else is looked at. */
   earth: EarthScene | null;
+  /** Who works; null when something else is looked at. */
+  days: DaysScene | null;
 }
 
 export interface Refusal {

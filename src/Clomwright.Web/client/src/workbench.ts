@@ -1,6 +1,8 @@
 import { LitElement, html } from 'lit';
 import type { Nearness } from './drawing/frame';
 import { HouseLine, type Act } from './line';
+import type { ChoicesAnswer, DaysAnswer } from './days-scene';
+import { daysPage, type DaysBench } from './pages/days';
 import { earthPage, type EarthBench } from './pages/earth';
 import { papersPage } from './pages/papers';
 import { roofPage, type RoofBench } from './pages/roof';
@@ -19,7 +21,7 @@ interface Houses {
 }
 
 /** The whole page: where one is, the open house, and the line to the server. */
-export class Workbench extends LitElement implements WallBench, RoofBench, EarthBench {
+export class Workbench extends LitElement implements WallBench, RoofBench, EarthBench, DaysBench {
   static override properties = {
     place: { state: true },
     houses: { state: true },
@@ -40,6 +42,9 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
     fall: { state: true },
     falling: { state: true },
     day: { state: true },
+    forecast: { state: true },
+    choices: { state: true },
+    trying: { state: true },
   };
 
   declare place: Place;
@@ -62,6 +67,9 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
   declare fall: FallAnswer | null;
   declare falling: boolean;
   declare day: number;
+  declare forecast: DaysAnswer | null;
+  declare choices: ChoicesAnswer | null;
+  declare trying: boolean;
 
   private line: HouseLine | null = null;
   private lineFor = '';
@@ -77,6 +85,9 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
 
   /** Which house, revision and face the water is of. */
   private waterOf = '';
+
+  /** Which house and revision the forecast is of. */
+  private forecastOf = '';
   private asks = 0;
   private readonly started = Date.now();
   private readonly watch = new ResizeObserver(() => this.measure());
@@ -95,6 +106,8 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
     this.water = null;
     this.stress = this.live = this.fall = null;
     this.falling = false;
+    this.forecast = this.choices = null;
+    this.trying = false;
     this.day = 0;
   }
 
@@ -139,6 +152,8 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
         return this.state?.roof ? roofPage(this, this.state, this.state.roof) : this.waitPage();
       case 'earth':
         return this.state?.earth ? earthPage(this, this.state, this.state.earth) : this.waitPage();
+      case 'days':
+        return this.state?.days && this.state.scene ? daysPage(this, this.state, this.state.scene, this.state.days) : this.waitPage();
       case 'papers':
         return this.papers === null ? this.waitPage() : papersPage(this.place.house, this.papers);
       case 'sheet':
@@ -167,7 +182,7 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
 
   /** What of the open house is looked at; null on pages that have no open house. */
   private get sight(): Sight | null {
-    return this.place.page === 'wall' ? this.face : this.place.page === 'roof' || this.place.page === 'earth' ? this.place.page : null;
+    return this.place.page === 'wall' ? this.face : this.place.page === 'roof' || this.place.page === 'earth' || this.place.page === 'days' ? this.place.page : null;
   }
 
   turn = (face: Face): void => {
@@ -209,6 +224,26 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
     this.line?.giveUp();
     this.fall = null;
     this.falling = false;
+  };
+
+  tryOthers = (): void => {
+    const of = this.forecastOf;
+    this.choices = null;
+    this.trying = true;
+    this.line?.choices(
+      (answer) => {
+        if (this.forecastOf === of) this.choices = answer;
+      },
+      () => {
+        if (this.forecastOf === of) this.trying = false;
+      },
+    );
+  };
+
+  stopTrying = (): void => {
+    this.line?.stopTrying();
+    this.choices = null;
+    this.trying = false;
   };
 
   private takeInHand(opening: string): void {
@@ -261,6 +296,7 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
       case 'wall':
       case 'roof':
       case 'earth':
+      case 'days':
         this.ring(house, this.sight ?? this.face);
         break;
       default:
@@ -274,6 +310,11 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
   /** Asks for the water or the stress of the wall looked at, where that is not what is here already. */
   private flow(): void {
     const { line, state } = this;
+    if (line !== null && state?.days) {
+      this.foresee(line, state);
+      return;
+    }
+    this.forgetForecast();
     if (line === null || !state?.scene || this.sheet === 'cutting') {
       line?.dry();
       this.forgetUnfinished();
@@ -305,6 +346,24 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
     });
   }
 
+  /** Asks when the job would be done, where that is not what is here already; what others would bring is of another house then. */
+  private foresee(line: HouseLine, state: HouseState): void {
+    this.waterOf = this.stressOf = '';
+    const of = `${state.key}/${state.revision}`;
+    if (of === this.forecastOf || !line.idle) return;
+    this.forecastOf = of;
+    this.stopTrying();
+    line.days((answer) => {
+      // Until the seasons are drawn, what is here stays.
+      if (this.forecastOf === of && (answer.scene !== null || answer.trouble !== null || !this.forecast?.scene)) this.forecast = answer;
+    });
+  }
+
+  private forgetForecast(): void {
+    this.forecastOf = '';
+    this.stopTrying();
+  }
+
   /** What was asked for and given up before it came is asked for again. */
   private forgetUnfinished(): void {
     if (!this.water?.scene) this.waterOf = '';
@@ -317,9 +376,11 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
     void this.line?.stop();
     this.line = null;
     this.lineFor = '';
-    this.waterOf = this.stressOf = '';
+    this.waterOf = this.stressOf = this.forecastOf = '';
     this.water = null;
     this.stress = null;
+    this.forecast = this.choices = null;
+    this.trying = false;
   }
 
   private ring(house: string, sight: Sight): void {
@@ -352,7 +413,7 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
     }
     this.state = answer.state;
     if (this.settled) this.told = this.inShort(answer.state);
-    document.title = say(answer.state.earth !== null ? 'web.title.earth' : answer.state.roof !== null ? 'web.title.roof' : 'web.title.wall', { name: answer.state.name });
+    document.title = say(answer.state.days ? 'web.title.days' : answer.state.earth !== null ? 'web.title.earth' : answer.state.roof !== null ? 'web.title.roof' : 'web.title.wall', { name: answer.state.name });
     this.flow();
   }
 

@@ -1,13 +1,13 @@
 import { LitElement, html, nothing } from 'lit';
 import { live } from 'lit/directives/live.js';
-import type { WaterScene } from '../water-scene';
 import { say } from '../words';
 
 /** The day looked at: a peg on a tape, the lift before and after, or a day written. */
 export class DaySlider extends LitElement {
   static override properties = { water: { attribute: false }, day: { type: Number }, reason: { state: true } };
 
-  declare water: WaterScene;
+  /** The days and when lifts are first shown. */
+  declare water: { readonly days: readonly string[]; readonly lifts: readonly { readonly shown: number | null }[] };
   declare day: number;
   declare reason: string | null;
 

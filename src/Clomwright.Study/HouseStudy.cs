@@ -307,7 +307,7 @@ public sealed class HouseStudy
     /// <summary>The house without what drying never looks at; the roof comes with what it does.</summary>
     private static House WhatDryingReads(House house) => WhatGeometryReads(house) with
     {
-        Site = house.Site, Crew = house.Crew, Assumed = house.Assumed, Mix = house.Mix, Niches = [], Embeds = [], Tees = null, Floor = new(),
+        Site = Lasting(house.Site), Crew = Unnamed(house.Crew), Assumed = house.Assumed, Mix = house.Mix, Niches = [], Embeds = [], Tees = null, Floor = new(),
     };
 
     private static FoundationResult FoundationOf(House house, HouseGeometry geometry, RoofResult roof, HouseStudy? earlier) =>
@@ -333,25 +333,31 @@ public sealed class HouseStudy
         : Analysis.WallTrials.FromDrying.Of(study.Geometry, study.Roof, study.WallTop, study.Mix.Strength, study.Drying, KnownToDrying.Of(study.Geometry, study.Roof, study.Mix), study.Structure);
 
     /// <summary>The house without what the trials of the wall never look at.</summary>
-    private static House WhatTrialsRead(House house) => WhatStructureReads(house) with { Crew = house.Crew, Lifts = house.Lifts };
+    private static House WhatTrialsRead(House house) => WhatStructureReads(house) with { Crew = Unnamed(house.Crew), Lifts = house.Lifts };
 
     /// <summary>The house without what the model of the wall never looks at; the roof comes with what it does.</summary>
     private static House WhatStructureReads(House house) => WhatGeometryReads(house) with
     {
-        Site = house.Site, Finishes = house.Finishes, Mix = house.Mix, Assumed = house.Assumed, Lifts = new(), Trench = null, Floor = new(),
+        Site = Lasting(house.Site), Finishes = house.Finishes, Mix = house.Mix, Assumed = house.Assumed, Lifts = new(), Trench = null, Floor = new(),
     };
 
     /// <summary>The house without what the foundation never looks at; the roof comes with what it does.</summary>
     private static House WhatFoundationReads(House house) => WhatGeometryReads(house) with
     {
-        Site = house.Site, Finishes = house.Finishes, Niches = [], Embeds = [], Lifts = new(), Tees = null, Floor = new(),
+        Site = Lasting(house.Site), Finishes = house.Finishes, Niches = [], Embeds = [], Lifts = new(), Tees = null, Floor = new(),
     };
 
     /// <summary>The house without what the roof never looks at: what stands in the wall and under it.</summary>
     private static House WhatRoofReads(House house) => WhatGeometryReads(house) with
     {
-        Site = house.Site, Openings = [], Niches = [], Embeds = [], Lifts = new(), Tees = null, Trench = null, Floor = new(),
+        Site = Lasting(house.Site), Openings = [], Niches = [], Embeds = [], Lifts = new(), Tees = null, Trench = null, Floor = new(),
     };
+
+    /// <summary>The site without the weather of the coming days.</summary>
+    private static Site Lasting(Site site) => site.Forecast.Count == 0 ? site : site with { Forecast = [] };
+
+    /// <summary>The crew without its names: only who does what reads them.</summary>
+    private static Crew? Unnamed(Crew? crew) => crew is { Members.Count: > 0 } ? crew with { Members = [] } : crew;
 
     /// <summary>The house without what geometry never looks at.</summary>
     private static House WhatGeometryReads(House house) =>

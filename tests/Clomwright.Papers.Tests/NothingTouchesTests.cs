@@ -1,6 +1,7 @@
 using Clomwright.Building;
 using Clomwright.Evidence;
 using Clomwright.Papers.Drawing;
+using Clomwright.Papers.Sheets;
 using Clomwright.Study;
 using Clomwright.Testing;
 
@@ -22,6 +23,26 @@ public sealed class NothingTouchesTests
     [InlineData(PaperSize.Tabloid, UnitSystem.Imperial)]
     public void TheCompleteHouse_OnEveryPaper_KeepsTextApartAndInside(PaperSize paper, UnitSystem units) =>
         Assert.Empty(Faults(Book.Of(Papers.Set(Houses.HeronPoint, paper, units))));
+
+    // Twelve people with the longest names on the board of every paper: each stands once in the week, and no text touches another. Named or not, the host's list fits too.
+    [Theory]
+    [InlineData(PaperSize.A4)]
+    [InlineData(PaperSize.A3)]
+    [InlineData(PaperSize.Letter)]
+    [InlineData(PaperSize.Tabloid)]
+    public void ABoardOfManyNames_KeepsTextApartAndInside(PaperSize paper)
+    {
+        var names = Enumerable.Range(0, 12).Select(i => new string('W', 30) + (char)('A' + i)).ToArray();
+        var crew = Houses.HeronPoint.Crew! with { People = 12, Members = [.. names.Select((n, i) => new CrewMember(n) { Knows = i < 4 ? [.. Enum.GetValues<CrewSkill>()] : [], Cannot = i == 5 ? [CannotDo.Lift] : [] })] };
+        foreach (var house in (House[])[Houses.HeronPoint with { Crew = crew }, Houses.HeronPoint])
+        {
+            var scene = new Scene(Papers.Set(house, paper));
+            Sheet[] sheets = [.. DayBoardSheet.Of(scene).Concat(HostListSheet.Of(scene)).Concat(WeatherDaySheet.Of(scene)).Select((d, i) => d.Finish(i + 1, 9, scene.Imprint, scene.Say))];
+            Assert.Empty(Faults(sheets));
+            var words = string.Concat(sheets.Where(s => s.Key.StartsWith("day-board", StringComparison.Ordinal)).SelectMany(Papers.Texts).Select(t => t.Words));
+            Assert.All(house.Crew!.Members, m => Assert.Contains("W" + m.Name[^1], words, StringComparison.Ordinal));
+        }
+    }
 
     // A deep study has the sheet of the fall, its drawings and its calculations, and the book stays in order; a quick one says in words that it was not looked for.
     [Theory]

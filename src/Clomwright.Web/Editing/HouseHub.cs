@@ -179,6 +179,8 @@ internal sealed class HouseHub(OpenHouses houses) : Hub
         if (run.Done.IsCompletedSuccessfully)
         {
             var known = await run.Done;
+            // The bands at once; who does what is searched for some seconds longer.
+            yield return new DaysAnswer(1, await Task.Run(() => ForecastSceneOf.Scene(run.Study, known, null, Phrasebook.English), cancellation), null);
             yield return new DaysAnswer(1, await Task.Run(() => ForecastSceneOf.Scene(run.Study, known, DateOnly.FromDateTime(DateTime.Now), Phrasebook.English), cancellation), null);
         }
         else if (run.Done.Exception?.InnerException is { } broken)

@@ -14,9 +14,9 @@ public static class ForecastSceneOf
     /// <summary>The scene.</summary>
     /// <param name="study">The house.</param>
     /// <param name="known">Its forecast, or why there is none.</param>
-    /// <param name="today">Of which week who does what is told; the first week of work where it has not begun.</param>
+    /// <param name="today">Of which week who does what is told, the first of work where it has not begun; null leaves that out.</param>
     /// <param name="words">The language.</param>
-    public static ForecastScene Scene(HouseStudy study, Known<DaysResult> known, DateOnly today, Phrasebook words)
+    public static ForecastScene Scene(HouseStudy study, Known<DaysResult> known, DateOnly? today, Phrasebook words)
     {
         ArgumentNullException.ThrowIfNull(study);
         var pen = new Pen(words, study.House.Units);
@@ -32,7 +32,7 @@ public static class ForecastSceneOf
         var stands = Math.Min(last, (raised.P50 ?? last) + 1);
         return new()
         {
-            NotChecked = null, Lifts = lifts, Last = last, Rows = [.. Rows(days, pen)], Weeks = [.. Mondays(days.Start, last, pen)], Week = Week(study, today, pen),
+            NotChecked = null, Lifts = lifts, Last = last, Rows = [.. Rows(days, pen)], Weeks = [.. Mondays(days.Start, last, pen)], Week = today is { } day ? Week(study, day, pen) : null,
             Figures = [.. new[] { (DaysResult.WallTop, "web.days.top"), (WorkList.Raise, "web.days.poles"), ("finish", "web.days.finish") }.Where(f => days.Mark(f.Item1) is not null).Select(f => new Figure(pen.Say(f.Item2), Span(days, days.Mark(f.Item1)!.Days, pen)))],
             Notes =
             [

@@ -233,7 +233,10 @@ public sealed class HouseStudy
         .. Drying.Value?.Calculations ?? Fresh.Value?.Calculations ?? []];
 
     /// <summary>At most three tried changes that mend a finding; none for one that does not fall short.</summary>
-    public Sequence<Mend> MendsOf(Finding finding) => Mends.MendsOf.Finding(this, finding);
+    public Sequence<Mend> MendsOf(Finding finding) => TriedFor(finding).Mends;
+
+    /// <summary>The same, and where nothing mends it what was tried in vain and why.</summary>
+    public Attempts TriedFor(Finding finding) => Mends.MendsOf.Finding(this, finding);
 
     /// <summary>The study of a house.</summary>
     /// <param name="house">The description; it may be incomplete or wrong, the rest is still computed.</param>

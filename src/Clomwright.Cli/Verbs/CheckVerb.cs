@@ -65,9 +65,15 @@ internal static class CheckVerb
                     terminal.Say(Message.Of("cli.check.note", ("note", note)), units);
                 }
 
-                foreach (var mend in study.MendsOf(finding))
+                var tried = study.TriedFor(finding);
+                foreach (var mend in tried.Mends)
                 {
                     terminal.Say(Message.Of("cli.check.mend", ("mend", mend.What)), units);
+                }
+
+                foreach (var why in tried.InVain)
+                {
+                    terminal.Say(Message.Of("cli.check.in-vain", ("why", why)), units);
                 }
             }
 

@@ -53,6 +53,20 @@ internal static partial class Candidates
         }
     }
 
+    /// <summary>Less of what is deepest on the roof: by as much as the pressure is too high and, as the roof brings only part of it, by twice and four times that; never under half.</summary>
+    private static IEnumerable<Edit> LighterRoof(Need need)
+    {
+        if (need.House.Roof is not { Layers.Count: > 0 } roof)
+        {
+            return [];
+        }
+
+        var most = roof.Layers.Max(layer => layer.Depth);
+        var at = roof.Layers.ToList().FindIndex(layer => layer.Depth == most);
+        return ((double[])[1, 2, 4]).Select(times => need.Up(most.Metres * times * (1 - 1 / need.Ratio))).Where(less => less.Metres <= most.Metres / 2).Select(less => most - less).Distinct()
+            .Select(depth => new Edit.ChangeRoof(roof with { Layers = roof.Layers.Select((layer, i) => i == at ? layer with { Depth = depth } : layer).ToSequence() }));
+    }
+
     private static IEnumerable<Edit> BottleSpacing(Need need) =>
         need.House.Embeds.FirstOrDefault(e => e.Name == need.Name) is { Spacing: { } spacing } row
             ? [new Edit.ChangeEmbed(row.Name, row with { Spacing = spacing + need.Gap })]

@@ -30,7 +30,7 @@ internal static class Differences
     [
         .. Changed("poles-thick", PoleOf(before)?.Butt, PoleOf(after)?.Butt),
         .. Changed("eave", before?.Eave, after?.Eave),
-        .. Decking(before, after), .. Fixings(before, after),
+        .. Decking(before, after), .. Fixings(before, after), .. Thinner(before?.Layers ?? [], after?.Layers ?? []),
         .. (before, after) switch
         {
             (Building.Roof.Reciprocal was, Building.Roof.Reciprocal now) =>
@@ -46,6 +46,10 @@ internal static class Differences
             _ => Array.Empty<Message>(),
         },
     ];
+
+    private static IEnumerable<Message> Thinner(Sequence<Layer> before, Sequence<Layer> after) =>
+        before.Zip(after).Where(pair => pair.First.Depth != pair.Second.Depth)
+            .Select(pair => Message.Of("study.change.layer-thick", ("layer", pair.First.Name), ("was", (Amount)pair.First.Depth), ("now", (Amount)pair.Second.Depth)));
 
     private static IEnumerable<Message> Decking(Roof? before, Roof? after) =>
     [
@@ -120,7 +124,7 @@ internal static class Differences
     [
         .. Changed("grade", before.Site.Grade, after.Site.Grade),
         .. before.Floor.Layers.Zip(after.Floor.Layers).Where(pair => pair.First.Depth != pair.Second.Depth)
-            .Select(pair => Message.Of("study.change.floor-layer", ("layer", pair.First.Name), ("was", (Amount)pair.First.Depth), ("now", (Amount)pair.Second.Depth))),
+            .Select(pair => Message.Of("study.change.layer-thick", ("layer", pair.First.Name), ("was", (Amount)pair.First.Depth), ("now", (Amount)pair.Second.Depth))),
         .. before.Openings.Zip(after.Openings).SelectMany(pair => Changed("leaf", pair.First.Leaf?.Bottom, pair.Second.Leaf?.Bottom)),
         .. before.Finishes.Zip(after.Finishes).SelectMany(pair => Changed("lap", pair.First.Lath?.Lap, pair.Second.Lath?.Lap)),
         .. before.Finishes.SelectMany(f => f.Coats).Sum(c => c.Passes) != after.Finishes.SelectMany(f => f.Coats).Sum(c => c.Passes) ? (Message[])[new Message("study.change.thinner-coats")] : [],

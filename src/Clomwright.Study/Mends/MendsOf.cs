@@ -10,29 +10,64 @@ public static class MendsOf
 {
     private const int Most = 3;
 
-    /// <summary>At most three changes after which the rule falls short of fewer things, no other rule of more, none is left without an answer, and the description is no worse.</summary>
-    public static Sequence<Mend> Finding(HouseStudy study, Finding finding) => finding.Verdict is Verdict.FallsShort
-        ? Candidates.For(study, finding).Select(edit => Tried(study, finding, edit)).OfType<Mend>().Take(Most).ToSequence()
-        : [];
-
-    private static Mend? Tried(HouseStudy study, Finding finding, Edit edit)
+    /// <summary>At most three changes after which the rule falls short of fewer things, no other rule of more, none is left without an answer, and the description is no worse; where there is none, why each that was tried is not.</summary>
+    public static Attempts Finding(HouseStudy study, Finding finding)
     {
-        var changed = edit.Apply(study.House);
-        if (changed == study.House)
+        var (mends, inVain) = (new List<Mend>(), new List<Message>());
+        foreach (var edit in finding.Verdict is Verdict.FallsShort ? Candidates.For(study, finding) : [])
         {
-            return null;
+            if (mends.Count == Most)
+            {
+                break;
+            }
+
+            var changed = edit.Apply(study.House);
+            if (changed == study.House)
+            {
+                continue;
+            }
+
+            var after = HouseStudy.Of(changed, study.Options, study);
+            if (Against(study, after, finding, edit) is { } why)
+            {
+                inVain.Add(why);
+            }
+            else
+            {
+                mends.Add(new Mend(edit, Gain(study, edit, finding, after), IsOfWall(finding) ? after.FullTally : after.Tally));
+            }
         }
 
-        var after = HouseStudy.Of(changed, study.Options, study);
-        return Helps(study, after, finding, edit) && !Worse(study, after) && !Silences(study, after, finding) ? new Mend(edit, Gain(study, edit, finding, after), IsOfWall(finding) ? after.FullTally : after.Tally) : null;
+        return new(mends.ToSequence(), mends.Count > 0 ? [] : inVain.Distinct().ToSequence());
     }
+
+    /// <summary>What keeps a change from being a mend; null where nothing does.</summary>
+    private static Message? Against(HouseStudy before, HouseStudy after, Finding finding, Edit edit)
+    {
+        var what = Differences.Of(edit, before.House, after.House);
+        if (Wrong(before, after) is { } wrong)
+        {
+            return Message.Of("study.mend.wrong", ("edit", what), ("wrong", wrong));
+        }
+
+        if (!Helps(before, after, finding, edit))
+        {
+            return Message.Of("study.mend.still", ("edit", what));
+        }
+
+        var (was, now) = (Short(before, finding), Short(after, finding));
+        return now.Where(rule => rule.Count() > was[rule.Key].Count()).Select(rule => rule.First()).ToList() is { Count: > 0 } others ? Message.Of("study.mend.others", ("edit", what), ("rules", Titles(others)))
+            : Silenced(before, after, finding) is { Count: > 0 } silent ? Message.Of("study.mend.silent", ("edit", what), ("rules", Titles(silent)))
+            : null;
+    }
+
+    private static Argument Titles(IEnumerable<Finding> findings) => new Argument.List(findings.Select(f => (Argument)f.Rule.Title).Distinct().Take(Most).ToSequence());
 
     /// <summary>Turning the ring of poles gives each landing a new place, so what counts there is how many stand badly; elsewhere it is the thing itself.</summary>
     private static bool Helps(HouseStudy before, HouseStudy after, Finding finding, Edit edit)
     {
         var (was, now) = (Short(before, finding), Short(after, finding));
         return now[RuleOf(finding)].Count() < was[RuleOf(finding)].Count()
-            && now.All(rule => rule.Count() <= was[rule.Key].Count())
             && (edit is Edit.TurnRoof || now[RuleOf(finding)].All(f => f.Subject != finding.Subject));
     }
 
@@ -43,15 +78,18 @@ public static class MendsOf
 
     private static ILookup<(string, string), Finding> Short(HouseStudy study, Finding finding) => Read(study, finding).Where(f => f.Verdict is Verdict.FallsShort).ToLookup(RuleOf);
 
-    private static bool Worse(HouseStudy before, HouseStudy after) =>
-        after.Diagnostics.Count(d => d.Severity == Severity.Error) > before.Diagnostics.Count(d => d.Severity == Severity.Error);
+    private static Message? Wrong(HouseStudy before, HouseStudy after)
+    {
+        var errors = after.Diagnostics.Where(d => d.Severity == Severity.Error).ToList();
+        return errors.Count > before.Diagnostics.Count(d => d.Severity == Severity.Error) ? (errors.Find(d => !before.Diagnostics.Contains(d)) ?? errors[^1]).What : null;
+    }
 
     /// <summary>A change after which a rule that had an answer has none is no mend: a frame that cannot stand falls short of nothing.</summary>
-    private static bool Silences(HouseStudy before, HouseStudy after, Finding finding)
+    private static List<Finding> Silenced(HouseStudy before, HouseStudy after, Finding finding)
     {
         HashSet<(string, string)> still = [.. Answered(after, finding), .. Read(after, finding).Where(HasNumbers).Select(RuleOf)];
-        var unanswered = Read(after, finding).Where(f => f.Verdict is Verdict.NotChecked).Select(RuleOf).Where(rule => !still.Contains(rule)).ToHashSet();
-        return Answered(before, finding).Overlaps(unanswered);
+        var answered = Answered(before, finding);
+        return [.. Read(after, finding).Where(f => f.Verdict is Verdict.NotChecked && answered.Contains(RuleOf(f)) && !still.Contains(RuleOf(f))).DistinctBy(RuleOf)];
     }
 
     /// <summary>Not checked only because a load is not known: what is known is met, and says so.</summary>

@@ -7,7 +7,11 @@ namespace Clomwright.Study;
 /// <param name="Key">A task, or a thing to be made: <c>frames</c>, <c>headers</c>, <c>tees</c>, <c>embeds</c>.</param>
 /// <param name="Count">How many; null where hours say it.</param>
 /// <param name="Hours">Of one person; null where nobody has a number for it.</param>
-public sealed record UnderCoverWork(string Key, int? Count, double? Hours);
+public sealed record UnderCoverWork(string Key, int? Count, double? Hours)
+{
+    /// <summary>Whether it waits for a tight roof over it.</summary>
+    public bool IsUnderRoof => Key is "floor" or "plaster";
+}
 
 /// <summary>What there is to do on a wet day in the whole job.</summary>
 /// <param name="Works">In the order of the job.</param>

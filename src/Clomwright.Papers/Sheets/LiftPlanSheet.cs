@@ -41,7 +41,7 @@ internal static class LiftPlanSheet
             new Cell(say.One(Amount.Count(lift.Lift + 1))) { Tick = true, Lettering = Styles.Heading },
             .. scene.Pair(scene.Geometry.Lifts[lift.Lift].Top, Styles.BodyStrong),
             new Cell(batches is { } b ? say.One(Amount.Number(Math.Round(b * 2) / 2)) : "?"),
-            new Cell(On(lift.Closed.P10)), new Cell(On(lift.Closed.P50)) { Lettering = Styles.BodyStrong }, new Cell(On(lift.Closed.P90)),
+            new Cell(On(lift.Closed.P10)), new Cell(On(lift.Closed.P50)) { Lettering = Styles.Heading }, new Cell(On(lift.Closed.P90)),
             new Cell(say.Say(lift.ByDrying > 0.5 ? "liftplan.by-drying" : "liftplan.by-people"), say.Say("liftplan.share", ("share", Amount.Fraction(Math.Round(lift.ByDrying, 2))))),
             new Cell(".................."),
         ]);

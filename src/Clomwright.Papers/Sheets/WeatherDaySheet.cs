@@ -31,7 +31,7 @@ internal static class WeatherDaySheet
                 new Stack([.. Steps(scene, "weather.frost", ["weather.frost-cover", "weather.frost-stop", "weather.frost-off"]), new Paragraph(Frost(scene), Styles.Small) { Above = 1 }])),
             .. Steps(scene, "weather.uncover", ["weather.uncover-look", "weather.uncover-foot", "weather.uncover-press", "weather.uncover-off", "weather.uncover-write"]),
             new Heading(say.Say("weather.inside")) { Above = 3 },
-            new Beside(Ticks(scene, ["weather.inside-soil", "weather.inside-straw", "weather.inside-tests", "weather.inside-tools"]), Ticked([Timber(scene), scene.Say.Say("weather.inside-teach")])) { Above = 0.6 },
+            new Beside(Ticks(scene, ["weather.inside-soil", "weather.inside-straw", "weather.inside-tests", "weather.inside-teach"]), Ticked([Timber(scene), scene.Say.Say("weather.inside-tools")])) { Above = 0.6 },
             new Facts([.. ((string[])["weather.log-covered", "weather.log-rain", "weather.log-uncovered", "weather.log-by"]).Select(k => new Fact(say.Say(k), ""))], Styles.Body) { Above = 4 },
         ];
         return Draft.Flow(new SheetHead("weather-day", say.Say("weather.title")), scene.Portrait, blocks, say);
@@ -108,13 +108,13 @@ internal static class WeatherDaySheet
         yield return Ticks(scene, keys) with { Above = 0.6 };
     }
 
-    /// <summary>What this house has to make and do, whole: what is done is crossed out on the sheet.</summary>
+    /// <summary>What this house has to make and do without a roof, whole: what is done is crossed out on the sheet.</summary>
     private static string Timber(Scene scene)
     {
         var say = scene.Say;
         string One(UnderCoverWork work) => work.Count is { } n ? say.Say("weather.one", ("n", n), ("what", new Message("papers.weather.work-" + work.Key)))
             : say.Say("weather.one-hours", ("what", new Message("papers.weather.work-" + work.Key)), ("hours", Amount.Number(Math.Round(work.Hours ?? 0))));
-        return scene.Set.UnderCover is { Works.Count: > 0 } under ? say.Say("weather.this-house", ("list", string.Join(", ", under.Works.Select(One)))) : say.Say("weather.inside-timber");
+        return scene.Set.UnderCover is { } under && under.Works.Any(w => !w.IsUnderRoof) ? say.Say("weather.this-house", ("list", string.Join(", ", under.Works.Where(w => !w.IsUnderRoof).Select(One)))) : say.Say("weather.inside-timber");
     }
 
     private static Stack Ticks(Scene scene, string[] keys) => Ticked(keys.Select(k => scene.Say.Say(k)));

@@ -17,6 +17,7 @@ internal static class CommandLine
             CheckVerb.Command(terminal),
             FiguresVerb.Command(terminal),
             DaysVerb.Command(terminal),
+            LogVerb.Command(terminal),
             PapersVerb.Command(terminal),
             ExportVerb.Command(terminal),
         };

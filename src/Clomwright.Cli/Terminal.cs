@@ -8,6 +8,9 @@ internal sealed class Terminal(TextWriter results, TextWriter complaints, DateOn
     /// <summary>The day this run is on.</summary>
     public DateOnly Today { get; } = today;
 
+    /// <summary>The moment of it, with the offset of the place.</summary>
+    public DateTimeOffset Now => new(Today.ToDateTime(TimeOnly.FromDateTime(DateTime.Now)), TimeZoneInfo.Local.GetUtcOffset(DateTime.Now));
+
     /// <summary>Results as they are, for other programs.</summary>
     public TextWriter Results { get; } = results;
 

@@ -81,7 +81,7 @@ internal static class DaysChoicesOf
         var weeks = Enumerable.Range(0, Starts).Select(i =>
         {
             var start = asked.Crew.Start.AddDays(7 * WeeksApart * i);
-            var result = Run(asked with { Crew = asked.Crew with { Start = start }, Plaster = null, Seasons = SeasonsOfWeek });
+            var result = Run(asked with { Crew = asked.Crew with { Start = start }, Plaster = null, Log = null, Seasons = SeasonsOfWeek });
             return new StartWeek(start, result.Mark(WorkList.Raise)?.Days ?? result.Finish, result.FrostRisk);
         });
         return new DaysChoices { Seasons = Seasons, Ways = ways.ToSequence(), Weeks = weeks.ToSequence() };

@@ -30,9 +30,11 @@ internal static class DaysOf
         }
 
         var numbers = WorkNumbers.Of(study.House.Assumed);
+        var (record, amounts) = (study.Options.Record, Amounts(study, numbers));
+        crew = crew with { Start = JobLog.StartOf(record, crew) };
         return new DaysQuestion
         {
-            Crew = crew, Amounts = Amounts(study, numbers), Numbers = numbers, Weather = weather, Sectors = [],
+            Crew = crew, Amounts = amounts, Log = JobLog.Of(record, crew, amounts, study.Options.Today ?? DateOnly.MinValue), Numbers = numbers, Weather = weather, Sectors = [],
             Known = study.House.Site.Forecast.Select(d => new ForecastDay(d.Date, 1000 * d.Rain.Metres, d.High.Celsius, d.Low.Celsius) { Wind = d.Wind?.MetresPerSecond, Sun = d.Sun }).ToSequence(),
             Latitude = study.House.Site.Latitude ?? weather.Climate.Latitude, Elevation = study.House.Site.Elevation?.Metres ?? weather.Climate.Elevation,
         };
@@ -74,6 +76,7 @@ internal static class DaysOf
             Cob = Sectors.Cob(geometry),
             SetIn = SetIns.Hours(geometry, numbers),
             Heights = geometry.Lifts.Select(l => (l.Bottom.Metres + l.Top.Metres) / 2).ToSequence(),
+            Rises = geometry.Lifts.Select(l => l.Top.Metres - l.Bottom.Metres).ToSequence(),
             Rest = Ordered.Select(o => new JobAmount(o.Task, Net(o.Order))).Append(new JobAmount("floor", study.Finishes.Floor.Value?.Area ?? 0))
                 .GroupBy(a => a.Key, StringComparer.Ordinal).Select(g => new JobAmount(g.Key, g.Sum(a => a.Amount))).ToSequence(),
             PeopleForPole = study.Roof.Reciprocal.Value?.Poles.Max(pole => pole.People) ?? study.Roof.Plain.Value?.Rafters.Max(rafter => rafter.People) ?? 4,

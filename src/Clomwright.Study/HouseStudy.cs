@@ -271,7 +271,7 @@ public sealed class HouseStudy
         study.House.Crew is not { } crew ? null
         : crew.Begins == WorkBegins.Wall ? crew.Start
         : study.DaysOutline.Value is not { } asked ? null
-        : earlier is { firstLift.IsValueCreated: true } && earlier.DaysOutline.Value is { } before && before.Crew == asked.Crew && before.Amounts == asked.Amounts && earlier.House.Site == study.House.Site && earlier.House.Assumed == study.House.Assumed ? earlier.FirstLift
+        : earlier is { firstLift.IsValueCreated: true } && earlier.DaysOutline.Value is { } before && before.Crew == asked.Crew && before.Amounts == asked.Amounts && before.Log == asked.Log && earlier.House.Site == study.House.Site && earlier.House.Assumed == study.House.Assumed ? earlier.FirstLift
         : Analysis.Days.FirstLift.Of(asked);
 
     /// <summary>As far as the house plans a day: no further.</summary>

@@ -1,3 +1,5 @@
+using Clomwright.Building;
+
 namespace Clomwright.Study;
 
 /// <summary>What a study is asked for.</summary>
@@ -6,4 +8,10 @@ public sealed record StudyOptions(bool Deep = false)
 {
     /// <summary>The quick passes only.</summary>
     public static StudyOptions Quick { get; } = new();
+
+    /// <summary>What was seen on site; the days of the job learn from it.</summary>
+    public SiteRecord Record { get; init; } = SiteRecord.Empty;
+
+    /// <summary>The day it is, on which a forecast that knows what was done begins; null for the day after the last written one.</summary>
+    public DateOnly? Today { get; init; }
 }

@@ -85,6 +85,7 @@ public static class Workbench
         app.Use(Guarded);
         app.MapClient();
         app.MapHouses();
+        app.MapRecords();
         app.MapHub<HouseHub>("/hub");
         await app.StartAsync(cancellation);
 

@@ -59,7 +59,7 @@ public partial class FiguresTests
         Assert.Equal(2, At(json.RootElement, "geometry.piers[0].between").GetArrayLength());
     }
 
-    /// <summary>Every key of the trees of all examples, and of one whose layers nobody knows and whose ground is high, stands in docs/figures.md, and nothing else does.</summary>
+    /// <summary>Every key of the trees of all examples, and of one whose layers nobody knows, whose ground is high and of which a day is written, stands in docs/figures.md, and nothing else does.</summary>
     [Fact]
     public async Task EveryKeyIsDocumented()
     {
@@ -69,6 +69,7 @@ public partial class FiguresTests
         var text = File.ReadAllText(Run.Example("heron-point.house.json"));
         Assert.Contains("\"ordinary-earth\"", text, StringComparison.Ordinal);
         await File.WriteAllTextAsync(unknown, text.Replace("\"ordinary-earth\"", "\"unheard-of-earth\"", StringComparison.Ordinal).Replace("\"grade\": \"-12 in\"", "\"grade\": \"1 ft\"", StringComparison.Ordinal));
+        Assert.Equal(0, (await Run.Of("log", unknown, "--day", "2027-05-19", "--inches", "4")).Code);
         foreach (var example in Run.Examples().Append(unknown))
         {
             // One deep answer shows the keys that only a deep one has.

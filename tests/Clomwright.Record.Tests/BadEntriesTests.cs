@@ -43,7 +43,7 @@ public sealed class BadEntriesTests
             ("notes", Day() with { Notes = new string('n', 2000) }, Day() with { Notes = new string('n', 2001) }), ("notes", Day() with { Notes = "x" }, Day() with { Notes = " " }),
             ("words", Day() with { Done = ["stem"] }, Day() with { Done = ["stem\nbeam"] }), ("too-many", Day() with { Done = [.. Enumerable.Repeat("a", 60)] }, Day() with { Done = [.. Enumerable.Repeat("a", 61)] }),
             ("nothing", new Seen.Day(Date) { Stopped = StoppedBy.Rain }, new Seen.Day(Date)),
-            ("not-yet", Day() with { Date = Date.AddDays(1) }, Day() with { Date = Date.AddDays(2) }), ("long-ago", Day() with { Date = new(2000, 1, 1) }, Day() with { Date = new(1999, 12, 31) }),
+            ("far-ahead", Day() with { Date = Date.AddYears(5) }, Day() with { Date = Date.AddYears(5).AddDays(1) }), ("long-ago", Day() with { Date = new(2000, 1, 1) }, Day() with { Date = new(1999, 12, 31) }),
             ("words", new Seen.Tested(Date, "leak test", "roof", "dry"), new Seen.Tested(Date, "leak test", "roof", "")),
             ("measured", new Seen.AsBuilt(Date, "door", Measured.Width, Length.FromFeet(3)), new Seen.AsBuilt(Date, "door", Measured.Width, Length.FromMillimetres(1_000_001))),
             ("words", new Seen.Delivery(Date, "sand", "4 yd3"), new Seen.Delivery(Date, "", "4 yd3")), ("words", new Seen.Issue(Date, "B", [], "crew"), new Seen.Issue(Date, "B", [], new string('x', 201))),

@@ -39,6 +39,12 @@ public sealed record DaysQuestion
     /// <summary>Days of which somebody has a forecast.</summary>
     public Sequence<ForecastDay> Known { get; init; }
 
+    /// <summary>What was done already, counted from the crew's first day; null before anything is written. Another first day asks for another log.</summary>
+    public JobLog? Log { get; init; }
+
+    /// <summary>Stands in for the small model of drying, for factors on how fast it dries, by quarter and lift; null for the model itself.</summary>
+    internal Func<Func<int, int, double>, IDryingSector[]>? Stand { get; init; }
+
     /// <summary>How many seasons.</summary>
     public int Seasons { get; init; } = 1000;
 
@@ -47,4 +53,7 @@ public sealed record DaysQuestion
 
     /// <summary>Threads to use; the result does not depend on it.</summary>
     public int Threads { get; init; } = 2;
+
+    /// <summary>The quarters of the ring with nothing laid on them, drying so many times as fast as by their model, by quarter and lift.</summary>
+    internal IDryingSector[] Quarters(Func<int, int, double> rate) => Stand?.Invoke(rate) ?? [.. Sectors.Select((model, quarter) => new BaySector(model, lift => rate(quarter, lift)))];
 }

@@ -60,6 +60,9 @@ public sealed record DaysResult
     /// <summary>What nobody gave.</summary>
     public required Sequence<Assumption> Assumptions { get; init; }
 
+    /// <summary>What the site record taught; null before anything is written.</summary>
+    public Learned? Learned { get; init; }
+
     /// <summary>The mark of a key; null where the job has none.</summary>
     public Milestone? Mark(string key) => Milestones.FirstOrDefault(m => m.Key == key);
 }

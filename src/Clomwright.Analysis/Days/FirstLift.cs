@@ -16,6 +16,11 @@ public static class FirstLift
     public static DateOnly? Of(DaysQuestion asked)
     {
         ArgumentNullException.ThrowIfNull(asked);
+        if (asked.Log?.Days.FirstOrDefault(d => d.To > 0) is { } written)
+        {
+            return asked.Crew.Start.AddDays(written.Day);
+        }
+
         if (asked.Crew.Begins == WorkBegins.Wall)
         {
             return asked.Crew.Start;
@@ -27,8 +32,9 @@ public static class FirstLift
         var tasks = whole.Tasks.Select((t, i) => i <= stem ? t : t with { Hours = 0, RestDays = 0, Waits = WaitsFor.Nothing, After = [] }).ToSequence();
         var plan = whole with { Tasks = tasks, Amounts = whole.Amounts with { Cob = [[1e-6]], SetIn = [[0.0]], Heights = [0.5] } };
         var weather = new SeasonWeather(DailyTable.Of(asked.Weather.Climate), asked.Latitude * Math.PI / 180, new Philox(asked.Seed));
+        var draws = new SeasonDraws(asked, Beliefs.Before(asked.Numbers));
         var days = Enumerable.Range(0, Seasons)
-            .Select(season => new SeasonRun(plan, FromDrying.Draw(asked, season), [new Firm()]).Run(Looked, weather.From(season, asked.Crew.Start, asked.Known), (_, _) => default).LiftDone[0])
+            .Select(season => new SeasonRun(plan, draws.Of(season).Draw, [new Firm()]).Run(Looked, weather.From(season, asked.Crew.Start, asked.Known), (_, _) => default).LiftDone[0])
             .Select(day => day < 0 ? int.MaxValue : day).Order().ToArray();
         return days[Seasons / 2 - 1] is var half && half < int.MaxValue ? asked.Crew.Start.AddDays(half) : null;
     }
@@ -36,7 +42,7 @@ public static class FirstLift
     /// <summary>Cob that nobody waits for.</summary>
     private sealed class Firm : IDryingSector
     {
-        public bool IsFirm => true;
+        public double? FirmAfter => 0;
 
         public bool CarriesRoof => true;
 

@@ -13,28 +13,36 @@ public static class FromDrying
     public const int Looked = 900;
 
     private const double DayOfPace = 7;
-    private const ulong CrewStreams = 1UL << 40, DayPlaces = 1000;
 
     /// <summary>Many seasons, and what they have in common.</summary>
     /// <exception cref="OperationCanceledException">The one who waited gave up.</exception>
     public static DaysResult Of(DaysQuestion asked, Watch? watch = null)
     {
         ArgumentNullException.ThrowIfNull(asked);
+        var (plan, believed, outcomes) = Drawn(asked, watch);
+        return Told(asked, plan, believed, outcomes);
+    }
+
+    /// <summary>The seasons themselves.</summary>
+    internal static (SeasonPlan Plan, Beliefs Believed, SeasonOutcome[] Outcomes) Drawn(DaysQuestion asked, Watch? watch = null)
+    {
         var plan = PlanOf(asked);
         var weather = new SeasonWeather(DailyTable.Of(asked.Weather.Climate), asked.Latitude * Math.PI / 180, new Philox(asked.Seed));
+        var known = asked.Log is { } log ? log.Weather.Concat(asked.Known).ToSequence() : asked.Known;
+        var draws = new SeasonDraws(asked, Beliefs.After(plan, asked.Numbers, () => asked.Quarters((_, _) => 1), season => Around(asked, weather, known, season)));
         var outcomes = new SeasonOutcome[asked.Seasons];
         var done = 0;
         var options = new ParallelOptions { MaxDegreeOfParallelism = asked.Threads, CancellationToken = watch?.Cancelled ?? CancellationToken.None };
         Parallel.For(0, asked.Seasons, options, season =>
         {
-            outcomes[season] = Season(asked, plan, weather, season);
+            outcomes[season] = Season(asked, plan, draws, weather, known, season);
             var count = Interlocked.Increment(ref done);
             if (count % 20 == 0)
             {
                 watch?.Tell?.Invoke((double)count / asked.Seasons);
             }
         });
-        return Told(asked, plan, outcomes);
+        return (plan, draws.Believed, outcomes);
     }
 
     /// <summary>What every season has in common.</summary>
@@ -52,31 +60,28 @@ public static class FromDrying
         ColdStops = asked.Numbers["work-cold-stops"],
         Tarps = asked.Tarps,
         Away = AwayOf(asked.Crew),
+        Log = asked.Log,
     };
 
     private static Sequence<int> AwayOf(Crew crew) => crew.Members.All(m => m.Away.Count == 0) ? []
         : Enumerable.Range(0, Looked).Select(d => crew.Members.Count(m => m.Away.Contains(crew.Start.AddDays(d)))).ToSequence();
 
-    private static SeasonOutcome Season(DaysQuestion asked, SeasonPlan plan, SeasonWeather weather, int season)
+    private static SeasonOutcome Season(DaysQuestion asked, SeasonPlan plan, SeasonDraws draws, SeasonWeather weather, Sequence<ForecastDay> known, int season)
     {
         var start = asked.Crew.Start;
-        return new SeasonRun(plan, Draw(asked, season), [.. asked.Sectors.Select(model => new BaySector(model))]).Run(
-            Looked, weather.From(season, start, asked.Known), (d, day) => DayWeather.Of(start.AddDays(d), day, weather.Latitude, asked.Elevation));
+        var (draw, rate) = draws.Of(season);
+        return new SeasonRun(plan, draw, asked.Quarters(rate)).Run(
+            Looked, weather.From(season, start, known), (d, day) => DayWeather.Of(start.AddDays(d), day, weather.Latitude, asked.Elevation));
     }
 
-    /// <summary>What a season draws beside its weather: factors by which paces differ, lognormal and with a middle of 1.</summary>
-    internal static SeasonDraw Draw(DaysQuestion asked, int season)
+    /// <summary>What a wall feels of the days of a season, each asked for once and in order.</summary>
+    private static Func<int, BayDay> Around(DaysQuestion asked, SeasonWeather weather, Sequence<ForecastDay> known, int season)
     {
-        var draws = new Philox(asked.Seed);
-        var stream = CrewStreams + (ulong)season;
-        double Factor(string spread, ulong place) => Math.Exp(asked.Numbers[spread] * draws.Normal(stream, place));
-        int? plaster = asked.Plaster is { Low: { } low, High: { } high }
-            // Fast and slow hold nine seasons of ten between them: 1.645 deviations to each side.
-            ? (int)Math.Ceiling(Math.Exp((Math.Log(low) + Math.Log(high)) / 2 + (Math.Log(high) - Math.Log(low)) / (2 * 1.645) * draws.Normal(stream, 1))) : null;
-        return new(Factor("work-cob-spread", 0), task => Factor("work-task-spread", 2 + (ulong)task), day => Factor("work-day-spread", DayPlaces + (ulong)day), plaster);
+        var next = weather.From(season, asked.Crew.Start, known);
+        return day => DayWeather.Of(asked.Crew.Start.AddDays(day), next(), weather.Latitude, asked.Elevation);
     }
 
-    private static DaysResult Told(DaysQuestion asked, SeasonPlan plan, SeasonOutcome[] outcomes)
+    private static DaysResult Told(DaysQuestion asked, SeasonPlan plan, Beliefs believed, SeasonOutcome[] outcomes)
     {
         var lifts = asked.Amounts.Cob.Count;
         var plastered = asked.Plaster is { Low: not null, High: not null };
@@ -85,8 +90,7 @@ public static class FromDrying
         Milestone[] top = lifts > 0 ? [new(DaysResult.WallTop, Band(outcomes.Select(o => o.LiftDone[lifts - 1])))] : [];
         var before = plan.Tasks.Select(t => t.Key).TakeWhile(key => key != WorkList.Beam).ToHashSet(StringComparer.Ordinal);
         var ordered = marks.Where(m => before.Contains(m.Key)).Concat(top).Concat(marks.Where(m => !before.Contains(m.Key))).ToSequence();
-        var last = plan.Tasks.Select((task, i) => (task, i)).Where(t => t.task.Hours > 0 && (plastered || t.task.Waits != WaitsFor.DryWall)).Select(t => t.i).ToArray();
-        var finish = Band(outcomes.Select(o => last.Select(i => o.TaskDone[i]).Append(lifts > 0 ? o.LiftDone[lifts - 1] : 0) is var all && all.Any(d => d < 0) ? -1 : all.Max()));
+        var finish = Band(Finishes(asked, plan, outcomes));
         return new()
         {
             Start = asked.Crew.Start,
@@ -101,7 +105,17 @@ public static class FromDrying
             Tasks = plan.Tasks.Where(t => t.Hours > 0).ToSequence(),
             CobHours = asked.Amounts.Cob.Select((lift, l) => lift.Sum() / plan.Pace(int.MaxValue, asked.Amounts.Heights[l]) + asked.Amounts.SetIn[l].Sum()).Sum(),
             Assumptions = asked.Numbers.Assumptions,
+            Learned = asked.Log is { } log ? LearnedFrom.Of(asked, log, believed) : null,
         };
+    }
+
+    /// <summary>Day on which each season's job is done, what waits for plaster left out where nobody knows when that may be; -1 where it is not.</summary>
+    internal static IEnumerable<int> Finishes(DaysQuestion asked, SeasonPlan plan, IEnumerable<SeasonOutcome> outcomes)
+    {
+        var plastered = asked.Plaster is { Low: not null, High: not null };
+        var last = plan.Tasks.Select((task, i) => (task, i)).Where(t => t.task.Hours > 0 && (plastered || t.task.Waits != WaitsFor.DryWall)).Select(t => t.i).ToArray();
+        var lifts = asked.Amounts.Cob.Count;
+        return outcomes.Select(o => last.Select(i => o.TaskDone[i]).Append(lifts > 0 ? o.LiftDone[lifts - 1] : 0) is var all && all.Any(d => d < 0) ? -1 : all.Max());
     }
 
     /// <summary>Days that a share of the seasons do not pass; seasons that never came to it are the longest.</summary>

@@ -14,6 +14,9 @@ public sealed record JobAmounts
     /// <summary>Height of the middle of each lift above the finished floor, m.</summary>
     public required Sequence<double> Heights { get; init; }
 
+    /// <summary>Height of each lift, m.</summary>
+    public Sequence<double> Rises { get; init; }
+
     /// <summary>Of the rest: amounts by the key of their task (<see cref="WorkList"/>), m3, m2, m or pieces.</summary>
     public required Sequence<JobAmount> Rest { get; init; }
 

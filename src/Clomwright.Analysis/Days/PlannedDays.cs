@@ -6,7 +6,7 @@ namespace Clomwright.Analysis.Days;
 /// <summary>The job day by day if nothing is lost: every pace as likely as not, mean weather without rain but for the days of which somebody has a forecast. Earlier than the middle of the forecast; it says what a day is for, not when it comes.</summary>
 public static class PlannedDays
 {
-    /// <summary>Every work day until the job is done, or as far as it is looked at.</summary>
+    /// <summary>Every work day still to come until the job is done, or as far as it is looked at.</summary>
     public static PlannedDaysResult Of(DaysQuestion asked)
     {
         ArgumentNullException.ThrowIfNull(asked);
@@ -23,10 +23,10 @@ public static class PlannedDays
 
         int? plaster = asked.Plaster is { Low: { } low, High: { } high } ? (int)Math.Ceiling(Math.Sqrt(low * high)) : null;
         var latitude = asked.Latitude * Math.PI / 180;
-        var outcome = new SeasonRun(plan, new SeasonDraw(1, _ => 1, _ => 1, plaster), [.. asked.Sectors.Select(model => new BaySector(model))], notes.Add).Run(
+        var outcome = new SeasonRun(plan, new SeasonDraw(1, _ => 1, _ => 1, plaster), asked.Quarters((_, _) => 1), notes.Add).Run(
             FromDrying.Looked, Next, (d, day) => DayWeather.Of(start.AddDays(d), day, latitude, asked.Elevation));
         var last = notes.Count == 0 ? -1 : notes[^1].Day;
-        return new(Enumerable.Range(0, last + 1).Where(d => plan.IsWorkDay(start.AddDays(d))).Select(Day).ToSequence());
+        return new(Enumerable.Range(0, last + 1).Where(d => d >= (plan.Log?.Today ?? 0) && plan.IsWorkDay(start.AddDays(d))).Select(Day).ToSequence());
 
         PlannedDay Day(int d)
         {

@@ -44,6 +44,8 @@ internal sealed record SeasonPlan
 
     /// <summary>Who is there on a day, by its number from 0.</summary>
     public int PeopleOn(int day) => Math.Max(0, Crew.People - (day < Away.Count ? Away[day] : 0));
+    /// <summary>What was done already; null before anything is written.</summary>
+    public JobLog? Log { get; init; }
 
     /// <summary>Whether a day is one of work.</summary>
     public bool IsWorkDay(DateOnly date) => ((int)date.DayOfWeek + 6) % 7 < Crew.DaysPerWeek;
@@ -58,4 +60,8 @@ internal sealed record SeasonPlan
 /// <param name="Tasks">On the pace of every task.</param>
 /// <param name="OfDay">On the pace of a day, by its number from 0.</param>
 /// <param name="PlasterAfter">Days from the last lift to a wall dry enough for plaster; null where nobody knows.</param>
-internal sealed record SeasonDraw(double Cob, Func<int, double> Tasks, Func<int, double> OfDay, int? PlasterAfter);
+internal sealed record SeasonDraw(double Cob, Func<int, double> Tasks, Func<int, double> OfDay, int? PlasterAfter)
+{
+    /// <summary>On the pace of the cob above the shoulder.</summary>
+    public double Above { get; init; } = 1;
+}

@@ -36,10 +36,11 @@ internal sealed class SeasonOutcome(int lifts, int tasks)
 /// <param name="Day">From the first, 0.</param>
 /// <param name="Task">Its key; <c>cob</c> for the wall itself.</param>
 /// <param name="Hours">Of one person.</param>
-internal readonly record struct WorkDone(int Day, string Task, double Hours);
+/// <param name="Cob">Cob laid, m3.</param>
+internal readonly record struct WorkDone(int Day, string Task, double Hours, double Cob = 0);
 
 /// <summary>One season, day by day: weather, drying, people and tasks together.</summary>
-internal sealed class SeasonRun
+internal sealed partial class SeasonRun
 {
     private const int YoungDays = 7;
     private readonly SeasonPlan plan;
@@ -72,6 +73,7 @@ internal sealed class SeasonRun
         cobLeft = [.. Enumerable.Range(0, sectors.Length).Select(s => Cob(0, s))];
         setLeft = [.. Enumerable.Range(0, sectors.Length).Select(s => SetIn(0, s))];
         outcome = new(Lifts, tasks.Count);
+        TakeOff();
     }
 
     private int Lifts => plan.Amounts.Cob.Count;
@@ -92,7 +94,15 @@ internal sealed class SeasonRun
                 Dry(around(day, weather));
             }
 
-            Work(day, weather);
+            if (day < today)
+            {
+                Past(day);
+            }
+            else
+            {
+                Work(day, weather);
+            }
+
             Frost(day, weather);
         }
 
@@ -224,7 +234,7 @@ internal sealed class SeasonRun
     /// <summary>Lays cob for a day, the lowest sectors first; the hours that it took.</summary>
     private double Lay(int day, double hours)
     {
-        var (taken, lift) = (0.0, lifts.Min());
+        var (taken, laid, lift) = (0.0, 0.0, lifts.Min());
         var pace = draw.Cob * draw.OfDay(day);
         Span<bool> closed = stackalloc bool[sectors.Length];
         while (taken < hours - 1e-9 && Next(closed) is >= 0 and var s)
@@ -232,20 +242,13 @@ internal sealed class SeasonRun
             var at = lifts[s];
             var sets = Math.Min(hours - taken, setLeft[s]);
             (setLeft[s], taken) = (setLeft[s] - sets, taken + sets);
-            var each = plan.Pace(cobDays, plan.Amounts.Heights[at]) * pace;
+            var each = plan.Pace(cobDays, plan.Amounts.Heights[at]) * pace * (plan.Amounts.Heights[at] > plan.Shoulder ? draw.Above : 1);
             var cob = Math.Min(cobLeft[s], (hours - taken) * each);
-            (cobLeft[s], taken) = (cobLeft[s] - cob, taken + cob / each);
+            (cobLeft[s], taken, laid) = (cobLeft[s] - cob, taken + cob / each, laid + cob);
             if (cobLeft[s] <= 1e-9 && setLeft[s] <= 1e-9)
             {
                 closed[s] = true;
-                sectors[s].Lay();
-                lifts[s]++;
-                lastLaid = day;
-                (cobLeft[s], setLeft[s]) = at + 1 < Lifts ? (Cob(at + 1, s), SetIn(at + 1, s)) : (0, 0);
-                if (lifts.Min() > at)
-                {
-                    outcome.LiftDone[at] = day;
-                }
+                CloseSector(s, day);
             }
         }
 
@@ -253,7 +256,7 @@ internal sealed class SeasonRun
         {
             cobDays++;
             outcome.LiftWorked[lift]++;
-            note?.Invoke(new WorkDone(day, "cob", taken));
+            note?.Invoke(new WorkDone(day, "cob", taken, laid));
         }
 
         if (taken < hours / 2 && !WallDone)
@@ -262,6 +265,20 @@ internal sealed class SeasonRun
         }
 
         return taken;
+    }
+
+    /// <summary>A lift is laid on a sector.</summary>
+    private void CloseSector(int s, int day)
+    {
+        var at = lifts[s];
+        sectors[s].Lay();
+        lifts[s]++;
+        lastLaid = day;
+        (cobLeft[s], setLeft[s]) = at + 1 < Lifts ? (Cob(at + 1, s), SetIn(at + 1, s)) : (0, 0);
+        if (lifts.Min() > at)
+        {
+            outcome.LiftDone[at] = day;
+        }
     }
 
     /// <summary>The lowest sector that may be worked on, none that was closed today and none a lift above another; -1 where there is none.</summary>

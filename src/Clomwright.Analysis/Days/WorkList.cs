@@ -18,6 +18,9 @@ public static class WorkList
     /// <summary>The first task after the cob.</summary>
     public const string Beam = "beam";
 
+    /// <summary>Every task there can be, in order.</summary>
+    public static Sequence<string> Keys { get; } = ["trench", "rubble", Stem, "poles", Beam, Raise, "deck", "membrane", "soil", "floor", "plaster"];
+
     /// <summary>The tasks with anything to do.</summary>
     /// <param name="amounts">How much there is.</param>
     /// <param name="numbers">How fast people work.</param>

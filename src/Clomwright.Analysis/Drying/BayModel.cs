@@ -70,7 +70,8 @@ public sealed class BayModel
     public static Band Band(double days) => new(Math.Max(0, LowShare * days - LowDays), HighShare * days + HighDays);
 
     /// <summary>An empty bay at the start of a season.</summary>
-    public BayWall Start() => new(this);
+    /// <param name="rate">How many times as fast as by its numbers water moves in a lift and leaves it, by the lift from 0; above 0. Null for once.</param>
+    public BayWall Start(Func<int, double>? rate = null) => new(this, rate);
 
     /// <summary>A bay of a house, fitted to the full model through the mean days of a month.</summary>
     /// <param name="numbers">What is assumed.</param>

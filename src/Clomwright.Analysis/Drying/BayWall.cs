@@ -18,12 +18,14 @@ public sealed class BayWall
     private readonly double[] state, shares, skinFirst, heights, means, potentials;
     private readonly double[] lower, diagonal, upper, right;
     private readonly double full;
+    private readonly double[] rates;
     private double crust;
     private double age;
 
-    internal BayWall(BayModel model)
+    internal BayWall(BayModel model, Func<int, double>? rate)
     {
         this.model = model;
+        rates = [.. Enumerable.Range(0, model.Heights.Length).Select(lift => rate?.Invoke(lift) ?? 1)];
         nodes = model.Shares.Length;
         var rows = RowsInLift * model.Heights.Length;
         (state, means, potentials, heights) = (new double[rows * nodes], new double[rows], new double[rows * nodes], new double[rows]);
@@ -111,13 +113,13 @@ public sealed class BayWall
                 // Only the young change within a day.
                 if (lift == Lifts - 1 || s == steps - 1)
                 {
-                    var span = lift == Lifts - 1 ? Day / steps : Day;
+                    var span = rates[lift] * (lift == Lifts - 1 ? Day / steps : Day);
                     Row(RowsInLift * lift, span, condition, lift);
                     Row(RowsInLift * lift + 1, span, condition, lift);
                 }
             }
 
-            Upward(Day / steps, condition);
+            Upward(rates[Lifts - 1] * Day / steps, condition);
             age += 1.0 / steps;
             if (FirmAfter is null && Ready() is >= 1 and var now)
             {

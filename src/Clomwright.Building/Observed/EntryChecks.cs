@@ -6,7 +6,7 @@ namespace Clomwright.Building;
 internal static class EntryChecks
 {
     private const int IdMost = 40, AuthorMost = 80, WordsMost = 200, NotesMost = 2000, ListMost = 60;
-    private const int PeopleMost = 500, LiftMost = 60;
+    private const int YearsAhead = 5, PeopleMost = 500, LiftMost = 60;
     private const double HoursMost = 24, BatchesMost = 2000, RainMostMetres = 1, TemperatureMost = 60;
     private static readonly Length RaisedMost = Length.FromFeet(6);
     private static readonly DateOnly Earliest = new(2000, 1, 1);
@@ -46,10 +46,10 @@ internal static class EntryChecks
             : null;
     }
 
-    /// <summary>A day more than the clock says: whoever writes may live east of it.</summary>
+    /// <summary>A machine on site may have a clock that is wrong, and must still take the log: only years ahead are refused. The one who takes the entry says when its day has not come.</summary>
     private static Message? OfDate(SiteEntry entry) => entry.What.On is not { } date ? null
         : date < Earliest ? Message.Of("building.record.long-ago", ("date", date))
-        : date > DateOnly.FromDateTime(entry.Moment.DateTime).AddDays(1) ? Message.Of("building.record.not-yet", ("date", date))
+        : date > DateOnly.FromDateTime(entry.Moment.DateTime).AddYears(YearsAhead) ? Message.Of("building.record.far-ahead", ("date", date))
         : null;
 
     private static Message? OfDay(Seen.Day day)

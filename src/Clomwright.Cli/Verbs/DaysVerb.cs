@@ -9,16 +9,17 @@ namespace Clomwright.Cli.Verbs;
 /// <summary><c>clom days FILE</c>: when the job would be done, as a table that a terminal 80 wide can show.</summary>
 internal static class DaysVerb
 {
-    private const int Name = 22, Date = 15;
+    private const int Name = 22, Date = 14;
 
     public static Command Command(Terminal terminal)
     {
         var file = new Argument<string>("FILE") { Description = CommandLine.Say("cli.file") };
         var choices = new Option<bool>("--choices") { Description = CommandLine.Say("cli.days.choices") };
-        var command = new Command("days", CommandLine.Say("cli.days")) { file, choices };
+        var today = new Option<DateOnly?>("--today") { Description = CommandLine.Say("cli.days.on") };
+        var command = new Command("days", CommandLine.Say("cli.days")) { file, choices, today };
         command.SetAction(async (parsed, stop) =>
         {
-            if (HouseInput.Study(parsed.GetValue(file)!, StudyOptions.Quick, terminal) is not { } study)
+            if (RecordInput.Study(parsed.GetValue(file)!, parsed.GetValue(today), terminal) is not { } study)
             {
                 return ExitCode.WrongInput;
             }
@@ -44,7 +45,21 @@ internal static class DaysVerb
         string Say(Message message) => Phrasebook.English.Say(message, units);
         var crew = study.House.Crew!;
         terminal.Say(Message.Of("cli.days.head", ("name", study.House.Name), ("people", crew.People), ("hours", Amount.Number(crew.HoursPerDay)), ("days", crew.DaysPerWeek), ("start", crew.Start)), units);
-        terminal.Say(Message.Of("cli.days.seasons", ("n", forecast.Seasons)), units);
+        if (forecast.Learned is { } learned)
+        {
+            terminal.Say(Message.Of("cli.days.learned", ("n", learned.Days), ("last", learned.LastDay), ("share", new Amount(Math.Round(learned.CobLaid, 2), Dimension.Fraction))), units);
+            terminal.Say(Message.Of("cli.days.learned-seasons", ("from", learned.From), ("seasons", forecast.Seasons)), units);
+            terminal.Results.WriteLine();
+            Row(Say(new Message("cli.days.learned-head")), Say(new Message("cli.days.learned-now")), Say(new Message("cli.days.learned-likely")), Say(new Message("cli.days.learned-before")), Say(new Message("cli.days.learned-from")));
+            Factor("cli.days.learned-pace", learned.Pace, "cli.days.from-days");
+            Factor("cli.days.learned-drying", learned.Drying, "cli.days.from-lifts");
+            Factor("cli.days.learned-tasks", learned.Tasks, "cli.days.from-tasks");
+        }
+        else
+        {
+            terminal.Say(Message.Of("cli.days.seasons", ("n", forecast.Seasons)), units);
+        }
+
         terminal.Results.WriteLine();
         Row("", Say(new Message("cli.days.p10")), Say(new Message("cli.days.p50")), Say(new Message("cli.days.p90")), Say(new Message("cli.days.waits")));
         var stem = forecast.Milestones.TakeWhile(m => m.Key != DaysResult.WallTop).ToList();
@@ -85,9 +100,14 @@ internal static class DaysVerb
         void Week(StartWeek? week, string key, string none) => terminal.Say(week is null ? new Message(none) : Message.Of(
             key, ("start", week.Start), ("days", week.Roof.P90 is { } after ? new Amount(after, Dimension.Days) : new Message("cli.days.later")), ("share", new Amount(week.FrostRisk, Dimension.Fraction))), units);
 
+        void Factor(string name, LearnedFactor factor, string from) => Row(
+            Say(new Message(name)), Of(factor.Middle), $"{Of(factor.Low)}-{Of(factor.High)}", $"{Of(factor.LowBefore)}-{Of(factor.HighBefore)}", Say(Message.Of(from, ("n", factor.Readings))));
+
         void Mark(Milestone mark) => Band(Say(new Message($"analysis.task.{mark.Key}")), mark.Days, "");
 
         void Band(string name, DayBand band, string note) => Row(name, On(band.P10), On(band.P50), On(band.P90), note);
+
+        static string Of(double factor) => factor.ToString("0.00", CultureInfo.InvariantCulture);
 
         string On(int? day) => day is { } d ? forecast.Start.AddDays(d).ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) : Say(new Message("cli.days.later"));
 

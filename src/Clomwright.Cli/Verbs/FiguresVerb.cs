@@ -14,7 +14,7 @@ internal static class FiguresVerb
         var command = new Command("figures", CommandLine.Say("cli.figures")) { file, json, deep };
         command.SetAction(async (parsed, stop) =>
         {
-            if (HouseInput.Study(parsed.GetValue(file)!, new StudyOptions(parsed.GetValue(deep)), terminal) is not { } study)
+            if (RecordInput.Study(parsed.GetValue(file)!, null, terminal, parsed.GetValue(deep)) is not { } study)
             {
                 return ExitCode.WrongInput;
             }

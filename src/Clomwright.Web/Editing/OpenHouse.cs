@@ -64,6 +64,9 @@ internal sealed class OpenHouse
         }
     }
 
+    /// <summary>Where its file is.</summary>
+    public string FilePath => file.Path;
+
     /// <summary>The papers of the house as it is now; the same book until something changes.</summary>
     /// <param name="paper">Which paper; null takes the usual one for the house's units.</param>
     public HousePapers Papers(PaperSize? paper)

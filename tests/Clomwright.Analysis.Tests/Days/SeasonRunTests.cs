@@ -20,7 +20,9 @@ public sealed class SeasonRunTests
 
         public int Lifts { get; private set; }
 
-        public bool IsFirm => days >= firmAfter;
+        public double? FirmAfter => days >= firmAfter ? firmAfter : null;
+
+        public bool IsFirm => FirmAfter is not null;
 
         public bool CarriesRoof => days >= strongAfter;
 
@@ -91,6 +93,55 @@ public sealed class SeasonRunTests
         Assert.Equal(21, Done(plan, outcome, "floor"));
         // Plaster: dry 30 days after day 11, day 41, a Sunday; 24 m2 x 40 min = 16 h on day 42.
         Assert.Equal(42, Done(plan, outcome, "plaster"));
+    }
+
+    /// <summary>
+    /// Analytic: the first days of the house worked by hand, written down as they were to happen, change nothing of what follows; 24 of 40 hours of the first lift on day 7, 4 of them for the frame: 2.0 of 3.6 m3.
+    /// </summary>
+    [Fact]
+    public void A_log_of_what_was_planned_changes_nothing()
+    {
+        LoggedDay Day(int day, double from, double to, params string[] done) => new(day, from, to, 4, 6, false, StoppedBy.Evening, [.. done]);
+        var plan = Small() with
+        {
+            Log = new JobLog { Days = [Day(0, 0, 0, "trench"), Day(1, 0, 0, "rubble", "poles"), Day(2, 0, 0, "stem"), Day(7, 0, 2.0 / 3.6), Day(8, 2.0 / 3.6, 1)], Today = 9 },
+        };
+        var (planned, logged) = (Run(Small(), _ => Fair), Run(plan, _ => Fair));
+        Assert.Equal(planned.TaskDone, logged.TaskDone);
+        Assert.Equal(planned.LiftDone, logged.LiftDone);
+        Assert.Equal(planned.LiftWorked, logged.LiftWorked);
+    }
+
+    /// <summary>Analytic: what nobody wrote is implied: cob on day 3 says that stem, rubble and trench were done; poles raised say that the wall, the beam and the peeled poles were. From then on deck and skin as worked by hand.</summary>
+    [Fact]
+    public void What_was_not_written_is_implied()
+    {
+        var plan = Small() with { Log = new JobLog { Days = [new(3, 0, 0.5, 4, 6, false, StoppedBy.Wall, []), new(16, 0.5, 0.5, 4, 6, false, StoppedBy.Evening, ["raise"])], Today = 17 } };
+        // Whoever built it laid on cob that this sector would have refused: firm at once.
+        var outcome = Run(plan, _ => Fair, firm: 0);
+        Assert.Equal([2, 2, 2], new[] { "trench", "rubble", "stem" }.Select(key => Done(plan, outcome, key)));
+        Assert.Equal([16, 16, 16], new[] { "beam", "poles", "raise" }.Select(key => Done(plan, outcome, key)));
+        Assert.Equal([16, 16], outcome.LiftDone);
+        Assert.Equal((17, 18), (Done(plan, outcome, "deck"), Done(plan, outcome, "membrane")));
+    }
+
+    /// <summary>Analytic: inches of ring become lifts, across a lift's end, back to it where a lift is named, and no further than the wall; the two numbers of a day are apart from its state.</summary>
+    [Fact]
+    public void Inches_of_ring_become_lifts()
+    {
+        var amounts = Small().Amounts with { Rises = [0.3, 0.6] };
+        var crew = Small().Crew;
+        SiteRecord With(params Seen.Day[] days) => days.Aggregate(SiteRecord.Empty, (r, d) => r.With(new SiteEntry($"day-{d.Date.DayNumber}", default(DateTimeOffset).AddYears(2030), "x", d)).Record!);
+        Seen.Day Day(int day, int millimetres, int? lift = null) => new(crew.Start.AddDays(day)) { Raised = Length.FromMillimetres(millimetres), Lift = lift };
+        var log = JobLog.Of(With(Day(7, 150), Day(8, 300), Day(9, 60, 2), Day(10, 1800)), crew, amounts, crew.Start)!;
+        // 150 of 300; 150 more and 150 of 600; 60 more; then the wall's top.
+        Assert.Equal([0.5, 1.25, 1.35, 2], log.Days.Select(d => Math.Round(d.To, 9)));
+        Assert.Equal(11, log.Today);
+        var named = JobLog.Of(With(Day(7, 60, 2)), crew, amounts, crew.Start.AddDays(20))!;
+        Assert.Equal((1.0, 20), (named.Days[0].To, named.Today));
+        Assert.Equal(0.8, named.Days[0].From, 9);
+        Assert.Null(JobLog.Of(SiteRecord.Empty, crew, amounts, crew.Start));
+        Assert.Equal(crew.Start.AddDays(-3), JobLog.StartOf(With(Day(-3, 60)), crew));
     }
 
     /// <summary>Analytic: rain on day 7 moves the cob by a day and is counted; under tarps on frames it does not. Cold moves it too, tarps or not.</summary>

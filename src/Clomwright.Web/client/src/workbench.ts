@@ -5,10 +5,12 @@ import type { ChoicesAnswer, DaysAnswer } from './days-scene';
 import { daysPage, type DaysBench } from './pages/days';
 import { earthPage, type EarthBench } from './pages/earth';
 import { papersPage } from './pages/papers';
+import './pages/record';
 import { roofPage, type RoofBench } from './pages/roof';
 import { sheetsPage } from './pages/sheets';
 import { startPage } from './pages/start';
 import { wallPage, type WallBench, type WallSheet } from './pages/wall';
+import type { RecordScene } from './record-scene';
 import { followLinks, papersAddress, placeOf, type Place } from './places';
 import type { Change, Face, HouseAnswer, HouseCard, HouseState, PapersState, Sight } from './scene';
 import type { FallAnswer, StressAnswer, StressPicture } from './stress-scene';
@@ -27,6 +29,7 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
     houses: { state: true },
     state: { state: true },
     papers: { state: true },
+    record: { state: true },
     trouble: { state: true },
     nearness: { state: true },
     chosen: { state: true },
@@ -51,6 +54,7 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
   declare houses: Houses | null;
   declare state: HouseState | undefined;
   declare papers: PapersState | null;
+  declare record: RecordScene | null;
   declare trouble: string | null;
   declare face: Face;
   declare nearness: Nearness;
@@ -95,7 +99,7 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
   constructor() {
     super();
     this.place = placeOf(location);
-    this.houses = this.papers = this.trouble = this.chosen = this.pointed = null;
+    this.houses = this.papers = this.record = this.trouble = this.chosen = this.pointed = null;
     this.face = 'inside';
     this.nearness = 'whole';
     this.settled = true;
@@ -156,6 +160,8 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
         return this.state?.days && this.state.scene ? daysPage(this, this.state, this.state.scene, this.state.days) : this.waitPage();
       case 'papers':
         return this.papers === null ? this.waitPage() : papersPage(this.place.house, this.papers);
+      case 'record':
+        return this.record === null ? this.waitPage() : html`<record-page .house=${this.place.house} .scene=${this.record}></record-page>`;
       case 'sheet':
       case 'print': {
         const whenThere = this.place.page === 'print' ? () => void document.fonts.ready.then(() => print()) : () => {};
@@ -284,7 +290,7 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
   private go(): void {
     this.place = placeOf(location);
     this.trouble = null;
-    this.papers = null;
+    this.papers = this.record = null;
     const house = this.place.page === 'start' ? '' : this.place.house;
     if (this.sight === null || house !== this.lineFor) this.hangUp();
     switch (this.place.page) {
@@ -298,6 +304,12 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
       case 'earth':
       case 'days':
         this.ring(house, this.sight ?? this.face);
+        break;
+      case 'record':
+        void this.fetched<RecordScene>(`/api/houses/${encodeURIComponent(house)}/record`, (record) => {
+          this.record = record;
+          document.title = say('web.title.record', { name: record.name });
+        });
         break;
       default:
         void this.fetched<PapersState>(papersAddress(house, '', this.place.paper), (papers) => {

@@ -1,0 +1,82 @@
+using Clomwright.Record;
+using static Microsoft.Playwright.Assertions;
+
+namespace Clomwright.Web.Tests.Page;
+
+/// <summary>Days written on the real page, in a real browser. Rank: by hand.</summary>
+[Collection(nameof(Chromium))]
+public sealed class RecordTests(Chromium chromium)
+{
+    /// <summary>The record page, ready to be written on.</summary>
+    public static async Task<OpenPage> AtRecord(Chromium chromium, int width = 1366, int height = 768)
+    {
+        var open = await OpenPage.At(chromium, $"/record/{HouseFolderCopy.Key}", width, height);
+        await open.Page.Locator("form.a-day").WaitForAsync();
+        return open;
+    }
+
+    private static string RecordOf(OpenPage open) => SqliteRecord.Beside(open.HouseFile);
+
+    [Fact]
+    public async Task TwoNumbers_AreWritten_AreThereAfterReloading_AndTheHouseFileIsAsItWas()
+    {
+        await using var open = await AtRecord(chromium);
+        var page = open.Page;
+        var house = await File.ReadAllBytesAsync(open.HouseFile);
+        await Expect(page.Locator(".days .none")).ToBeVisibleAsync();
+        await page.Locator("[name=date]").FillAsync("2026-06-08");
+        await page.Locator("[name=raised]").FillAsync("9");
+        await page.Locator("[name=batches]").FillAsync("14");
+        await page.Locator("[name=batches]").PressAsync("Enter");
+        await Expect(page.Locator("[data-day='2026-06-08']")).ToContainTextAsync("14 batches");
+        await Expect(page.Locator(".told")).ToHaveTextAsync("8 June 2026 is written.");
+        await Expect(page.Locator("[name=raised]")).ToHaveValueAsync("");
+        await page.ReloadAsync();
+        await Expect(page.Locator("[data-day='2026-06-08']")).ToContainTextAsync("ring up 9 in");
+        Assert.Equal(house, await File.ReadAllBytesAsync(open.HouseFile));
+        Assert.Single(new SqliteRecord(RecordOf(open)).Read().Record.Entries);
+        Assert.Empty(open.Complaints);
+    }
+
+    [Fact]
+    public async Task ADay_IsCorrected_AndTheEarlierEntryIsKept_AndStruckOut()
+    {
+        await using var open = await AtRecord(chromium);
+        var page = open.Page;
+        await page.Locator("[name=date]").FillAsync("2026-06-08");
+        await page.Locator("[name=raised]").FillAsync("9");
+        await page.GetByText("More of the day").ClickAsync();
+        await page.Locator("[name=people]").FillAsync("7");
+        await page.GetByLabel("poles peeled").CheckAsync();
+        await page.GetByRole(Microsoft.Playwright.AriaRole.Button, new() { Name = "Write it down" }).ClickAsync();
+        var day = page.Locator("[data-day='2026-06-08']");
+        await Expect(day).ToContainTextAsync("poles peeled");
+        await page.GetByRole(Microsoft.Playwright.AriaRole.Button, new() { Name = "Correct 8 June 2026" }).ClickAsync();
+        await Expect(page.Locator("[name=raised]")).ToHaveValueAsync("9 in");
+        await page.Locator("[name=raised]").FillAsync("8 in");
+        await page.GetByRole(Microsoft.Playwright.AriaRole.Button, new() { Name = "Write the correction" }).ClickAsync();
+        await Expect(day).ToContainTextAsync("ring up 8 in");
+        await Expect(day).ToContainTextAsync("7 people");
+        await Expect(page.Locator(".kept")).ToContainTextAsync("One more entry was corrected");
+        Assert.Equal(2, new SqliteRecord(RecordOf(open)).Read().Record.Entries.Count);
+        await page.GetByRole(Microsoft.Playwright.AriaRole.Button, new() { Name = "Correct 8 June 2026" }).ClickAsync();
+        await page.GetByRole(Microsoft.Playwright.AriaRole.Button, new() { Name = "Strike it out" }).ClickAsync();
+        await Expect(day).ToHaveCountAsync(0);
+        Assert.Empty(open.Complaints);
+    }
+
+    [Fact]
+    public async Task WhatIsWrong_IsSaidAtItsBlank_AndNothingIsWritten()
+    {
+        await using var open = await AtRecord(chromium);
+        var page = open.Page;
+        await page.Locator("[name=raised]").FillAsync("nine");
+        await page.Locator("[name=raised]").PressAsync("Enter");
+        await Expect(page.Locator("[name=raised]")).ToHaveAttributeAsync("aria-invalid", "true");
+        await Expect(page.Locator("#reason-day")).ToContainTextAsync("Not written");
+        await page.Locator("[name=raised]").FillAsync("90");
+        await page.Locator("[name=raised]").PressAsync("Enter");
+        await Expect(page.Locator("#reason-day")).ToContainTextAsync("does not rise");
+        Assert.False(File.Exists(RecordOf(open)));
+    }
+}

@@ -141,6 +141,23 @@ public sealed class FromDaysTests
         return seen.Max(met => System.Numerics.BitOperations.PopCount((ulong)met));
     }
 
+    /// <summary>
+    /// Analytic, by counting: ten learners and two who know all, twenty days of cob, one of raising with six at a pole, two of plaster. One leads at the pole in each half of its only day, so that five learners stand there in each: ten places for ten
+    /// learners, and who is not there plants the roof. Every one of the sixty meetings can be, and is.
+    /// </summary>
+    [Fact]
+    public void A_whole_course_meets_every_skill_with_no_place_to_spare()
+    {
+        Sequence<CrewMember> crew = [.. Enumerable.Range(0, 12).Select(i => new CrewMember($"P{i}") { Knows = i < 2 ? [.. Enum.GetValues<CrewSkill>()] : [] })];
+        ((string, int)[], bool, int)[] cob = [.. Enumerable.Range(0, 20).Select(i => (new[] { (PlannedWork.Cob, 10) }, i > 12, 6))];
+        var asked = Asked(crew, [.. cob, ([(WorkList.Raise, 5), ("soil", 5)], false, 6), ([("plaster", 10)], false, 6), ([("plaster", 10)], false, 6)]);
+        Assert.Empty(asked.Clashes);
+        var rota = FromDays.Of(asked);
+        Holds(rota);
+        Assert.Equal(60, rota.Meetings().Count(m => m.Shift is not null));
+        Assert.Equal(60, rota.Meetings().Count);
+    }
+
     /// <summary>Property: the same question has the same answer, place by place.</summary>
     [Fact]
     public void The_same_question_has_the_same_answer() => Check.Sample(Questions(8, 5), asked =>

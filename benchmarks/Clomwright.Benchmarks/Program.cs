@@ -8,6 +8,7 @@ return args switch
     ["montecarlo", .. var rest] => MonteCarlo.Run(rest),
     ["drying"] => DryingComparison.Run(),
     ["days"] => SeasonsOfDays.Run(),
+    ["comfort"] => YearOfComfort.Run(),
     ["bay"] => BayComparison.Run(),
     ["solid-child", var size, var matrix] => SolidChild.Serve(SolidSize.Of(size), matrix),
     ["blocks", .. var sizes] => BlockComparison.Run(sizes),
@@ -29,6 +30,7 @@ static int Usage()
         drying  A wall of 7 lifts and 24 bays through 120 days of hourly weather, beside SciPy's stiff integrators on the same equations. Needs python3-scipy.
         blocks  [24x6] [48x12]: the limit load of a ring of rigid blocks with openings, beside GLOP on the same problem, taking turns.
         days    A thousand seasons of a whole job, beside sorting ten million numbers in the same run.
+        comfort A year of a full house, hour by hour, beside sorting a million numbers in the same run.
         bay     120 days of one bay by the small model that seasons use, beside the full one.
         """);
     return 2;

@@ -1,3 +1,4 @@
+using Clomwright.Analysis.Comfort;
 using Clomwright.Analysis.Days;
 using Clomwright.Analysis.Drying;
 using Clomwright.Analysis.WallByHand;
@@ -9,7 +10,7 @@ namespace Clomwright.Analysis;
 /// <summary>What is wrong with numbers that a house file puts in place of assumptions.</summary>
 public static class AssumedKeys
 {
-    private static readonly Sequence<string> Known = [.. DryingNumbers.Keys, .. WallNumbers.Keys, .. WorkNumbers.Keys, .. RotaNumbers.Keys];
+    private static readonly Sequence<string> Known = [.. DryingNumbers.Keys, .. WallNumbers.Keys, .. WorkNumbers.Keys, .. RotaNumbers.Keys, .. ComfortNumbers.Keys];
 
     /// <summary>Keys that no assumption has, with the nearest that one has; keys written twice.</summary>
     public static Sequence<Diagnostic> Remarks(House house)

@@ -63,6 +63,9 @@ public sealed record House
     /// <summary>Patches of plaster tried on the wall.</summary>
     public Sequence<TestPanel> TestPanels { get; init; }
 
+    /// <summary>How it is lived in and kept warm.</summary>
+    public Comfort Comfort { get; init; } = new();
+
     /// <summary>Soil tests, recipe, batch and strength tests.</summary>
     public Mix Mix { get; init; } = new();
 

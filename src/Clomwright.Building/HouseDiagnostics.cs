@@ -32,6 +32,7 @@ public static class HouseDiagnostics
         RecessChecks.Of(house, checks);
         RoofChecks.Of(house.Roof, checks);
         FinishChecks.Of(house, checks);
+        ComfortChecks.Of(house, checks);
         MixChecks.Of(house, checks);
         return checks.Found;
     }

@@ -69,6 +69,9 @@ public sealed record Opening
     /// <summary>The frame, if its size is known.</summary>
     public Frame? Frame { get; init; }
 
+    /// <summary>Key of its glazing; null takes that of the house.</summary>
+    public string? Glazing { get; init; }
+
     /// <summary>The timber over it; null where an arch carries.</summary>
     public Header? Header { get; init; }
 

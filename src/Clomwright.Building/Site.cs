@@ -23,6 +23,9 @@ public sealed record Site
     /// <summary>Coming days that somebody has a forecast of, each once; in any order.</summary>
     public Sequence<SiteDay> Forecast { get; init; }
 
+    /// <summary>The skyline round the house, clockwise, straight between the points sighted; empty where nothing stands in the sun's way.</summary>
+    public Sequence<HorizonPoint> Horizon { get; init; }
+
     /// <summary>Outside grade against the finished floor, negative below it; the highest grade around the wall.</summary>
     public Length? Grade { get; init; }
 

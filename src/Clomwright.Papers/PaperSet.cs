@@ -1,5 +1,6 @@
 using Clomwright.Analysis;
 using Clomwright.Analysis.Collapse;
+using Clomwright.Analysis.Comfort;
 using Clomwright.Analysis.Days;
 using Clomwright.Analysis.Drying;
 using Clomwright.Analysis.Finishes;
@@ -77,6 +78,15 @@ public sealed record PaperSet
 
     /// <summary>What it takes to cover the wall. Null where nobody asked.</summary>
     public Known<WallCover>? Cover { get; init; }
+
+    /// <summary>How warm, dry and light it will be. Null where nobody asked.</summary>
+    public ComfortResult? Comfort { get; init; }
+
+    /// <summary>What each fix would bring; or why that is not known. Null where nobody asked.</summary>
+    public Known<FixResults>? ComfortFixes { get; init; }
+
+    /// <summary>The wall in the first winter; or why that is not known. Null where nobody asked.</summary>
+    public Known<FirstWinter>? FirstWinter { get; init; }
 
     /// <summary>The mean days of the site. Null where nobody asked.</summary>
     public Known<WeatherResult>? Weather { get; init; }

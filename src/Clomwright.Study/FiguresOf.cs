@@ -24,6 +24,7 @@ public static class FiguresOf
         ("finishes", FinishesFigures.Of(study.FinishesDried)),
         ("drying", DryingFigures.Of(study.Drying)),
         ("days", DaysFigures.Of(study.Days)),
+        ("comfort", ComfortFigures.Of(study.Comfort, study.ComfortFixes, study.FirstWinter)),
         ("freshCob", DryingFigures.Of(study.Fresh)),
         ("milestones", DryingFigures.Of(study.Milestones)),
         ("startMonths", DryingFigures.Of(study.StartMonths)),

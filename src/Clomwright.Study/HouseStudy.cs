@@ -2,6 +2,7 @@ using Clomwright.Analysis.Finishes;
 using Clomwright.Analysis.Foundation;
 using Clomwright.Analysis.Mix;
 using Clomwright.Analysis;
+using Clomwright.Analysis.Comfort;
 using Clomwright.Analysis.Days;
 using Clomwright.Analysis.Drying;
 using Clomwright.Analysis.Roof;
@@ -51,6 +52,9 @@ public sealed class HouseStudy
     private readonly Lazy<Known<DaysQuestion>> daysAsked, daysOutline;
     private readonly Lazy<DateOnly?> firstLift;
     private readonly Lazy<Known<PlannedDaysResult>> daysPlanned;
+    private readonly Lazy<ComfortResult> comfort;
+    private readonly Lazy<Known<FixResults>> comfortFixes;
+    private readonly Lazy<Known<FirstWinter>> firstWinter;
     private readonly Awaited<Known<DaysResult>> days;
     private readonly Lazy<FinishesResult> plastered;
     private readonly Lazy<Sequence<Finding>> findings;
@@ -85,11 +89,14 @@ public sealed class HouseStudy
         cover = new(() => Analysis.Drying.Cover.Of(Geometry));
         daysOutline = new(() => DaysOf.Outline(this));
         firstLift = new(() => FirstLiftOf(this, earlier));
+        comfort = new(() => ComfortOf(this, earlier));
+        comfortFixes = new(() => ComfortFixesOf(this, earlier));
+        firstWinter = new(() => Analysis.Comfort.FromRoof.FirstWinterOf(Geometry, Roof, Weather, Mix.DryDensity.Value, Comfort, Drying));
         daysAsked = new(() => DaysOf.Question(this));
         daysPlanned = new(() => DaysAsked.Value is { } asked ? PlannedDays.Of(asked) : DaysAsked.NotChecked!);
         days = new(watch => DaysAsked.Value is { } asked ? Analysis.Days.FromDrying.Of(asked, watch) : DaysAsked.NotChecked!);
         plastered = new(() => Finishes.WithReady(PlasterOf(Drying)));
-        diagnostics = new(() => [.. HouseDiagnostics.Of(House), .. Geometry.Diagnostics, .. FromWall.Remarks(Geometry), .. AssumedKeys.Remarks(House)]);
+        diagnostics = new(() => [.. HouseDiagnostics.Of(House), .. Geometry.Diagnostics, .. FromWall.Remarks(Geometry), .. AssumedKeys.Remarks(House), .. ComfortKeys.Remarks(House)]);
     }
 
     /// <summary>The description.</summary>
@@ -204,6 +211,15 @@ public sealed class HouseStudy
     /// <summary>What it takes to cover the wall until it has a roof.</summary>
     public Known<WallCover> Cover => cover.Value;
 
+    /// <summary>How warm, dry and light it will be: facts, no verdict. Computed when somebody asks.</summary>
+    public ComfortResult Comfort => comfort.Value;
+
+    /// <summary>What each fix would bring to its warmth; or why that is not known. Each takes as long as a year: computed when somebody asks.</summary>
+    public Known<FixResults> ComfortFixes => comfortFixes.Value;
+
+    /// <summary>The wall in the first winter; or why that is not known. Asks the forecast of drying.</summary>
+    public Known<FirstWinter> FirstWinter => firstWinter.Value;
+
     /// <summary>Plasters, lath and floor, with the forecast of when plaster may go on. Computed when somebody asks.</summary>
     public FinishesResult FinishesDried => plastered.Value;
 
@@ -230,7 +246,7 @@ public sealed class HouseStudy
 
     /// <summary>The calculations behind the numbers, for papers to print. Those of gaps over frames run the forecast of drying: made when somebody asks, and by no finding.</summary>
     public Sequence<Calculation> Calculations => [.. Quantities.Calculations, .. Mix.Calculations, .. Roof.Calculations, .. WallTop.Calculations, .. WallByHand.Calculations, .. Foundation.Calculations, .. Structure.Value?.Calculations ?? [], .. Collapse.Value?.Calculations ?? [], .. Trials.Value?.Calculations ?? [], .. Finishes.Calculations, .. Cover.Value is { } cover ? [cover.How] : (Sequence<Calculation>)[],
-        .. Drying.Value?.Calculations ?? Fresh.Value?.Calculations ?? []];
+        .. Comfort.Calculations, .. Drying.Value?.Calculations ?? Fresh.Value?.Calculations ?? []];
 
     /// <summary>At most three tried changes that mend a finding; none for one that does not fall short.</summary>
     public Sequence<Mend> MendsOf(Finding finding) => TriedFor(finding).Mends;
@@ -313,6 +329,19 @@ public sealed class HouseStudy
         Site = Lasting(house.Site), Crew = Unnamed(house.Crew), Assumed = house.Assumed, Mix = house.Mix, Niches = [], Embeds = [], Tees = null, Floor = new(),
     };
 
+    private static ComfortResult ComfortOf(HouseStudy study, HouseStudy? earlier) =>
+        earlier is { comfort.IsValueCreated: true } && WhatComfortReads(earlier.House) == WhatComfortReads(study.House)
+            ? earlier.Comfort
+            : Analysis.Comfort.FromRoof.Of(study.Geometry, study.Roof, study.Weather, study.Mix.DryDensity.Value);
+
+    private static Known<FixResults> ComfortFixesOf(HouseStudy study, HouseStudy? earlier) =>
+        earlier is { comfortFixes.IsValueCreated: true } && WhatComfortReads(earlier.House) == WhatComfortReads(study.House)
+            ? earlier.ComfortFixes
+            : Analysis.Comfort.FromRoof.FixesOf(study.Geometry, study.Roof, study.Weather, study.Mix.DryDensity.Value);
+
+    /// <summary>The house without what its comfort never looks at.</summary>
+    private static House WhatComfortReads(House house) => house with { Id = "-", Name = "-", Notes = null, Units = default, Rules = new(), TestPanels = [], Crew = null, Niches = [], Tees = null };
+
     private static FoundationResult FoundationOf(House house, HouseGeometry geometry, RoofResult roof, HouseStudy? earlier) =>
         earlier is { foundation.IsValueCreated: true } && ReferenceEquals(earlier.Roof, roof) && WhatFoundationReads(earlier.House) == WhatFoundationReads(house)
             ? earlier.Foundation
@@ -364,5 +393,5 @@ public sealed class HouseStudy
 
     /// <summary>The house without what geometry never looks at.</summary>
     private static House WhatGeometryReads(House house) =>
-        house with { Id = "-", Name = "-", Notes = null, Units = default, Site = new(), Mix = new(), Crew = null, Rules = new(), Finishes = [], TestPanels = [], Assumed = [] };
+        house with { Id = "-", Name = "-", Notes = null, Units = default, Site = new(), Mix = new(), Crew = null, Rules = new(), Finishes = [], TestPanels = [], Assumed = [], Comfort = new() };
 }

@@ -59,4 +59,22 @@ public enum Dimension
 
     /// <summary>Seconds.</summary>
     Time,
+
+    /// <summary>Watts.</summary>
+    Power,
+
+    /// <summary>Joules, printed as kilowatt hours.</summary>
+    Energy,
+
+    /// <summary>Watts per kelvin.</summary>
+    HeatLoss,
+
+    /// <summary>Watts per square metre and kelvin.</summary>
+    Transmittance,
+
+    /// <summary>Square metres and kelvins per watt.</summary>
+    Resistance,
+
+    /// <summary>Watts per metre and kelvin: of a material, or of a metre of edge.</summary>
+    Conductivity,
 }

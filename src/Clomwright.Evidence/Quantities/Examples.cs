@@ -24,6 +24,12 @@ internal static class Examples
         Dimension.Temperature => new Message("evidence.a-temperature"),
         Dimension.Days => new Message("evidence.a-number-of-days"),
         Dimension.Time => new Message("evidence.a-time"),
+        Dimension.Power => new Message("evidence.a-power"),
+        Dimension.Energy => new Message("evidence.an-energy"),
+        Dimension.HeatLoss => new Message("evidence.a-heat-loss"),
+        Dimension.Transmittance => new Message("evidence.a-transmittance"),
+        Dimension.Resistance => new Message("evidence.a-resistance"),
+        Dimension.Conductivity => new Message("evidence.a-conductivity"),
         _ => throw new ArgumentOutOfRangeException(nameof(dimension)),
     };
 
@@ -48,6 +54,12 @@ internal static class Examples
         Dimension.Temperature => "20 C",
         Dimension.Days => "21 days",
         Dimension.Time => "30 min",
+        Dimension.Power => "4 kW",
+        Dimension.Energy => "350 kWh",
+        Dimension.HeatLoss => "80 W/K",
+        Dimension.Transmittance => "1.2 W/(m2 K)",
+        Dimension.Resistance => "0.8 m2 K/W",
+        Dimension.Conductivity => "0.7 W/(m K)",
         _ => throw new ArgumentOutOfRangeException(nameof(dimension)),
     };
 }

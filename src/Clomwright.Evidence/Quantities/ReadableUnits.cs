@@ -27,6 +27,18 @@ internal static class ReadableUnits
         Row(Dimension.Density, "lb/ft3", 0),
         Row(Dimension.Speed, "m/s", 0),
         Row(Dimension.Speed, "mph", 0),
+        Row(Dimension.Power, "W", 0), Row(Dimension.Power, "kW", 1000),
+        Row(Dimension.Power, "Btu/h", 0),
+        Row(Dimension.Energy, "kWh", 0),
+        Row(Dimension.Energy, "kBtu", 0),
+        Row(Dimension.HeatLoss, "W/K", 0),
+        Row(Dimension.HeatLoss, "Btu/(h F)", 0),
+        Row(Dimension.Transmittance, "W/(m2 K)", 0),
+        Row(Dimension.Transmittance, "Btu/(h ft2 F)", 0),
+        Row(Dimension.Resistance, "m2 K/W", 0),
+        Row(Dimension.Resistance, "h ft2 F/Btu", 0),
+        Row(Dimension.Conductivity, "W/(m K)", 0),
+        Row(Dimension.Conductivity, "Btu/(h ft F)", 0),
         Row(Dimension.Time, "s", 0), Row(Dimension.Time, "min", 120), Row(Dimension.Time, "h", 7200),
     ];
 

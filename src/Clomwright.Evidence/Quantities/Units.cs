@@ -14,6 +14,9 @@ public static class Units
     private const double PoundKg = 0.45359237;
     private const double PoundForceN = PoundKg * 9.80665;
 
+    /// <summary>J: the Btu of the International Table, 4.1868 J to a calorie (from memory of NIST SP 811).</summary>
+    private const double BtuJ = 4.1868 * 1000 * PoundKg / 1.8;
+
     /// <summary>Inch.</summary>
     public static Unit Inch { get; } = Us("in", Dimension.Length, InchM, "\"", "inch", "inches");
 
@@ -91,6 +94,26 @@ public static class Units
         Si("s", Dimension.Time, 1),
         Si("min", Dimension.Time, 60),
         Si("h", Dimension.Time, 3600, "hour", "hours"),
+
+        Si("W", Dimension.Power, 1),
+        Si("kW", Dimension.Power, 1e3),
+        Us("Btu/h", Dimension.Power, BtuJ / 3600),
+
+        Si("J", Dimension.Energy, 1),
+        Si("kWh", Dimension.Energy, 3.6e6),
+        Us("kBtu", Dimension.Energy, 1e3 * BtuJ),
+
+        Si("W/K", Dimension.HeatLoss, 1),
+        Us("Btu/(h F)", Dimension.HeatLoss, BtuJ / 3600 * 1.8),
+
+        Si("W/(m2 K)", Dimension.Transmittance, 1, "W/(m² K)", "W/m2K", "W/m²K"),
+        Us("Btu/(h ft2 F)", Dimension.Transmittance, BtuJ / 3600 * 1.8 / (FootM * FootM), "Btu/(h ft² F)"),
+
+        Si("m2 K/W", Dimension.Resistance, 1, "m² K/W", "m2K/W", "m²K/W"),
+        Us("h ft2 F/Btu", Dimension.Resistance, FootM * FootM / (BtuJ / 3600 * 1.8), "h ft² F/Btu"),
+
+        Si("W/(m K)", Dimension.Conductivity, 1, "W/mK"),
+        Us("Btu/(h ft F)", Dimension.Conductivity, BtuJ / 3600 * 1.8 / FootM),
     ];
 
     /// <summary>The units in which a dimension may be written; none for plain numbers, counts and slopes.</summary>

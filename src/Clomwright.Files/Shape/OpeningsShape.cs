@@ -27,14 +27,15 @@ internal static class OpeningsShape
         var rise = Keys<Opening>.Maybe("rise", Lengths, o => o.Rise);
         var splay = Keys<Opening>.Or("splay", MakeSplay(), o => o.Splay, default);
         var frame = Keys<Opening>.MaybeThing("frame", MakeFrame(), o => o.Frame);
+        var glazing = Keys<Opening>.MaybeThing("glazing", Text, o => o.Glazing, leavesOut: true);
         var header = Keys<Opening>.MaybeThing("header", MakeHeader(), o => o.Header);
         var escape = Keys<Opening>.Or("escape", Truth, o => o.Escape, false);
         var leaf = Keys<Opening>.MaybeThing("leaf", MakeLeaf(), o => o.Leaf);
-        return new Thing<Opening>("opening", [name, kind, bearing, station, width, height, sill, shape, rise, splay, frame, header, escape, leaf],
+        return new Thing<Opening>("opening", [name, kind, bearing, station, width, height, sill, shape, rise, splay, frame, glazing, header, escape, leaf],
             v => new Opening
             {
                 Name = v.Of(name), Kind = v.Of(kind), Along = new Along(v.Of(bearing), v.Of(station)), Width = v.Of(width), Height = v.Of(height), Sill = v.Of(sill),
-                Shape = v.Of(shape), Rise = v.Of(rise), Splay = v.Of(splay), Frame = v.Of(frame), Header = v.Of(header), Escape = v.Of(escape), Leaf = v.Of(leaf),
+                Shape = v.Of(shape), Rise = v.Of(rise), Splay = v.Of(splay), Frame = v.Of(frame), Glazing = v.Of(glazing), Header = v.Of(header), Escape = v.Of(escape), Leaf = v.Of(leaf),
             },
             (bearing, station));
     }

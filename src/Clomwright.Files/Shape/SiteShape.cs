@@ -23,6 +23,7 @@ internal static class SiteShape
         var climate = Keys<Site>.MaybeThing("climate", Text, s => s.Climate, leavesOut: true);
         var months = Keys<Site>.List("months", MakeMonth(), s => s.Months, leavesOut: true);
         var forecast = Keys<Site>.List("forecast", MakeDay(), s => s.Forecast, leavesOut: true);
+        var horizon = Keys<Site>.List("horizon", MakeHorizonPoint(), s => s.Horizon, leavesOut: true);
         var grade = Keys<Site>.Maybe("grade", Lengths, s => s.Grade, leavesOut: true);
         var loads = Keys<Site>.MaybeThing("loads", Text, s => s.Loads, leavesOut: true);
         var groundSnow = Keys<Site>.Maybe("groundSnow", Stresses, s => s.GroundSnow, leavesOut: true);
@@ -40,10 +41,10 @@ internal static class SiteShape
         var groundFall = Keys<Site>.Maybe("groundFall", Slopes, s => s.GroundFall, leavesOut: true);
         return new Thing<Site>(
             "site",
-            [latitude, longitude, elevation, climate, months, forecast, grade, loads, groundSnow, windSpeed, exposure, sds, sd1, s1, siteClass, risk, frost, bearing, soil, freezing, groundFall],
+            [latitude, longitude, elevation, climate, months, forecast, horizon, grade, loads, groundSnow, windSpeed, exposure, sds, sd1, s1, siteClass, risk, frost, bearing, soil, freezing, groundFall],
             v => new Site
             {
-                Latitude = v.Of(latitude), Longitude = v.Of(longitude), Elevation = v.Of(elevation), Climate = v.Of(climate), Months = v.Of(months), Forecast = v.Of(forecast), Grade = v.Of(grade),
+                Latitude = v.Of(latitude), Longitude = v.Of(longitude), Elevation = v.Of(elevation), Climate = v.Of(climate), Months = v.Of(months), Forecast = v.Of(forecast), Horizon = v.Of(horizon), Grade = v.Of(grade),
                 Loads = v.Of(loads), GroundSnow = v.Of(groundSnow), WindSpeed = v.Of(windSpeed), Exposure = v.Of(exposure), SeismicSds = v.Of(sds),
                 SeismicSd1 = v.Of(sd1), SeismicS1 = v.Of(s1), SiteClass = v.Of(siteClass), RiskCategory = v.Of(risk), FrostDepth = v.Of(frost),
                 SoilBearing = v.Of(bearing), Soil = v.Of(soil), Freezing = v.Of(freezing), GroundFall = v.Of(groundFall),
@@ -73,6 +74,13 @@ internal static class SiteShape
         var sun = Keys<SiteDay>.Maybe("sun", Number, d => d.Sun);
         return new Thing<SiteDay>(
             "site-day", [date, high, low, rain, wind, sun], v => new SiteDay(v.Of(date), v.Of(high), v.Of(low), v.Of(rain)) { Wind = v.Of(wind), Sun = v.Of(sun) });
+    }
+
+    private static Thing<HorizonPoint> MakeHorizonPoint()
+    {
+        var bearing = Keys<HorizonPoint>.Needed("bearing", Angles, p => p.Bearing);
+        var angle = Keys<HorizonPoint>.Needed("angle", Angles, p => p.Angle);
+        return new Thing<HorizonPoint>("horizon-point", [bearing, angle], v => new HorizonPoint(v.Of(bearing), v.Of(angle)));
     }
 
     private static Thing<Soil> MakeSoil()

@@ -193,4 +193,8 @@ public enum Sight
     /// <summary>The days of the job, with the wall that they raise.</summary>
     [JsonStringEnumMemberName("days")]
     Days,
+
+    /// <summary>Warmth, damp and sun.</summary>
+    [JsonStringEnumMemberName("comfort")]
+    Comfort,
 }

@@ -49,6 +49,9 @@ public sealed record HouseState
 
     /// <summary>Who works; null when something else is looked at.</summary>
     public required DaysScene? Days { get; init; }
+
+    /// <summary>Warmth, damp and sun; null when something else is looked at.</summary>
+    public required ComfortScene? Comfort { get; init; }
 }
 
 /// <summary>Why a change was not made.</summary>

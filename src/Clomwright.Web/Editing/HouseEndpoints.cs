@@ -1,6 +1,8 @@
 using System.Text;
+using Clomwright.Evidence;
 using Clomwright.Papers;
 using Clomwright.Papers.Writers;
+using Clomwright.Web.Scenes;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
@@ -15,6 +17,8 @@ internal static class HouseEndpoints
         var api = routes.MapGroup("/api");
         api.MapGet("/words", () => Words.OfPage);
         api.MapGet("/houses", (OpenHouses houses) => new HouseList(houses.Folder, houses.Cards()));
+        api.MapGet("/houses/{key}/fixes", (string key, OpenHouses houses) => houses.Find(key, out var trouble) is { } house
+            ? Results.Ok(ComfortSceneOf.Fixes(house.Now.Study, Phrasebook.English)) : Results.NotFound(new Trouble(trouble!)));
         api.MapGet("/houses/{key}/papers", (string key, string? paper, OpenHouses houses) => On(key, paper, houses, book => Results.Ok(book.State)));
         api.MapGet("/houses/{key}/papers.pdf", (string key, string? paper, OpenHouses houses) => On(key, paper, houses, book =>
             Results.Bytes(PdfWriter.Write(book.Sheets, book.Title, book.Date), "application/pdf")));

@@ -28,6 +28,7 @@ internal sealed class OpenHouse
     private Scene? outside;
     private RoofScene? roof;
     private EarthScene? earth;
+    private ComfortScene? comfort;
     private LongRun<Known<DryingResult>>? drying;
     private LongRun<Known<CollapseResult>>? fall;
     private LongRun<Known<DaysResult>>? days;
@@ -333,7 +334,7 @@ internal sealed class OpenHouse
 
     private void Forget()
     {
-        (inside, outside, roof, earth) = (null, null, null, null);
+        (inside, outside, roof, earth, comfort) = (null, null, null, null, null);
         drying?.Cancel();
         fall?.Cancel();
         days?.Cancel();
@@ -360,6 +361,7 @@ internal sealed class OpenHouse
             Roof = sight == Sight.Roof ? roof ??= RoofSceneOf.Scene(study, Phrasebook.English, Said) : null,
             Earth = sight == Sight.Earth ? earth ??= EarthSceneOf.Scene(study, Phrasebook.English, Said) : null,
             Days = sight == Sight.Days ? DaysSceneOf.Scene(study, Phrasebook.English) : null,
+            Comfort = sight == Sight.Comfort ? comfort ??= ComfortSceneOf.Scene(study, Phrasebook.English) : null,
         },
         null);
 

@@ -15,10 +15,12 @@ public sealed class EveryPageTests(Chromium chromium)
 
     private const string Record = $"/record/{HouseFolderCopy.Key}";
 
+    private const string Comfort = $"/comfort/{HouseFolderCopy.Key}";
+
     public static TheoryData<string, int, int, ColorScheme> Pages()
     {
         var data = new TheoryData<string, int, int, ColorScheme>();
-        foreach (var path in (string[])["/", Earth, Wall, Roof, Record, $"/papers/{HouseFolderCopy.Key}", $"/sheet/{HouseFolderCopy.Key}?of=lift-1", $"/print/{HouseFolderCopy.Key}?of=lifts", "/wall/no-such-house"])
+        foreach (var path in (string[])["/", Earth, Wall, Roof, Comfort, Record, $"/papers/{HouseFolderCopy.Key}", $"/sheet/{HouseFolderCopy.Key}?of=lift-1", $"/print/{HouseFolderCopy.Key}?of=lifts", "/wall/no-such-house"])
         {
             data.Add(path, 1366, 768, ColorScheme.Light);
             data.Add(path, 390, 844, ColorScheme.Light);
@@ -28,6 +30,8 @@ public sealed class EveryPageTests(Chromium chromium)
         data.Add(Roof, 1366, 768, ColorScheme.Dark);
         data.Add(Earth, 1366, 768, ColorScheme.Dark);
         data.Add(Record, 1366, 768, ColorScheme.Dark);
+        data.Add(Comfort, 1366, 768, ColorScheme.Dark);
+        data.Add(Comfort, 683, 384, ColorScheme.Light);
         data.Add(Earth, 683, 384, ColorScheme.Light);
         data.Add(Roof, 683, 384, ColorScheme.Light);
         data.Add(Wall, 683, 384, ColorScheme.Light); // 1366 by 768 at 200 % zoom

@@ -1,5 +1,6 @@
 // What the server sends to be drawn. Lengths in metres; every word and every written number arrives as text.
 
+import type { ComfortScene } from './comfort-scene';
 import type { DaysScene } from './days-scene';
 import type { EarthScene, EarthTest } from './earth-scene';
 import type { RoofScene } from './roof-scene';
@@ -19,7 +20,7 @@ export type KnobName = string;
 export type Standing = 'short' | 'unchecked' | 'judgement' | 'met' | 'none';
 
 /** What is looked at; only that is sent. */
-export type Sight = Face | 'roof' | 'earth' | 'days';
+export type Sight = Face | 'roof' | 'earth' | 'days' | 'comfort';
 
 export interface HouseCard {
   key: string;
@@ -56,6 +57,8 @@ export interface HouseState {
   earth: EarthScene | null;
   /** Who works; null when something else is looked at. */
   days: DaysScene | null;
+  /** Warmth, damp and sun; null when something else is looked at. */
+  comfort: ComfortScene | null;
 }
 
 export interface Refusal {

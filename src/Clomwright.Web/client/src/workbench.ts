@@ -3,6 +3,7 @@ import type { Nearness } from './drawing/frame';
 import { HouseLine, type Act } from './line';
 import type { ChoicesAnswer, DaysAnswer } from './days-scene';
 import { daysPage, type DaysBench } from './pages/days';
+import { comfortPage } from './pages/comfort';
 import { earthPage, type EarthBench } from './pages/earth';
 import { papersPage } from './pages/papers';
 import './pages/record';
@@ -158,6 +159,8 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
         return this.state?.earth ? earthPage(this, this.state, this.state.earth) : this.waitPage();
       case 'days':
         return this.state?.days && this.state.scene ? daysPage(this, this.state, this.state.scene, this.state.days) : this.waitPage();
+      case 'comfort':
+        return this.state?.comfort ? comfortPage(this, this.state, this.state.comfort) : this.waitPage();
       case 'papers':
         return this.papers === null ? this.waitPage() : papersPage(this.place.house, this.papers);
       case 'record':
@@ -188,7 +191,7 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
 
   /** What of the open house is looked at; null on pages that have no open house. */
   private get sight(): Sight | null {
-    return this.place.page === 'wall' ? this.face : this.place.page === 'roof' || this.place.page === 'earth' || this.place.page === 'days' ? this.place.page : null;
+    return this.place.page === 'wall' ? this.face : this.place.page === 'roof' || this.place.page === 'earth' || this.place.page === 'days' || this.place.page === 'comfort' ? this.place.page : null;
   }
 
   turn = (face: Face): void => {
@@ -303,6 +306,7 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
       case 'roof':
       case 'earth':
       case 'days':
+      case 'comfort':
         this.ring(house, this.sight ?? this.face);
         break;
       case 'record':
@@ -425,12 +429,13 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
     }
     this.state = answer.state;
     if (this.settled) this.told = this.inShort(answer.state);
-    document.title = say(answer.state.days ? 'web.title.days' : answer.state.earth !== null ? 'web.title.earth' : answer.state.roof !== null ? 'web.title.roof' : 'web.title.wall', { name: answer.state.name });
+    document.title = say(answer.state.comfort !== null ? 'web.title.comfort' : answer.state.days ? 'web.title.days' : answer.state.earth !== null ? 'web.title.earth' : answer.state.roof !== null ? 'web.title.roof' : 'web.title.wall', { name: answer.state.name });
     this.flow();
   }
 
   /** What is read aloud when a change has settled. */
-  private inShort({ scene, roof, earth }: HouseState): string {
+  private inShort({ scene, roof, earth, comfort }: HouseState): string {
+    if (comfort !== null) return comfort.figures.map((figure) => `${figure.label} ${figure.value}`).join('. ');
     if (earth !== null) return [earth.triangle.named, earth.next.what, earth.totals.line].join('. ');
     if (roof !== null) return [roof.trouble, roof.tightest[0]?.what, roof.tightest[0]?.used, roof.totals.line].filter(Boolean).join('. ');
     if (scene === null) return '';

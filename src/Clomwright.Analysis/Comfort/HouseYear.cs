@@ -1,0 +1,166 @@
+using Clomwright.Analysis.Weather;
+using Clomwright.Building;
+using Clomwright.Evidence;
+
+namespace Clomwright.Analysis.Comfort;
+
+/// <summary>Follows the house through a drawn year, hour by hour; its last sixty days are run before it so that nothing is left of how it began.</summary>
+internal sealed class HouseYear
+{
+    private const double AirHeat = 1200, Hour = 3600, RadiantShare = 0.5, ColdBy = 3;
+
+    /// <summary>Hours run before the first, so that nothing is left of how it began: sixty days, ten times what floor and ground take to follow.</summary>
+    private const int RunUp = 24 * 60;
+    private readonly Shell shell;
+    private readonly SunInRoom sun;
+
+    public HouseYear(Shell shell, SunInRoom sun) => (this.shell, this.sun) = (shell, sun);
+
+    /// <summary>The run with and without heating, and the simple hour beside it.</summary>
+    public YearResult Run(YearWeather weather)
+    {
+        var gains = Gains(weather);
+        var (heated, free) = (Run(weather, gains, heat: true), Run(weather, gains, heat: false));
+        return new YearResult
+        {
+            Heated = heated, Free = free, Simple = Simple(weather, gains), Warm = shell.Warm,
+            Wood = shell.Wood(heated.Heat), Glass = shell.Windows.Select((w, i) => new GlassGain(w.Opening, w.Glass, shell.Facing(i), gains.ByWindow[i])).ToSequence(),
+        };
+    }
+
+    /// <summary>Sun through glass and on the faces, hour by hour.</summary>
+    private SunGains Gains(YearWeather weather)
+    {
+        var (hours, elements) = (weather.Hours, shell.Elements);
+        // The share of glass or wall that the sun reaches hangs on month and hour alone.
+        var lit = shell.Windows.Select(w => Table(place => sun.Find(w.Opening)?.Lit(place) ?? 0)).ToArray();
+        var shaded = elements.Select(e => e.Facing is { } facing && !e.IsLight ? Table(place => shell.WallLit(place, facing, sun.Skyline)) : null).ToArray();
+        var clear = Table(place => sun.Skyline.IsClear(place) ? 1 : 0);
+        var inside = new double[hours.Count];
+        var faces = new float[hours.Count, elements.Count];
+        var windows = new double[shell.Windows.Count];
+        for (var h = 0; h < hours.Count; h++)
+        {
+            var hour = hours[h];
+            var at = Place(weather, h);
+            // As WeatherHour.Upright, with shade: half of the sky, half of what ground of albedo 0.2 throws back.
+            double Upright(double normal, double share, double sky) =>
+                share * hour.BeamLevel * Math.Max(0, hour.Place.OnUpright(normal)) / Math.Max(0.05, Math.Sin(hour.Place.Elevation)) + sky * hour.DiffuseLevel / 2 + 0.1 * (clear[at] * hour.BeamLevel + hour.DiffuseLevel);
+            for (var w = 0; w < windows.Length; w++)
+            {
+                var window = shell.Windows[w];
+                if (window.Glass > 0)
+                {
+                    var gain = window.Glass * window.Sun * Upright(shell.Facing(w), lit[w][at], sun.Find(window.Opening)?.Sky ?? 1);
+                    (inside[h], windows[w]) = (inside[h] + gain, windows[w] + gain * Hour);
+                }
+            }
+
+            inside[h] += shell.EyeSun * (clear[at] * hour.BeamLevel + hour.DiffuseLevel) + shell.BottleSun * hour.DiffuseLevel / 2;
+            for (var e = 0; e < elements.Count; e++)
+            {
+                var element = elements[e];
+                if (element.Taken > 0)
+                {
+                    faces[h, e] = (float)(element.Taken * (element.Facing is { } facing ? Upright(facing, shaded[e]![at], 1) : clear[at] * hour.BeamLevel + hour.DiffuseLevel)
+                        - hour.LongWaveLoss * (element.Facing is null ? 1 : 0.5));
+                }
+            }
+        }
+
+        return new(inside, faces, windows.Select(w => w / (weather.Days.Count / 365.0)).ToArray());
+    }
+
+    private static int Place(YearWeather weather, int hour) => 24 * (weather.First.AddDays(hour / 24 % 365).Month - 1) + hour % 24;
+
+    private double[] Table(Func<SunPlace, double> share)
+    {
+        var table = new double[288];
+        for (var m = 0; m < 12; m++)
+        {
+            for (var h = 0; h < 24; h++)
+            {
+                var place = sun.Place(m + 1, h + 0.5);
+                table[24 * m + h] = place.Elevation > 0 ? share(place) : 0;
+            }
+        }
+
+        return table;
+    }
+
+    private RunResult Run(YearWeather weather, SunGains gains, bool heat)
+    {
+        var elements = shell.Elements;
+        var hours = weather.Hours.AsSpan();
+        var volume = shell.Volume;
+        var balance = new RoomBalance(elements, shell.EdgeLoss, shell.Airing * volume * AirHeat / Hour, Math.Max(shell.Airing, shell.AiringOpen) * volume * AirHeat / Hour,
+            volume * AirHeat + shell.FurnitureMass * shell.Ground.Area, RadiantShare);
+        var (massive, floor) = (elements.Where(e => !e.IsLight && !e.IsGround).Sum(e => e.Area), shell.Ground.Area);
+        var state = balance.Even(weather.Days.Average(d => d.Mean));
+        var (faces, inner, lost) = (new double[elements.Count], new double[elements.Count], new double[elements.Count]);
+        var tally = new RunTally(elements.Count);
+        var (felt, isOpen) = (15.0, false);
+        var people = (shell.People * shell.HeatEach + shell.OtherHeat) / 2;
+        for (var h = -RunUp; h < hours.Length; h++)
+        {
+            var at = h < 0 ? h + hours.Length : h;
+            ref readonly var hour = ref hours[at];
+            for (var e = 0; e < faces.Length; e++)
+            {
+                var element = elements[e];
+                faces[e] = element.IsGround ? GroundBelow(weather, at / 24) : hour.Temperature + element.Part.Outside * gains.Faces[at, e];
+                inner[e] = element.IsGround ? shell.SunFloor * gains.Inside[at] / floor : element.IsLight ? 0 : (1 - shell.SunFloor) * gains.Inside[at] / massive;
+            }
+
+            isOpen = felt > shell.OpenAbove && hour.Temperature < felt;
+            var before = h < 0 ? 0 : balance.Kept(state);
+            var step = balance.Step(state, new(hour.Temperature, faces, inner, people, people), heat ? shell.Warm : null, isOpen, lost);
+            felt = step.Felt;
+            if (h < 0)
+            {
+                continue;
+            }
+
+            var came = 2 * people + gains.Inside[at] + step.Heating;
+            tally.Off(balance.Kept(state) - before - Hour * (came - step.Straight - step.Outside), Hour * (Math.Abs(came) + Math.Abs(step.Straight) + Math.Abs(step.Outside)));
+            tally.Add(weather.First.AddDays(at / 24 % 365), hour, step, gains.Inside[at], isOpen);
+            if (hour.Temperature < shell.Warm - ColdBy)
+            {
+                tally.Lost(lost, step.Straight);
+            }
+        }
+
+        return tally.Told(weather, elements, shell);
+    }
+
+    /// <summary>Under the floor: ISO 13370's month, whose swing stands for what the year's swing outside does through the ground, a month late.</summary>
+    private double GroundBelow(YearWeather weather, int day)
+    {
+        var (mean, swing, coldest) = shell.YearSwing(weather);
+        var steady = shell.Ground.Area * shell.Ground.Transmittance;
+        return mean - swing * shell.Ground.Swing / steady * Math.Cos(2 * Math.PI * (day % 365 - coldest - 30) / 365);
+    }
+
+    private double Simple(YearWeather weather, SunGains gains)
+    {
+        double Loss(Func<RoomElement, bool> those) => shell.Elements.Where(those).Sum(e => e.Area * e.Transmittance);
+        const double heavy = 370_000, share = 3.5;
+        var (floor, windows) = (shell.Ground.Area, Loss(e => e.IsLight));
+        var hour = new SimpleHour(floor, share * floor, heavy * floor, windows, Loss(e => !e.IsLight) + shell.EdgeLoss, shell.Airing * shell.Volume * AirHeat / Hour);
+        var (mass, sum, people) = (shell.Warm, 0.0, shell.People * shell.HeatEach + shell.OtherHeat);
+        var hours = weather.Hours.AsSpan();
+        for (var h = -hours.Length; h < hours.Length; h++)
+        {
+            var at = h < 0 ? h + hours.Length : h;
+            var heat = hour.Needed(mass, hours[at].Temperature, people, gains.Inside[at], shell.Warm);
+            mass = hour.Step(mass, hours[at].Temperature, people, gains.Inside[at], heat).After;
+            // The simple hour knows no open windows: it is kept from running hot.
+            mass = Math.Min(mass, shell.OpenAbove);
+            sum += h < 0 ? 0 : heat * Hour;
+        }
+
+        return sum / (weather.Days.Count / 365.0);
+    }
+
+    private sealed record SunGains(double[] Inside, float[,] Faces, double[] ByWindow);
+}

@@ -1,0 +1,324 @@
+namespace Clomwright.Analysis.Comfort;
+
+/// <summary>What an hour brings to a room, held through the hour.</summary>
+/// <param name="Outside">Air, C.</param>
+/// <param name="Faces">What each part's outside film is up against, C: air with sun and sky, or ground.</param>
+/// <param name="Sun">On each part's inside face, W/m2.</param>
+/// <param name="Air">Heat given to the air, W.</param>
+/// <param name="Radiant">Heat given to the surfaces, W.</param>
+internal readonly record struct RoomHour(double Outside, double[] Faces, double[] Sun, double Air, double Radiant);
+
+/// <summary>
+/// The heat of a room and its shell in time: parts of slices, one air, one mean of radiation. Linear, so that heating is found in one step. In time the second-order scheme of two stages
+/// of Alexander 1977 (from memory; gamma = 1 - 1/sqrt 2): stiffly stable, and what a stage lets through is what the slices keep.
+/// </summary>
+internal sealed class RoomBalance
+{
+    private const double Gamma = 1 - 0.70710678118654752440;
+    private const double Radiation = 5.13, LeastConvection = 0.3, SliceOfSwing = 0.25;
+    private readonly Strip[] strips;
+    private readonly double step, airCapacity;
+    private readonly Room closed, open;
+
+    /// <param name="elements">Parts.</param>
+    /// <param name="edges">Edges, W/K, between both airs.</param>
+    /// <param name="air">Changed air, W/K.</param>
+    /// <param name="airOpen">The same with windows open, W/K.</param>
+    /// <param name="airCapacity">Of air and furniture, J/K.</param>
+    /// <param name="radiantShare">Share of the heating that goes to the surfaces.</param>
+    /// <param name="step">s.</param>
+    public RoomBalance(IReadOnlyList<RoomElement> elements, double edges, double air, double airOpen, double airCapacity, double radiantShare, double step = 3600)
+    {
+        (this.step, this.airCapacity, RadiantShare) = (step, airCapacity, radiantShare);
+        strips = [.. elements.Select(e => new Strip(e, Gamma * step))];
+        States = strips.Sum(s => s.Nodes) + 1;
+        (closed, open) = (new(strips, airCapacity / (Gamma * step), edges + air, radiantShare), new(strips, airCapacity / (Gamma * step), edges + airOpen, radiantShare));
+        closed.Learn(this);
+        open.Learn(this);
+    }
+
+    /// <summary>Share of the heating that goes to the surfaces.</summary>
+    public double RadiantShare { get; }
+
+    /// <summary>How many numbers a state has: the slices of every part in turn, the air last.</summary>
+    public int States { get; }
+
+    /// <summary>A state of one temperature.</summary>
+    public double[] Even(double temperature) => [.. Enumerable.Repeat(temperature, States)];
+
+    /// <summary>Heat kept in a state above 0 C, J.</summary>
+    public double Kept(ReadOnlySpan<double> state)
+    {
+        var (sum, at) = (airCapacity * state[^1], 0);
+        foreach (var strip in strips)
+        {
+            for (var i = 0; i < strip.Nodes; i++)
+            {
+                sum += strip.Area * strip.Capacity[i] * state[at++];
+            }
+        }
+
+        return sum;
+    }
+
+    /// <summary>One step.</summary>
+    /// <param name="state">Before; after.</param>
+    /// <param name="hour">What comes.</param>
+    /// <param name="wanted">Felt temperature that the heating holds at the end; null without heating.</param>
+    /// <param name="isOpen">Whether windows stand open.</param>
+    /// <param name="lost">Takes what each part lets out of the room, mean of the step, W.</param>
+    public RoomStep Step(double[] state, in RoomHour hour, double? wanted, bool isOpen, Span<double> lost)
+    {
+        var room = isOpen ? open : closed;
+        var (first, second) = (room.First, room.Second);
+        room.Stage(state, hour, first);
+        for (var i = 0; i < States; i++)
+        {
+            room.Base[i] = state[i] + (1 - Gamma) / Gamma * (first.State[i] - state[i]);
+        }
+
+        room.Stage(room.Base, hour, second);
+        var felt = (second.State[^1] + second.Radiant) / 2;
+        var heat = wanted is { } warm && felt < warm ? (warm - felt) / room.FeltOfWatt : 0;
+        if (heat > 0)
+        {
+            first.Add(heat, room.UnitFirst);
+            second.Add(heat, room.UnitSecond);
+        }
+
+        var (edgeOut, outside) = ((1 - Gamma) * first.State[^1] + Gamma * second.State[^1] - hour.Outside, 0.0);
+        for (var e = 0; e < strips.Length; e++)
+        {
+            lost[e] = strips[e].Area * ((1 - Gamma) * first.Out[e] + Gamma * second.Out[e]);
+            outside += strips[e].Area * ((1 - Gamma) * strips[e].Through(first, hour.Faces[e]) + Gamma * strips[e].Through(second, hour.Faces[e]));
+        }
+
+        second.State.CopyTo(state, 0);
+        return new(second.State[^1], second.Radiant, heat, room.Straight * edgeOut, outside);
+    }
+
+    /// <summary>Temperature of a part's inside face at the end of the last step, C.</summary>
+    public double Face(int element, bool wasOpen) => (wasOpen ? open : closed).Second.Face[element];
+
+    /// <summary>One part: Thomas's elimination done once.</summary>
+    internal sealed class Strip
+    {
+        public readonly double Area, Convection, Radiant, First, Last, Whole;
+        public readonly double[] Capacity, Lower, Pivot, Response;
+        public readonly double ResponseOfFirst;
+        public readonly int Nodes;
+        public int Start, Index;
+
+        public Strip(RoomElement element, double gammaStep)
+        {
+            Area = element.Area;
+            var film = 1 / element.Part.Inside;
+            Radiant = Math.Min(Radiation, film - LeastConvection);
+            Convection = film - Radiant;
+            var (between, capacities) = (new List<double>(), new List<double>());
+            var before = 0.0;
+            foreach (var layer in element.Part.Layers)
+            {
+                // A quarter of the depth in which a day's swing falls to 1/e.
+                var swing = Math.Sqrt(layer.Conductivity * DailyHeat.Day / (Math.PI * layer.Density * layer.Capacity));
+                var slices = Math.Max(1, (int)Math.Ceiling(layer.Depth / (SliceOfSwing * swing) - 1e-9));
+                var (half, kept) = (layer.Resistance / slices / 2, layer.Depth / slices * layer.Density * layer.Capacity);
+                for (var i = 0; i < slices; i++)
+                {
+                    between.Add(1 / (before + half));
+                    capacities.Add(kept);
+                    before = half;
+                }
+            }
+
+            between.Add(1 / (before + (element.IsLight ? element.Light : 0) + element.Part.Outside));
+            (Capacity, Nodes) = ([.. capacities], capacities.Count);
+            (First, Last) = (between[0], between[^1]);
+            Whole = Convection + Radiant + First;
+            (Lower, Pivot, Response) = (new double[Nodes], new double[Nodes], new double[Nodes]);
+            if (Nodes == 0)
+            {
+                return;
+            }
+
+            // The face is taken out: its heat reaches the first slice through First (h_c + h_r)/Whole.
+            var felt = First * (Convection + Radiant) / Whole;
+            for (var i = 0; i < Nodes; i++)
+            {
+                var diagonal = Capacity[i] / gammaStep + (i == 0 ? felt : between[i]) + between[i + 1];
+                Lower[i] = i == 0 ? 0 : -between[i];
+                Pivot[i] = i == 0 ? diagonal : diagonal - between[i] * between[i] / Pivot[i - 1];
+            }
+
+            Rates = [.. Capacity.Select(c => c / gammaStep)];
+            Response[0] = First / Whole;
+            Solve(Response);
+            ResponseOfFirst = Response[0];
+        }
+
+        public double[] Rates { get; } = [];
+
+        /// <summary>Solves in place.</summary>
+        public void Solve(Span<double> right)
+        {
+            for (var i = 1; i < Nodes; i++)
+            {
+                right[i] -= Lower[i] / Pivot[i - 1] * right[i - 1];
+            }
+
+            right[Nodes - 1] /= Pivot[Nodes - 1];
+            for (var i = Nodes - 2; i >= 0; i--)
+            {
+                right[i] = (right[i] - Lower[i + 1] * right[i + 1]) / Pivot[i];
+            }
+        }
+
+        /// <summary>Out of its last slice, or its face where it is light, W/m2.</summary>
+        public double Through(StageState stage, double face) => Last * ((Nodes > 0 ? stage.State[Start + Nodes - 1] : stage.Face[Index]) - face);
+    }
+
+    /// <summary>What a stage comes to.</summary>
+    internal sealed class StageState(Strip[] strips, int states)
+    {
+        public readonly double[] State = new double[states], Face = new double[strips.Length], Out = new double[strips.Length];
+        public double Radiant;
+
+        public void Add(double share, StageState other)
+        {
+            for (var i = 0; i < State.Length; i++)
+            {
+                State[i] += share * other.State[i];
+            }
+
+            for (var e = 0; e < Face.Length; e++)
+            {
+                Face[e] += share * other.Face[e];
+                Out[e] += share * other.Out[e];
+            }
+
+            Radiant += share * other.Radiant;
+        }
+    }
+
+    /// <summary>The room with one change of air.</summary>
+    private sealed class Room
+    {
+        private readonly Strip[] strips;
+        private readonly double rate, a11, a12, a22, radiantShare;
+        private readonly double[] none;
+        private readonly double[] known;
+
+        public Room(Strip[] strips, double rate, double straight, double radiantShare)
+        {
+            (this.strips, this.rate, Straight, this.radiantShare) = (strips, rate, straight, radiantShare);
+            var states = 1;
+            foreach (var s in strips)
+            {
+                (s.Start, s.Index) = (states - 1, Array.IndexOf(strips, s));
+                states += s.Nodes;
+                var taken = Taken(s);
+                a11 += s.Area * s.Convection * (1 - taken * s.Convection);
+                a12 -= s.Area * s.Convection * taken * s.Radiant;
+                a22 += s.Area * s.Radiant * (1 - taken * s.Radiant);
+            }
+
+            a11 += rate + straight;
+            (First, Second, UnitFirst, UnitSecond) = (new(strips, states), new(strips, states), new(strips, states), new(strips, states));
+            (Base, none, known) = (new double[states], new double[strips.Length], new double[strips.Length]);
+        }
+
+        public double Straight { get; }
+
+        public double[] Base { get; }
+
+        public StageState First { get; }
+
+        public StageState Second { get; }
+
+        public StageState UnitFirst { get; }
+
+        public StageState UnitSecond { get; }
+
+        /// <summary>How much warmer the room feels at the end of a step for each watt of heating.</summary>
+        public double FeltOfWatt { get; private set; }
+
+        /// <summary>How the face answers to air and radiation together: known part aside, T_s = taken (h_c T_a + h_r T_r).</summary>
+        private static double Taken(Strip s) => s.Nodes > 0 ? (1 + s.First * s.ResponseOfFirst) / s.Whole : 1 / s.Whole;
+
+        /// <summary>The answer to one watt of heating from nothing.</summary>
+        public void Learn(RoomBalance balance)
+        {
+            var nothing = new double[balance.States];
+            var watt = new RoomHour(0, none, none, 1 - radiantShare, radiantShare);
+            Stage(nothing, watt, UnitFirst);
+            for (var i = 0; i < nothing.Length; i++)
+            {
+                Base[i] = (1 - Gamma) / Gamma * UnitFirst.State[i];
+            }
+
+            Stage(Base, watt, UnitSecond);
+            FeltOfWatt = (UnitSecond.State[^1] + UnitSecond.Radiant) / 2;
+        }
+
+        /// <summary>One implicit stage from a state.</summary>
+        public void Stage(double[] from, in RoomHour hour, StageState to)
+        {
+            var (air, radiant) = (rate * from[^1] + Straight * hour.Outside + hour.Air, hour.Radiant);
+            for (var e = 0; e < strips.Length; e++)
+            {
+                var s = strips[e];
+                var face = hour.Sun[e];
+                if (s.Nodes > 0)
+                {
+                    var right = to.State.AsSpan(s.Start, s.Nodes);
+                    for (var i = 0; i < s.Nodes; i++)
+                    {
+                        right[i] = s.Rates[i] * from[s.Start + i];
+                    }
+
+                    right[0] += s.First / s.Whole * hour.Sun[e];
+                    right[^1] += s.Last * hour.Faces[e];
+                    s.Solve(right);
+                    face += s.First * right[0];
+                }
+                else
+                {
+                    face += s.Last * hour.Faces[e];
+                }
+
+                known[e] = face / s.Whole;
+                air += s.Area * s.Convection * known[e];
+                radiant += s.Area * s.Radiant * known[e];
+            }
+
+            var determinant = a11 * a22 - a12 * a12;
+            var ta = (air * a22 - a12 * radiant) / determinant;
+            var tr = (a11 * radiant - a12 * air) / determinant;
+            (to.State[^1], to.Radiant) = (ta, tr);
+            for (var e = 0; e < strips.Length; e++)
+            {
+                var s = strips[e];
+                var felt = s.Convection * ta + s.Radiant * tr;
+                for (var i = 0; i < s.Nodes; i++)
+                {
+                    to.State[s.Start + i] += felt * s.Response[i];
+                }
+
+                to.Face[e] = known[e] + Taken(s) * felt;
+                to.Out[e] = felt - (s.Convection + s.Radiant) * to.Face[e];
+            }
+        }
+    }
+}
+
+/// <summary>What a step came to.</summary>
+/// <param name="Air">At its end, C.</param>
+/// <param name="Radiant">Mean of radiation at its end, C.</param>
+/// <param name="Heating">W.</param>
+/// <param name="Straight">Lost by edges and changed air, mean of the step, W.</param>
+/// <param name="Outside">Lost through the outside faces of all parts, mean of the step, W.</param>
+internal readonly record struct RoomStep(double Air, double Radiant, double Heating, double Straight, double Outside)
+{
+    /// <summary>What a person feels, half air, half surfaces, C.</summary>
+    public double Felt => (Air + Radiant) / 2;
+}

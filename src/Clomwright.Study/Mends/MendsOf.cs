@@ -61,7 +61,7 @@ public static class MendsOf
             : null;
     }
 
-    private static Argument Titles(IEnumerable<Finding> findings) => new Argument.List(findings.Select(f => (Argument)f.Rule.Title).Distinct().Take(Most).ToSequence());
+    private static Argument.List Titles(IEnumerable<Finding> findings) => new Argument.List(findings.Select(f => (Argument)f.Rule.Title).Distinct().Take(Most).ToSequence());
 
     /// <summary>Turning the ring of poles gives each landing a new place, so what counts there is how many stand badly; elsewhere it is the thing itself.</summary>
     private static bool Helps(HouseStudy before, HouseStudy after, Finding finding, Edit edit)

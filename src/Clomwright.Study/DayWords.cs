@@ -55,7 +55,7 @@ public static class DayWords
             day.Who.Count > 0 ? Message.Of("study.record.who", ("who", new Argument.List(day.Who.Select(w => (Argument)w).ToSequence()))) : null,
             day.Notes is { } notes ? Message.Of("study.record.notes", ("notes", OneLine.Of(notes))) : null,
         ];
-        return Message.Of("study.record.day", ("said", new Argument.List(said.OfType<Message>().Select(m => (Argument)m).ToSequence())));
+        return said.OfType<Message>().Aggregate((all, next) => Message.Of("study.record.and", ("first", all), ("next", next)));
     }
 
     /// <summary>What any entry says, in one line.</summary>

@@ -7,6 +7,7 @@ using Clomwright.Building;
 using Clomwright.Evidence;
 using Clomwright.Files;
 using Clomwright.Papers;
+using Clomwright.Record;
 using Clomwright.Study;
 using Clomwright.Web.Scenes;
 
@@ -23,7 +24,7 @@ internal sealed class OpenHouse
     private Sequence<Diagnostic> saidOfFile;
     private History history;
     private House saved;
-    private HouseStudy study;
+    private HouseStudy study, written;
     private Scene? inside;
     private Scene? outside;
     private RoofScene? roof;
@@ -49,7 +50,7 @@ internal sealed class OpenHouse
         saved = reading.House!;
         saidOfFile = OfFileAlone(reading);
         history = History.From(saved);
-        study = HouseStudy.Of(saved);
+        study = written = HouseStudy.Of(saved);
     }
 
     /// <summary>The study of the house as it is now, saved or not, and whether it is saved.</summary>
@@ -111,7 +112,7 @@ internal sealed class OpenHouse
         }
     }
 
-    /// <summary>When the job of the house as it is now would be done; one run, given up when the house changes.</summary>
+    /// <summary>When the job of the house as it is now would be done, by what is written of it; one run, given up when the house or its record changes.</summary>
     public LongRun<Known<DaysResult>> Days
     {
         get
@@ -119,7 +120,8 @@ internal sealed class OpenHouse
             lock (gate)
             {
                 TakeNewFile();
-                return days ??= new(study, (of, watch) => of.DaysFor(watch));
+                TakeRecord();
+                return days ??= new(written, (of, watch) => of.DaysFor(watch));
             }
         }
     }
@@ -132,7 +134,8 @@ internal sealed class OpenHouse
             lock (gate)
             {
                 TakeNewFile();
-                return choices ??= new(study, (of, watch) => of.DaysChoicesFor(watch));
+                TakeRecord();
+                return choices ??= new(written, (of, watch) => of.DaysChoicesFor(watch));
             }
         }
     }
@@ -316,6 +319,21 @@ internal sealed class OpenHouse
         Forget();
         revision++;
         return null;
+    }
+
+    /// <summary>The house with what is written of it on this day: looked up anew each time, since others write it too.</summary>
+    private void TakeRecord()
+    {
+        var path = SqliteRecord.Beside(file.Path);
+        var options = StudyOptions.Quick with { Record = new FileInfo(path).LinkTarget is null ? new SqliteRecord(path).Read().Record : SiteRecord.Empty };
+        options = options.Record.Entries.Count > 0 ? options with { Today = DateOnly.FromDateTime(DateTime.Now) } : options;
+        if (written.House != study.House || written.Options != options)
+        {
+            days?.Cancel();
+            choices?.Cancel();
+            (days, choices) = (null, null);
+            written = options == study.Options ? study : HouseStudy.Of(study.House, options, study);
+        }
     }
 
     private void Become(History next)

@@ -94,6 +94,23 @@ public sealed class EveryPageTests(Chromium chromium)
         await open.Page.GetByRole(AriaRole.Button, new() { Name = "Stop", Exact = true }).ClickAsync();
     }
 
+    [Theory]
+    [InlineData(390, 844, ColorScheme.Light)]
+    [InlineData(1366, 768, ColorScheme.Dark)]
+    public async Task ADayInHand_InChromium_HasNoAxeViolationsAndNothingOutsideTheWindow(int width, int height, ColorScheme scheme)
+    {
+        await using var open = await RecordTests.AtRecord(chromium, width, height, scheme);
+        await open.Page.Locator("[name=date]").FillAsync("2026-06-08");
+        await open.Page.Locator("[name=raised]").FillAsync("9");
+        await open.Page.Locator("[name=raised]").PressAsync("Enter");
+        await open.Page.GetByRole(AriaRole.Button, new() { Name = "Correct 8 June 2026" }).ClickAsync();
+        await open.Page.GetByText("More of the day").ClickAsync();
+        await open.Page.Locator("[name=people]").FillAsync("many");
+        await open.Page.GetByRole(AriaRole.Button, new() { Name = "Write the correction" }).ClickAsync();
+        await open.Page.Locator("#reason-day").WaitForAsync();
+        await Clean(open);
+    }
+
     [Fact]
     public async Task FirstPage_ByKeyboardAlone_LeadsToTheWallAndAnOpeningMoves()
     {

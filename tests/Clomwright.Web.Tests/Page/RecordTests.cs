@@ -8,9 +8,9 @@ namespace Clomwright.Web.Tests.Page;
 public sealed class RecordTests(Chromium chromium)
 {
     /// <summary>The record page, ready to be written on.</summary>
-    public static async Task<OpenPage> AtRecord(Chromium chromium, int width = 1366, int height = 768)
+    public static async Task<OpenPage> AtRecord(Chromium chromium, int width = 1366, int height = 768, Microsoft.Playwright.ColorScheme scheme = Microsoft.Playwright.ColorScheme.Light)
     {
-        var open = await OpenPage.At(chromium, $"/record/{HouseFolderCopy.Key}", width, height);
+        var open = await OpenPage.At(chromium, $"/record/{HouseFolderCopy.Key}", width, height, scheme);
         await open.Page.Locator("form.a-day").WaitForAsync();
         return open;
     }
@@ -35,6 +35,10 @@ public sealed class RecordTests(Chromium chromium)
         await Expect(page.Locator("[data-day='2026-06-08']")).ToContainTextAsync("ring up 9 in");
         Assert.Equal(house, await File.ReadAllBytesAsync(open.HouseFile));
         Assert.Single(new SqliteRecord(RecordOf(open)).Read().Record.Entries);
+
+        // The days of the job begin after it.
+        await page.GetByRole(Microsoft.Playwright.AriaRole.Link, new() { Name = "Days", Exact = true }).ClickAsync();
+        await Expect(page.GetByText("One day is written in the record up to 8 June 2026")).ToBeVisibleAsync(new() { Timeout = 120_000 });
         Assert.Empty(open.Complaints);
     }
 

@@ -91,7 +91,7 @@ internal sealed class FoundationDrawing
         var far = Outer + GroundShown;
         var line = Outline.Line(X(far), Y(grade - fall * (far - stemOutside)), X(stemOutside), Y(grade));
         board.Add(new Group("foundation-ground", [new Stroke(line, new Pen(Weight.Bold))]));
-        Grade(board, site.GroundFall is { } given ? say.Say("foundation.grade-falls", ("fall", (Amount)given)) : say.Say("foundation.grade"), grade - fall * (Outer + GroundShown / 2 - stemOutside));
+        Grade(board, say.First, site.GroundFall is { } given ? say.Say("foundation.grade-falls", ("fall", (Amount)given)) : say.Say("foundation.grade"), grade - fall * (Outer + GroundShown / 2 - stemOutside));
         if (site.FrostDepth is { } frost)
         {
             var y = Y(grade - frost.Metres);
@@ -101,12 +101,15 @@ internal sealed class FoundationDrawing
     }
 
     /// <summary>The words for the ground stand over it outside, where nothing else does.</summary>
-    private void Grade(Board board, string words, double height)
+    private void Grade(Board board, UnitSystem units, string words, double height)
     {
         var (left, right) = (Left + 2, X(outside) - 3);
         var at = new PaperPoint(X(Outer + GroundShown / 2), Y(height));
         var lines = Wrapping.Lines(words, Styles.Body, right - left);
-        var foot = board.Lines(lines, right, Math.Min(Top, at.Y - lines.Count * Styles.Body.Leading - 4), Styles.Body, Anchor.End);
+        var tall = lines.Count * Styles.Body.Leading;
+        // Numbers of the upright dimensions may be longer than what they measure.
+        var numbers = Upright().Select(u => (Y(u.From) + Y(u.To)) / 2 - Styles.BodyStrong.WidthOf(LengthText.Tape(u.From - u.To, units)) / 2).DefaultIfEmpty(at.Y).Min();
+        var foot = board.Lines(lines, right, Math.Min(Top, Math.Min(at.Y - tall - 4, numbers - tall - 1)), Styles.Body, Anchor.End);
         board.Line(at.X, foot + 0.8, at.X, at.Y);
         board.Add(new Fill(Outline.Circle(at, 0.45)));
     }

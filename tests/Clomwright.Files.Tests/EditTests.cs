@@ -60,7 +60,7 @@ public class EditTests
         var other = HouseFile.Read(Path.Combine(Counts.Root, "examples", "slate-brook.house.json")).House!;
         Edit[] edits =
         [
-            new Edit.ChangeTitle(other.Name, other.Notes, other.Units), new Edit.ChangeSite(other.Site), new Edit.ChangePlan(other.Plan), new Edit.ChangeFloor(other.Floor),
+            new Edit.ChangeTitle(other.Name, other.Notes, other.Units), new Edit.ChangeSite(other.Site), new Edit.ChangePlan(other.Plan), new Edit.ChangeFloor(other.Floor), new Edit.ChangeComfort(other.Comfort),
             new Edit.ChangeTrench(other.Trench), new Edit.ChangeStem(other.Stem), new Edit.ChangeWall(other.Wall), new Edit.ChangeLifts(other.Lifts), new Edit.ChangeBondBeam(other.BondBeam),
             new Edit.ChangeTees(other.Tees), new Edit.ChangeRoof(other.Roof), new Edit.ChangeFinishes(other.Finishes), new Edit.ChangeTestPanels(other.TestPanels), new Edit.ChangeMix(other.Mix), new Edit.ChangeAssumed(other.Assumed), new Edit.ChangeCrew(other.Crew),
         ];

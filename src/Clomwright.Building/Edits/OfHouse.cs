@@ -37,6 +37,16 @@ public abstract partial record Edit
         public override Message What => new("building.edit.plan");
     }
 
+    /// <summary>Other people, air, warmth and linings.</summary>
+    public sealed record ChangeComfort(Comfort Comfort) : Edit
+    {
+        /// <inheritdoc/>
+        public override House Apply(House house) => house with { Comfort = Comfort };
+
+        /// <inheritdoc/>
+        public override Message What => new("building.edit.comfort");
+    }
+
     /// <summary>Another floor.</summary>
     public sealed record ChangeFloor(Floor Floor) : Edit
     {

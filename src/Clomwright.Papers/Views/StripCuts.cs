@@ -10,7 +10,7 @@ internal static class StripCuts
     public static IReadOnlyList<double> Of(HouseGeometry geometry, Face face, int count)
     {
         var strip = new WallStrip(geometry, face, 1, 0, 1, default);
-        var holes = geometry.Openings.Select(o => o.Header is { } h ? Around(o.Widest, h.Span) : o.Widest)
+        var holes = geometry.Openings.Select(o => o.Header is { } h ? Around(o.Widest, h.Span, geometry.Curve.Length) : o.Widest)
             .Concat(geometry.Niches.Select(n => n.Span))
             .Select(s => new Span(strip.Arc(s.From), strip.Arc(s.To)))
             .ToArray();
@@ -30,7 +30,12 @@ internal static class StripCuts
         return cuts;
     }
 
-    private static Span Around(Span a, Span b) => new(Math.Min(a.From, b.From), Math.Max(a.To, b.To));
+    /// <summary>Both together; the second may be told on another turn of the ring.</summary>
+    private static Span Around(Span a, Span b, double ring)
+    {
+        var turns = Math.Round((a.Middle - b.Middle) / ring) * ring;
+        return new(Math.Min(a.From, b.From + turns), Math.Max(a.To, b.To + turns));
+    }
 
     /// <summary>The place nearest to an arc that is in no hole: the arc itself, or the middle of a gap beside the holes there.</summary>
     private static double Clear(double arc, Span[] holes, double length)

@@ -9,8 +9,6 @@ namespace Clomwright.Web.Editing;
 /// <summary>What a page asks of an open house. Every other window on the same house is told that it changed.</summary>
 internal sealed class HouseHub(OpenHouses houses) : Hub
 {
-    private static readonly TimeSpan LookAgain = TimeSpan.FromMilliseconds(120);
-
     /// <summary>How long a page waits for the opening that it has just let go itself; another page that holds one is not waited for longer.</summary>
     private static readonly TimeSpan WaitForHand = TimeSpan.FromSeconds(2);
 
@@ -40,31 +38,15 @@ internal sealed class HouseHub(OpenHouses houses) : Hub
     public Task<HouseAnswer> Reload(string key, Sight sight) => Tell(key, house => house.Reload(sight));
 
     /// <summary>How the wall dries: first how far that is worked out, then the picture. Ends without one when the house changes meanwhile.</summary>
-    public async IAsyncEnumerable<WaterAnswer> Water(string key, Sight sight, [EnumeratorCancellation] CancellationToken cancellation)
+    public IAsyncEnumerable<WaterAnswer> Water(string key, Sight sight, CancellationToken cancellation)
     {
         if (houses.Find(key, out var trouble) is not { } house)
         {
-            yield return new WaterAnswer(0, null, trouble);
-            yield break;
+            return new[] { new WaterAnswer(0, null, trouble) }.ToAsyncEnumerable();
         }
 
         var run = house.Drying;
-        while (!run.Done.IsCompleted)
-        {
-            yield return new WaterAnswer(run.Share, null, null);
-            await Task.WhenAny(run.Done, Task.Delay(LookAgain, cancellation));
-            cancellation.ThrowIfCancellationRequested();
-        }
-
-        if (run.Done.IsCompletedSuccessfully)
-        {
-            var scene = WaterSceneOf.Scene(run.Study, await run.Done, sight == Sight.Outside ? Face.Outside : Face.Inside, Phrasebook.English);
-            yield return new WaterAnswer(1, scene, null);
-        }
-        else if (run.Done.Exception?.InnerException is { } broken)
-        {
-            throw broken;
-        }
+        return run.Told<WaterAnswer>(share => new(share, null, null), [known => new(1, WaterSceneOf.Scene(run.Study, known, FaceOf(sight), Phrasebook.English), null)], null, cancellation);
     }
 
     /// <summary>What the wall carries: nothing while the model is solved, then the picture. Solved beside everything else; no change waits for it.</summary>
@@ -82,7 +64,7 @@ internal sealed class HouseHub(OpenHouses houses) : Hub
             () =>
             {
                 house.Rest(study);
-                return StressSceneOf.Scene(study, revision, sight == Sight.Outside ? Face.Outside : Face.Inside, Phrasebook.English);
+                return StressSceneOf.Scene(study, revision, FaceOf(sight), Phrasebook.English);
             },
             cancellation);
         yield return new StressAnswer(scene, null);
@@ -108,7 +90,7 @@ internal sealed class HouseHub(OpenHouses houses) : Hub
             {
                 (var study, seen) = await house.After(seen, cancellation);
                 var revision = seen;
-                if (await Task.Run(() => hand.Now(study, revision, sight == Sight.Outside ? Face.Outside : Face.Inside), CancellationToken.None) is not { } picture)
+                if (await Task.Run(() => hand.Now(study, revision, FaceOf(sight)), CancellationToken.None) is not { } picture)
                 {
                     yield break;
                 }
@@ -123,108 +105,47 @@ internal sealed class HouseHub(OpenHouses houses) : Hub
     }
 
     /// <summary>The push at which the house falls: first how far the search is, then what was found. Given up when the page lets go or the house changes.</summary>
-    public async IAsyncEnumerable<FallAnswer> Fall(string key, [EnumeratorCancellation] CancellationToken cancellation)
+    public IAsyncEnumerable<FallAnswer> Fall(string key, CancellationToken cancellation)
     {
         if (houses.Find(key, out var trouble) is not { } house)
         {
-            yield return new FallAnswer(0, null, trouble);
-            yield break;
+            return new[] { new FallAnswer(0, null, trouble) }.ToAsyncEnumerable();
         }
 
         var run = house.Fall;
-        try
-        {
-            while (!run.Done.IsCompleted)
-            {
-                yield return new FallAnswer(run.Share, null, null);
-                await Task.WhenAny(run.Done, Task.Delay(LookAgain, cancellation));
-                cancellation.ThrowIfCancellationRequested();
-            }
-        }
-        finally
-        {
-            if (!run.Done.IsCompleted)
-            {
-                house.GiveUp(run);
-            }
-        }
-
-        if (run.Done.IsCompletedSuccessfully)
-        {
-            yield return new FallAnswer(1, await Task.Run(() => FallSceneOf.Scene(run.Study, Phrasebook.English), cancellation), null);
-        }
-        else if (run.Done.Exception?.InnerException is { } broken)
-        {
-            throw broken;
-        }
+        return run.Told<FallAnswer>(share => new(share, null, null), [_ => new(1, FallSceneOf.Scene(run.Study, Phrasebook.English), null)], () => house.GiveUp(run), cancellation);
     }
 
     /// <summary>When the job would be done: first how far the seasons are drawn, then the picture. Ends without one when the house changes meanwhile.</summary>
-    public async IAsyncEnumerable<DaysAnswer> Days(string key, [EnumeratorCancellation] CancellationToken cancellation)
+    public IAsyncEnumerable<DaysAnswer> Days(string key, CancellationToken cancellation)
     {
         if (houses.Find(key, out var trouble) is not { } house)
         {
-            yield return new DaysAnswer(0, null, trouble);
-            yield break;
+            return new[] { new DaysAnswer(0, null, trouble) }.ToAsyncEnumerable();
         }
 
         var run = house.Days;
-        while (!run.Done.IsCompleted)
-        {
-            yield return new DaysAnswer(run.Share, null, null);
-            await Task.WhenAny(run.Done, Task.Delay(LookAgain, cancellation));
-            cancellation.ThrowIfCancellationRequested();
-        }
-
-        if (run.Done.IsCompletedSuccessfully)
-        {
-            var known = await run.Done;
-            // The bands at once; who does what is searched for some seconds longer.
-            yield return new DaysAnswer(1, await Task.Run(() => ForecastSceneOf.Scene(run.Study, known, null, Phrasebook.English), cancellation), null);
-            yield return new DaysAnswer(1, await Task.Run(() => ForecastSceneOf.Scene(run.Study, known, DateOnly.FromDateTime(DateTime.Now), Phrasebook.English), cancellation), null);
-        }
-        else if (run.Done.Exception?.InnerException is { } broken)
-        {
-            throw broken;
-        }
+        return run.Told<DaysAnswer>(share => new(share, null, null),
+            [
+                // The bands at once; who does what is searched for some seconds longer.
+                known => new(1, ForecastSceneOf.Scene(run.Study, known, null, Phrasebook.English), null),
+                known => new(1, ForecastSceneOf.Scene(run.Study, known, DateOnly.FromDateTime(DateTime.Now), Phrasebook.English), null),
+            ], null, cancellation);
     }
 
     /// <summary>What other ways and weeks would bring: first how far that is tried, then what was found. Given up when the page lets go or the house changes.</summary>
-    public async IAsyncEnumerable<ChoicesAnswer> Choices(string key, [EnumeratorCancellation] CancellationToken cancellation)
+    public IAsyncEnumerable<ChoicesAnswer> Choices(string key, CancellationToken cancellation)
     {
         if (houses.Find(key, out var trouble) is not { } house)
         {
-            yield return new ChoicesAnswer(0, null, trouble);
-            yield break;
+            return new[] { new ChoicesAnswer(0, null, trouble) }.ToAsyncEnumerable();
         }
 
         var run = house.Choices;
-        try
-        {
-            while (!run.Done.IsCompleted)
-            {
-                yield return new ChoicesAnswer(run.Share, null, null);
-                await Task.WhenAny(run.Done, Task.Delay(LookAgain, cancellation));
-                cancellation.ThrowIfCancellationRequested();
-            }
-        }
-        finally
-        {
-            if (!run.Done.IsCompleted)
-            {
-                house.GiveUp(run);
-            }
-        }
-
-        if (run.Done.IsCompletedSuccessfully)
-        {
-            yield return new ChoicesAnswer(1, ForecastSceneOf.Choices(run.Study, await run.Done, Phrasebook.English), null);
-        }
-        else if (run.Done.Exception?.InnerException is { } broken)
-        {
-            throw broken;
-        }
+        return run.Told<ChoicesAnswer>(share => new(share, null, null), [known => new(1, ForecastSceneOf.Choices(run.Study, known, Phrasebook.English), null)], () => house.GiveUp(run), cancellation);
     }
+
+    private static Face FaceOf(Sight sight) => sight == Sight.Outside ? Face.Outside : Face.Inside;
 
     private async Task<HouseAnswer> Tell(string key, Func<OpenHouse, HouseAnswer> act)
     {

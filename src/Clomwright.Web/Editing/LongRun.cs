@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Clomwright.Analysis;
 using Clomwright.Study;
 
@@ -6,6 +7,8 @@ namespace Clomwright.Web.Editing;
 /// <summary>Long work on one study, beside everything else.</summary>
 internal sealed class LongRun<T>
 {
+    private static readonly TimeSpan LookAgain = TimeSpan.FromMilliseconds(120);
+
     private readonly Action cancel;
     private double share;
 
@@ -28,6 +31,42 @@ internal sealed class LongRun<T>
 
     /// <summary>How far it is, 0 to 1.</summary>
     public double Share => Volatile.Read(ref share);
+
+    /// <summary>What a page is told: how far it is, time and again, then what was found. Nothing more once it is given up.</summary>
+    /// <param name="far">Says how far it is.</param>
+    /// <param name="found">Say what was found, one after the other where one is quicker than the next.</param>
+    /// <param name="alone">Called when the page lets go before it is done; null where others wait too.</param>
+    /// <param name="stop">The page lets go.</param>
+    public async IAsyncEnumerable<TAnswer> Told<TAnswer>(Func<double, TAnswer> far, Func<T, TAnswer>[] found, Action? alone, [EnumeratorCancellation] CancellationToken stop)
+    {
+        try
+        {
+            while (!Done.IsCompleted)
+            {
+                yield return far(Share);
+                await Task.WhenAny(Done, Task.Delay(LookAgain, stop));
+                stop.ThrowIfCancellationRequested();
+            }
+        }
+        finally
+        {
+            if (!Done.IsCompleted)
+            {
+                alone?.Invoke();
+            }
+        }
+
+        if (Done.IsCanceled)
+        {
+            yield break;
+        }
+
+        var known = await Done;
+        foreach (var say in found)
+        {
+            yield return await Task.Run(() => say(known), stop);
+        }
+    }
 
     /// <summary>Gives up.</summary>
     public void Cancel() => cancel();

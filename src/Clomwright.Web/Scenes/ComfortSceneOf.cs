@@ -77,8 +77,8 @@ public static class ComfortSceneOf
         string Text(int column, int row) => pen.Short(new Amount(month.Temperatures[column * rows + row], Dimension.Temperature));
         (int Wind, int Foot, int Head)[] places = [.. Enumerable.Range(0, 8).Select(w => (w, Row(0), Row(Head)))];
         return new(
-            key, pen.Say($"web.comfort.wall-{key}", ("month", new Message($"papers.month-short.{month.Month}"))),
-            pen.Say("web.comfort.wall-says", ("air", new Amount(month.Air, Dimension.Temperature)), ("outside", new Amount(month.Outside, Dimension.Temperature)), ("dew", new Amount(month.DewPoint, Dimension.Temperature)),
+            key, pen.Say($"web.comfort.wall.{key}", ("month", new Message($"papers.month-short.{month.Month}"))),
+            pen.Say("web.comfort.wall.says", ("air", new Amount(month.Air, Dimension.Temperature)), ("outside", new Amount(month.Outside, Dimension.Temperature)), ("dew", new Amount(month.DewPoint, Dimension.Temperature)),
                 ("share", Amount.Fraction(Math.Round(month.Share(damp.Limit), 2)))),
             damp.Stations.Count, rows, string.Concat(month.Humidities.Select(h => h >= 1 ? '2' : h >= damp.Limit ? '1' : '0')),
             [.. places.SelectMany(p => new[] { p.Foot, p.Head }.Where(r => !InOpening(geometry, damp.Stations[Column(p.Wind)], damp.Heights[r])).Select(r => new ColdMark(Pen.Round(damp.Stations[Column(p.Wind)]), Pen.Round(damp.Heights[r]), Text(Column(p.Wind), r))))],
@@ -103,7 +103,7 @@ public static class ComfortSceneOf
     }
 
     private static SunSeason Season(SunInRoom sun, int month, Pen pen) => new(
-        pen.Say($"web.comfort.season-{month}"),
+        pen.Say($"web.comfort.season.{month}"),
         [.. Enumerable.Range(FirstHour, LastHour - FirstHour + 1).Where(h => sun.Place(month, h).Elevation > 0).Select(h => At(sun, month, h, pen))]);
 
     private static SunHour At(SunInRoom sun, int month, int hour, Pen pen)

@@ -147,6 +147,7 @@ public sealed partial class RoofTests(Chromium chromium)
     private static async Task Pull(IPage page, string knob, float to)
     {
         var tape = page.Locator($"[data-knob={knob}] .tape");
+        await tape.ScrollIntoViewIfNeededAsync();
         var box = (await tape.BoundingBoxAsync())!;
         var from = await tape.EvaluateAsync<float>("el => (el.value - el.min) / (el.max - el.min)");
         var y = box.Y + box.Height / 2;

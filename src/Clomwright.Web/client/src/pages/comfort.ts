@@ -46,7 +46,7 @@ export function comfortPage(bench: ComfortBench, state: HouseState, comfort: Com
         <div class="slide" tabindex="0" role="group" aria-label=${say('web.comfort.parts')}>
           <table class="lifts">
             <thead>
-              <tr>${['part', 'resistance', 'u', 'lag', 'swing'].map((key) => html`<th scope="col">${say(`web.comfort.head-${key}`)}</th>`)}</tr>
+              <tr>${['part', 'resistance', 'u', 'lag', 'swing'].map((key) => html`<th scope="col">${say(`web.comfort.head.${key}`)}</th>`)}</tr>
             </thead>
             <tbody>${comfort.parts.map(([name, ...rest]) => html`<tr><th scope="row">${name}</th>${rest.map((cell) => html`<td>${cell}</td>`)}</tr>`)}</tbody>
           </table>

@@ -95,7 +95,7 @@ export class ComfortBoard extends LitElement {
       <div class="slide" tabindex="0" role="group" aria-label=${say('web.comfort.fixes')}>
         <table class="lifts fixes">
           <thead>
-            <tr>${['fix', 'loss', 'heat', 'wood', 'saved', 'mould'].map((key) => html`<th scope="col">${say(`web.comfort.head-${key}`)}</th>`)}</tr>
+            <tr>${['fix', 'loss', 'heat', 'wood', 'saved', 'mould'].map((key) => html`<th scope="col">${say(`web.comfort.head.${key}`)}</th>`)}</tr>
           </thead>
           <tbody>${fixes.lines.map(([fix, ...rest]) => html`<tr><th scope="row">${fix}</th>${rest.map((cell) => html`<td>${cell}</td>`)}</tr>`)}</tbody>
         </table>

@@ -10,7 +10,14 @@ internal static class CommandLine
     /// <summary>Runs one command and returns its exit code. What is typed wrong is one sentence and <see cref="ExitCode.WrongInput"/>.</summary>
     public static async Task<int> Run(string[] arguments, Terminal terminal, CancellationToken stop)
     {
-        var root = new RootCommand(Say("cli.about"))
+        if (Language.Asked(arguments, Environment.GetEnvironmentVariable(Language.Variable)) is not { } words)
+        {
+            terminal.Complain(Message.Of("cli.no-language", ("languages", new Evidence.Argument.List([.. Phrasebook.Languages.Select(l => new Evidence.Argument.Text(l))]))));
+            return ExitCode.WrongInput;
+        }
+
+        terminal.Words = words;
+        var root = new RootCommand(terminal.Word("cli.about"))
         {
             OpenVerb.Command(terminal),
             NewVerb.Command(terminal),
@@ -21,6 +28,7 @@ internal static class CommandLine
             PapersVerb.Command(terminal),
             ExportVerb.Command(terminal),
         };
+        root.Options.Add(Language.Option(terminal));
         var parsed = root.Parse(arguments);
         if (parsed.Errors.Count > 0)
         {
@@ -38,7 +46,4 @@ internal static class CommandLine
             return ExitCode.WrongInput;
         }
     }
-
-    /// <summary>The words of a verb or option.</summary>
-    public static string Say(string key) => Phrasebook.English.Say(new Message(key), UnitSystem.Imperial);
 }

@@ -7,7 +7,7 @@ namespace Clomwright.Cli;
 /// <summary>Figures for a person: one line a number, its path first.</summary>
 internal static class FigureLines
 {
-    public static string Write(Figure figure, UnitSystem units)
+    public static string Write(Figure figure, Phrasebook words, UnitSystem units)
     {
         var lines = new StringBuilder();
         Write(figure, "");
@@ -32,16 +32,16 @@ internal static class FigureLines
 
                     break;
                 default:
-                    lines.Append(path).Append("  ").Append(Words(node, units)).Append('\n');
+                    lines.Append(path).Append("  ").Append(Words(node, words, units)).Append('\n');
                     break;
             }
         }
     }
 
-    private static string Words(Figure leaf, UnitSystem units) => leaf switch
+    private static string Words(Figure leaf, Phrasebook words, UnitSystem units) => leaf switch
     {
-        Figure.Number number => Phrasebook.English.Say(number.Value, units),
-        Figure.NotChecked missing => Phrasebook.English.Say(Message.Of("cli.figures.not-checked", ("why", missing.Why)), units),
+        Figure.Number number => words.Say(number.Value, units),
+        Figure.NotChecked missing => words.Say(Message.Of("cli.figures.not-checked", ("why", missing.Why)), units),
         Figure.Text text => text.Value,
         Figure.Flag flag => flag.Value ? "true" : "false",
         _ => "",

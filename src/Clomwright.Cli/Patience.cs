@@ -27,7 +27,7 @@ internal static class Patience
             var percent = (int)(100 * Math.Clamp(share, 0, 1));
             if (Interlocked.Exchange(ref said, percent) != percent)
             {
-                terminal.Watched?.Write("\r" + Phrasebook.English.Say(Message.Of(words, ("percent", percent)), UnitSystem.Imperial));
+                terminal.Watched?.Write("\r" + terminal.Words.Say(Message.Of(words, ("percent", percent)), UnitSystem.Imperial));
             }
         }
 

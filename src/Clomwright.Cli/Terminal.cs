@@ -20,12 +20,18 @@ internal sealed class Terminal(TextWriter results, TextWriter complaints, DateOn
     /// <summary>Where a line of progress is written over and over; null where nobody looks, as in a file.</summary>
     public TextWriter? Watched { get; } = progress;
 
+    /// <summary>The language it speaks.</summary>
+    public Phrasebook Words { get; set; } = Phrasebook.English;
+
     /// <summary>The terminal of this process.</summary>
     public static Terminal Standard() => new(Console.Out, Console.Error, DateOnly.FromDateTime(DateTime.Now), Console.IsErrorRedirected ? null : Console.Error);
 
+    /// <summary>The words of a verb or option.</summary>
+    public string Word(string key) => Words.Say(new Message(key), UnitSystem.Imperial);
+
     /// <summary>Says a result.</summary>
-    public void Say(Message message, UnitSystem units = UnitSystem.Imperial) => Results.WriteLine(Phrasebook.English.Say(message, units));
+    public void Say(Message message, UnitSystem units = UnitSystem.Imperial) => Results.WriteLine(Words.Say(message, units));
 
     /// <summary>Says what is wrong.</summary>
-    public void Complain(Message message, UnitSystem units = UnitSystem.Imperial) => Complaints.WriteLine(Phrasebook.English.Say(message, units));
+    public void Complain(Message message, UnitSystem units = UnitSystem.Imperial) => Complaints.WriteLine(Words.Say(message, units));
 }

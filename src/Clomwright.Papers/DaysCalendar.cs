@@ -16,7 +16,7 @@ public static class DaysCalendar
     {
         ArgumentNullException.ThrowIfNull(study);
         ArgumentNullException.ThrowIfNull(days);
-        var say = new Wording(study.House.Units);
+        var say = new Wording(study.House.Units, Phrasebook.English);
         CalendarEntry? Entry(string key, string what, DayBand band)
         {
             if (band.P50 is not { } half)
@@ -24,7 +24,7 @@ public static class DaysCalendar
                 return null;
             }
 
-            string On(int? day) => day is { } d ? Wording.Say(days.Start.AddDays(d)) : say.Say("days.later");
+            string On(int? day) => day is { } d ? say.Say(days.Start.AddDays(d)) : say.Say("days.later");
             var date = days.Start.AddDays(half);
             return new(key, date, date, say.Say("calendar.title", ("what", what)), say.Say("calendar.band", ("early", On(band.P10)), ("half", On(half)), ("late", On(band.P90))) + "\n" + say.Say("caution.forecast-only"));
         }

@@ -16,6 +16,9 @@ public sealed record PaperOptions(DateOnly Date)
     /// <summary>Puts named people to their work; null takes the plain plan.</summary>
     public Func<RotaQuestion, RotaResult>? Planner { get; init; }
 
+    /// <summary>The language of the papers: one of <see cref="Phrasebook.Languages"/>.</summary>
+    public string Language { get; init; } = Phrasebook.English.Language;
+
     /// <summary>Letter of the issue; null prints "not issued".</summary>
     public string? Revision { get; init; }
 }

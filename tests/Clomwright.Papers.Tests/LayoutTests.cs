@@ -19,7 +19,7 @@ public sealed class LayoutTests
             var set = Papers.Set(house, PaperSize.A4);
             foreach (var face in Enum.GetValues<Face>())
             {
-                var dimensions = UnrolledSheet.Of(new Scene(set), face).SelectMany(d => d.Finish(1, 1, new Imprint("x", Papers.Date, null), new Wording(set.Units)).Marks.All()).OfType<DimensionLine>().Select(d => d.Of).ToArray();
+                var dimensions = UnrolledSheet.Of(new Scene(set), face).SelectMany(d => d.Finish(1, 1, new Imprint("x", Papers.Date, null), new Wording(set.Units, Phrasebook.English)).Marks.All()).OfType<DimensionLine>().Select(d => d.Of).ToArray();
                 var expected = set.Geometry.Openings.Select(o => Ids.Opening(o.Opening.Name) + " width").Concat(set.Geometry.Piers.Select(p => Ids.Pier(p.Address) + " width"));
                 Assert.Equal(expected.Order(), dimensions.Order());
             }

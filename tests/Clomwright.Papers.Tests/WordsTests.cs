@@ -56,7 +56,7 @@ public sealed class WordsTests
     [InlineData(UnitSystem.Metric)]
     public void Wording_OfALength_ComesInBothSystems(UnitSystem first)
     {
-        var say = new Wording(first);
+        var say = new Wording(first, Phrasebook.English);
         var (one, other) = (say.One(Length.FromInches(30)), say.Other(Length.FromInches(30)));
         Assert.Equal(first == UnitSystem.Imperial ? ("2 ft 6 in", "760 mm") : ("760 mm", "2 ft 6 in"), (one.Replace('\u00a0', ' '), other.Replace('\u00a0', ' ')));
     }

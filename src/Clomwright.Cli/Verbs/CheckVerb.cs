@@ -10,9 +10,9 @@ internal static class CheckVerb
 {
     public static Command Command(Terminal terminal)
     {
-        var file = new Argument<string>("FILE") { Description = CommandLine.Say("cli.file") };
-        var deep = new Option<bool>("--deep") { Description = CommandLine.Say("cli.check.deep") };
-        var command = new Command("check", CommandLine.Say("cli.check")) { file, deep };
+        var file = new Argument<string>("FILE") { Description = terminal.Word("cli.file") };
+        var deep = new Option<bool>("--deep") { Description = terminal.Word("cli.check.deep") };
+        var command = new Command("check", terminal.Word("cli.check")) { file, deep };
         command.SetAction(async (parsed, stop) =>
         {
             if (HouseInput.Study(parsed.GetValue(file)!, new StudyOptions(parsed.GetValue(deep)), terminal) is not { } study)

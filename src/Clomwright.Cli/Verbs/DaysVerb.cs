@@ -13,10 +13,10 @@ internal static class DaysVerb
 
     public static Command Command(Terminal terminal)
     {
-        var file = new Argument<string>("FILE") { Description = CommandLine.Say("cli.file") };
-        var choices = new Option<bool>("--choices") { Description = CommandLine.Say("cli.days.choices") };
-        var today = new Option<DateOnly?>("--today") { Description = CommandLine.Say("cli.days.on") };
-        var command = new Command("days", CommandLine.Say("cli.days")) { file, choices, today };
+        var file = new Argument<string>("FILE") { Description = terminal.Word("cli.file") };
+        var choices = new Option<bool>("--choices") { Description = terminal.Word("cli.days.choices") };
+        var today = new Option<DateOnly?>("--today") { Description = terminal.Word("cli.days.on") };
+        var command = new Command("days", terminal.Word("cli.days")) { file, choices, today };
         command.SetAction(async (parsed, stop) =>
         {
             if (RecordInput.Study(parsed.GetValue(file)!, parsed.GetValue(today), terminal) is not { } study)
@@ -42,7 +42,7 @@ internal static class DaysVerb
     {
         var units = study.House.Units;
 
-        string Say(Message message) => Phrasebook.English.Say(message, units);
+        string Say(Message message) => terminal.Words.Say(message, units);
         var crew = study.House.Crew!;
         terminal.Say(Message.Of("cli.days.head", ("name", study.House.Name), ("people", crew.People), ("hours", Amount.Number(crew.HoursPerDay)), ("days", crew.DaysPerWeek), ("start", crew.Start)), units);
         if (forecast.Learned is { } learned)

@@ -13,11 +13,11 @@ internal static class ExportVerb
 {
     public static Command Command(Terminal terminal)
     {
-        var file = new Argument<string>("FILE") { Description = CommandLine.Say("cli.file") };
-        var format = new Option<string>("--as") { Description = CommandLine.Say("cli.export.as"), Required = true };
+        var file = new Argument<string>("FILE") { Description = terminal.Word("cli.file") };
+        var format = new Option<string>("--as") { Description = terminal.Word("cli.export.as"), Required = true };
         format.AcceptOnlyFromAmong("ics");
-        var target = new Option<string>("--out") { Description = CommandLine.Say("cli.export.out"), Required = true };
-        var command = new Command("export", CommandLine.Say("cli.export")) { file, format, target };
+        var target = new Option<string>("--out") { Description = terminal.Word("cli.export.out"), Required = true };
+        var command = new Command("export", terminal.Word("cli.export")) { file, format, target };
         command.SetAction(async (parsed, stop) => HouseInput.Study(parsed.GetValue(file)!, StudyOptions.Quick, terminal) is { } study
             ? await Calendar(study, parsed.GetValue(target)!, terminal, stop) : ExitCode.WrongInput);
         return command;

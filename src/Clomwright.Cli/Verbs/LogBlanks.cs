@@ -6,7 +6,7 @@ using Clomwright.Evidence;
 namespace Clomwright.Cli.Verbs;
 
 /// <summary>What <c>clom log</c> can be told of a day.</summary>
-internal sealed class LogBlanks
+internal sealed class LogBlanks(Terminal terminal)
 {
     private const string Lift = "--lift", Batches = "--batches", People = "--people", Hours = "--hours";
 
@@ -14,7 +14,7 @@ internal sealed class LogBlanks
         ["--day", "--inches", "--raised", Lift, Batches, People, Hours, "--stopped", "--done", "--who", "--rain", "--high", "--low", "--note", "--by", "--correct", "--strike", "--why"];
 
     private readonly Dictionary<string, Option<string>> options = Words.ToDictionary(
-        word => word, word => new Option<string>(word) { Description = CommandLine.Say($"cli.log.{word[2..]}") }, StringComparer.Ordinal);
+        word => word, word => new Option<string>(word) { Description = terminal.Word($"cli.log.{word[2..]}") }, StringComparer.Ordinal);
 
     /// <summary>All options, in the order of the help.</summary>
     public IEnumerable<Option> All => Words.Select(word => options[word]);

@@ -13,9 +13,9 @@ internal static class LogVerb
 {
     public static Command Command(Terminal terminal)
     {
-        var file = new Argument<string>("FILE") { Description = CommandLine.Say("cli.file") };
-        var blanks = new LogBlanks();
-        var command = new Command("log", CommandLine.Say("cli.log")) { file };
+        var file = new Argument<string>("FILE") { Description = terminal.Word("cli.file") };
+        var blanks = new LogBlanks(terminal);
+        var command = new Command("log", terminal.Word("cli.log")) { file };
         blanks.All.ToList().ForEach(command.Add);
         command.SetAction(parsed =>
         {
@@ -65,7 +65,7 @@ internal static class LogVerb
     private static void Print(HouseStudy study, Terminal terminal)
     {
         var (record, units) = (study.Options.Record, study.House.Units);
-        string Say(Message message) => Phrasebook.English.Say(message, units);
+        string Say(Message message) => terminal.Words.Say(message, units);
         if (record.Entries.Count == 0)
         {
             terminal.Say(new Message("cli.log.empty"), units);

@@ -10,8 +10,8 @@ internal static class NewVerb
 {
     public static Command Command(Terminal terminal)
     {
-        var file = new Argument<string>("FILE") { Description = CommandLine.Say("cli.new.file") };
-        var command = new Command("new", CommandLine.Say("cli.new")) { file };
+        var file = new Argument<string>("FILE") { Description = terminal.Word("cli.new.file") };
+        var command = new Command("new", terminal.Word("cli.new")) { file };
         command.SetAction(parsed => Write(parsed.GetValue(file)!, terminal));
         return command;
     }

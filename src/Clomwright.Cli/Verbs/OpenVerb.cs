@@ -9,10 +9,10 @@ internal static class OpenVerb
 {
     public static Command Command(Terminal terminal)
     {
-        var place = new Argument<string>("FILE or FOLDER") { Description = CommandLine.Say("cli.open.place"), DefaultValueFactory = _ => "." };
-        var port = new Option<int>("--port") { Description = CommandLine.Say("cli.open.port") };
-        var quiet = new Option<bool>("--no-browser") { Description = CommandLine.Say("cli.open.no-browser") };
-        var command = new Command("open", CommandLine.Say("cli.open")) { place, port, quiet };
+        var place = new Argument<string>("FILE or FOLDER") { Description = terminal.Word("cli.open.place"), DefaultValueFactory = _ => "." };
+        var port = new Option<int>("--port") { Description = terminal.Word("cli.open.port") };
+        var quiet = new Option<bool>("--no-browser") { Description = terminal.Word("cli.open.no-browser") };
+        var command = new Command("open", terminal.Word("cli.open")) { place, port, quiet };
         command.SetAction((parsed, stop) =>
         {
             var where = parsed.GetValue(place)!;

@@ -14,13 +14,13 @@ internal static class PapersVerb
 {
     public static Command Command(Terminal terminal)
     {
-        var file = new Argument<string>("FILE") { Description = CommandLine.Say("cli.file") };
-        var folder = new Option<string>("--out") { Description = CommandLine.Say("cli.papers.out"), Required = true };
-        var date = new Option<string?>("--date") { Description = CommandLine.Say("cli.papers.date") };
-        var paper = new Option<string>("--paper") { Description = CommandLine.Say("cli.papers.paper"), DefaultValueFactory = _ => "a4" };
+        var file = new Argument<string>("FILE") { Description = terminal.Word("cli.file") };
+        var folder = new Option<string>("--out") { Description = terminal.Word("cli.papers.out"), Required = true };
+        var date = new Option<string?>("--date") { Description = terminal.Word("cli.papers.date") };
+        var paper = new Option<string>("--paper") { Description = terminal.Word("cli.papers.paper"), DefaultValueFactory = _ => "a4" };
         paper.AcceptOnlyFromAmong([.. Enum.GetNames<PaperSize>().Select(name => name.ToLowerInvariant())]);
-        var deep = new Option<bool>("--deep") { Description = CommandLine.Say("cli.papers.deep") };
-        var command = new Command("papers", CommandLine.Say("cli.papers")) { file, folder, date, paper, deep };
+        var deep = new Option<bool>("--deep") { Description = terminal.Word("cli.papers.deep") };
+        var command = new Command("papers", terminal.Word("cli.papers")) { file, folder, date, paper, deep };
         command.SetAction(async (parsed, stop) =>
         {
             if (DateOf(parsed.GetValue(date), terminal) is not { } day)
@@ -28,7 +28,7 @@ internal static class PapersVerb
                 return ExitCode.WrongInput;
             }
 
-            var options = new PaperOptions(day) { Paper = Enum.Parse<PaperSize>(parsed.GetValue(paper)!, ignoreCase: true), Planner = Rota.FromDays.Of };
+            var options = new PaperOptions(day) { Paper = Enum.Parse<PaperSize>(parsed.GetValue(paper)!, ignoreCase: true), Planner = Rota.FromDays.Of, Language = terminal.Words.Language };
             if (HouseInput.Study(parsed.GetValue(file)!, new StudyOptions(parsed.GetValue(deep)), terminal) is not { } study)
             {
                 return ExitCode.WrongInput;

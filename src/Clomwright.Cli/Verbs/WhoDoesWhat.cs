@@ -13,7 +13,7 @@ internal static class WhoDoesWhat
     public static void Say(HouseStudy study, Terminal terminal)
     {
         var units = study.House.Units;
-        string Words(string key, params ReadOnlySpan<(string, Argument)> arguments) => Phrasebook.English.Say(Message.Of(key, arguments), units);
+        string Words(string key, params ReadOnlySpan<(string, Argument)> arguments) => terminal.Words.Say(Message.Of(key, arguments), units);
         string Role(string role) => Words($"analysis.role.{role}");
         if (study.BoardBy(Rota.FromDays.Of).Value is not { Days.Count: > 0 } board)
         {
@@ -44,7 +44,7 @@ internal static class WhoDoesWhat
 
         foreach (var clash in rota.Asked.Clashes.Where(c => c.Date == today.Day.Date))
         {
-            Wrapped(terminal, Phrasebook.English.Say(clash.Why, units), "  ! ");
+            Wrapped(terminal, terminal.Words.Say(clash.Why, units), "  ! ");
         }
 
         Wrapped(terminal, Words(rota.IsSearched ? "cli.days.searched" : "cli.days.plain"), "");

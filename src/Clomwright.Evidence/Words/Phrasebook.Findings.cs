@@ -18,9 +18,9 @@ public sealed partial class Phrasebook
         return Say(
             Message.Of(
                 "evidence.compared",
-                ("provided", AmountText.Both(comparison.Provided, first, finer)),
+                ("provided", Marked(AmountText.Both(comparison.Provided, first, finer))),
                 ("word", Names.Of(comparison.Word)),
-                ("limit", AmountText.Both(comparison.Limit, first, finer))),
+                ("limit", Marked(AmountText.Both(comparison.Limit, first, finer)))),
             first);
     }
 

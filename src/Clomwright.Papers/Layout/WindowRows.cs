@@ -17,7 +17,8 @@ internal sealed record WindowRow(string Sign, string Place, (double? From, doubl
 /// <param name="Rows">The windows.</param>
 /// <param name="Axis">What the axis counts.</param>
 /// <param name="Boxes">What each row's boxes say.</param>
-internal sealed record WindowRows(IReadOnlyList<WindowRow> Rows, string Axis, IReadOnlyList<string> Boxes) : Block
+/// <param name="Marked">Gives a number the language's own decimal mark.</param>
+internal sealed record WindowRows(IReadOnlyList<WindowRow> Rows, string Axis, IReadOnlyList<string> Boxes, Func<string, string> Marked) : Block
 {
     private const double RowHeight = 7.2;
     private const double BarHeight = 2.3;
@@ -46,7 +47,7 @@ internal sealed record WindowRows(IReadOnlyList<WindowRow> Rows, string Axis, IR
         for (var day = 0.0; day <= end + 1e-9; day += step)
         {
             board.Line(At(day), y, At(day), bottom + 0.8, Weight.Hair, Dash.Dotted);
-            board.Say(day.ToString("0.#", CultureInfo.InvariantCulture), At(day), bottom + 1.2 + Styles.Small.Ascent(), Styles.Small, Anchor.Middle);
+            board.Say(Marked(day.ToString("0.#", CultureInfo.InvariantCulture)), At(day), bottom + 1.2 + Styles.Small.Ascent(), Styles.Small, Anchor.Middle);
         }
 
         board.Say(Axis, right + Gap, bottom + 1.2 + Styles.Small.Ascent(), Styles.Small);

@@ -52,11 +52,11 @@ internal static class CalculationSheet
         say.Say(step.Result.What),
         say.One(step.Result.Value),
         Formula.Equation(step.Result.Name, Equation.Parse(step.Equation).Term, Styles.Body),
-        Wording.Say(step.Source),
+        say.Say(step.Source),
         [.. step.Symbols.Select(s => new WorkingSymbol(Formula.Symbol(s.Name, Styles.Body), say.Say(s.What), say.One(s.Value), From(say, s, known)))]);
 
     private static string From(Wording say, Symbol symbol, HashSet<string> known) =>
-        known.Contains(symbol.Name) ? say.Say("calculations.above") : Wording.Dotted(say.Say(symbol.Tag), symbol.Source is { } source ? Wording.Say(source) : "");
+        known.Contains(symbol.Name) ? say.Say("calculations.above") : Wording.Dotted(say.Say(symbol.Tag), symbol.Source is { } source ? say.Say(source) : "");
 
     /// <summary>The other places: what came out of the last steps, as many as the paper is wide.</summary>
     private static Table Results(Wording say, IReadOnlyList<Calculation> others, Calculation first)

@@ -198,7 +198,7 @@ internal static class CollapseSheet
         for (var n = 1; n <= CrackStrip.Widths.Length; n++)
         {
             var box = PaperBox.At((n - 1) * step, 0, width, height);
-            LegendBox.Draw(board, box, CrackStrip.Sample(Outline.Rectangle(box), n), say.Say("collapse.gapes", ("opening", AmountText.In(Amount.Metres(CrackStrip.Widths[n - 1].Opening), UnitSystem.Metric))));
+            LegendBox.Draw(board, box, CrackStrip.Sample(Outline.Rectangle(box), n), say.Say("collapse.gapes", ("opening", say.Book.One(Amount.Metres(CrackStrip.Widths[n - 1].Opening), UnitSystem.Metric))));
         }
 
         yield return new Picture(board.Marks, board.Marks.Bounds().Inset(-0.5)) { Above = 2 };

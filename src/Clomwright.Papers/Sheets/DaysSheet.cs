@@ -26,7 +26,7 @@ internal static class DaysSheet
             new Cautions(say.Say("caution.title"), [say.Say("caution.forecast-only"), say.Say("caution.early-roof"), say.Say("caution.early-plaster")]) { Above = 3 },
             new Heading(say.Say("days.bars")) { Above = 4 },
             .. near.Count > 0 ? new Block[] { Chart(scene, days, near) } : [],
-            .. far.Count > 0 ? new Block[] { new Paragraph(string.Join("  ", far.Select(r => say.Say("days.far", ("what", r.Name), ("early", On(days, r.Early)), ("late", r.Late is { } late ? On(days, late) : say.Say("days.later"))))), Styles.Body) { Above = 2 } } : [],
+            .. far.Count > 0 ? new Block[] { new Paragraph(string.Join("  ", far.Select(r => say.Say("days.far", ("what", r.Name), ("early", On(say, days, r.Early)), ("late", r.Late is { } late ? On(say, days, late) : say.Say("days.later"))))), Styles.Body) { Above = 2 } } : [],
             new Paragraph(say.Say("days.bars-how"), Styles.Small) { Above = 1 },
             new Paragraph(say.Say("days.lost", ("days", Amount.Number(Math.Round(days.WeatherDays, 1))), ("frost", Amount.Fraction(Math.Round(days.FrostRisk, 2)))), Styles.Body) { Above = 2 },
             new Heading(say.Say("days.hours")) { Above = 4 },
@@ -34,7 +34,7 @@ internal static class DaysSheet
             new Heading(say.Say("days.assumed")) { Above = 4 },
             new Table(
                 [new(say.Say("findings.assumed")) { Grows = 1 }, new(say.Say("findings.value"), Anchor.End), new(say.Say("findings.source"))],
-                [.. days.Assumptions.Select(a => new Row(new Cell(say.Say(a.What)), new Cell(say.Say(a.Value)) { Lettering = Styles.BodyStrong }, new Cell("", Wording.Say(a.Source))))]) { Above = 1.5 },
+                [.. days.Assumptions.Select(a => new Row(new Cell(say.Say(a.What)), new Cell(say.Say(a.Value)) { Lettering = Styles.BodyStrong }, new Cell("", say.Say(a.Source))))]) { Above = 1.5 },
         ];
         return Draft.Flow(new SheetHead("days", say.Say("days.title"), Clock.Forecast), scene.Portrait, blocks, say);
     }
@@ -42,11 +42,11 @@ internal static class DaysSheet
     /// <summary>Marks much later than the roof have a line of their own: a bar of a year would leave the weeks no room.</summary>
     private static int Far(DaysResult days) => 2 * (days.Mark(WorkList.Raise)?.Days.P90 ?? days.Mark(DaysResult.WallTop)?.Days.P90 ?? int.MaxValue / 4) + 30;
 
-    private static string On(DaysResult days, int day) => Wording.Say(days.Start.AddDays(day));
+    private static string On(Wording say, DaysResult days, int day) => say.Say(days.Start.AddDays(day));
 
     private static Fact Fact(Scene scene, string key, DaysResult days, Milestone? mark) => new(
-        scene.Say.Say(key), mark?.Days.P50 is { } half ? On(days, half) : scene.Say.Say("days.later"),
-        mark?.Days is { P10: { } early, P90: { } late } ? scene.Say.Say("days.between", ("early", On(days, early)), ("late", On(days, late))) : "");
+        scene.Say.Say(key), mark?.Days.P50 is { } half ? On(scene.Say, days, half) : scene.Say.Say("days.later"),
+        mark?.Days is { P10: { } early, P90: { } late } ? scene.Say.Say("days.between", ("early", On(scene.Say, days, early)), ("late", On(scene.Say, days, late))) : "");
 
     private static IEnumerable<DaysChart.Row> Rows(Scene scene, DaysResult days)
     {

@@ -40,6 +40,6 @@ internal sealed record Draft(SheetHead Head, (double Width, double Height) Paper
         SheetFrame.Draw(board, Paper.Width, Paper.Height, Head, number, count, imprint, say);
         var content = SheetFrame.Content(Paper.Width, Paper.Height);
         Layout.Flow.Draw(board, Column, content.Left, content.Top, content.Width);
-        return new Sheet(Head.Key, Head.Title, Paper.Width, Paper.Height, board.Marks);
+        return new Sheet(Head.Key, Head.Title, Paper.Width, Paper.Height, board.Marks) { Language = say.Book.Language };
     }
 }

@@ -38,14 +38,14 @@ internal static class DryingSheet
     {
         var say = scene.Say;
         Fact Days(string key, Forecast f) => new(
-            say.Say(key), say.Say("drying.days", ("days", Forecasts.Days(f))), f.Middle is { } middle ? say.Say("drying.middle", ("day", Forecasts.Day(middle))) : say.Say("drying.middle-far"));
+            say.Say(key), say.Say("drying.days", ("days", say.Days(f))), f.Middle is { } middle ? say.Say("drying.middle", ("day", scene.Say.Day(middle))) : say.Say("drying.middle-far"));
         double? Walls(WallDrying wall) => wall.Lifts.Count == drying.Lifts.Count ? wall.Lifts[^1].LaidDay : null;
         // The last lift waits for the bond beam, not for a lift.
         var bands = drying.Lifts.SkipLast(drying.Lifts.Count > 1 ? 1 : 0).ToList();
         return new Facts(
         [
-            new Fact(say.Say("drying.next"), say.Say("drying.days", ("days", Forecasts.Days(bands.Min(b => b.DaysToNext.Low), bands.Any(b => b.DaysToNext.High is null) ? null : bands.Max(b => b.DaysToNext.High)))),
-                say.Say("drying.start", ("date", Wording.Say(drying.Start)))),
+            new Fact(say.Say("drying.next"), say.Say("drying.days", ("days", say.Days(bands.Min(b => b.DaysToNext.Low), bands.Any(b => b.DaysToNext.High is null) ? null : bands.Max(b => b.DaysToNext.High)))),
+                say.Say("drying.start", ("date", say.Say(drying.Start)))),
             Days("drying.walls", new(Walls(drying.Fast), Walls(drying.Middle), Walls(drying.Slow))),
             Days("drying.roof", new(drying.Fast.RoofDay, drying.Middle.RoofDay, drying.Slow.RoofDay)),
             Days("drying.plaster", new(drying.Fast.PlasterDay, drying.Middle.PlasterDay, drying.Slow.PlasterDay)),
@@ -67,9 +67,9 @@ internal static class DryingSheet
                     [
                         new Cell(Forecasts.Faces(scene, side.Wind)) { Lettering = Styles.BodyStrong },
                         new Cell(string.Join(", ", side.Bays.Select(b => Forecasts.Between(scene, drying.Bays[b])).Distinct())),
-                        .. chunk.Select(l => Cell(Forecasts.Together([.. side.Bays.Select(b => drying.WindowOf(l.Number, b))]).Firm)),
+                        .. chunk.Select(l => Cell(say, Forecasts.Together([.. side.Bays.Select(b => drying.WindowOf(l.Number, b))]).Firm)),
                     ])),
-                    new Row([new Cell(say.Say("drying.ring")) { Lettering = Styles.BodyStrong }, new Cell(say.Say("drying.ring-waits")), .. chunk.Select(l => new Cell(Forecasts.Days(Latest(drying.Fast, l), Latest(drying.Slow, l))))]) { Ruled = true },
+                    new Row([new Cell(say.Say("drying.ring")) { Lettering = Styles.BodyStrong }, new Cell(say.Say("drying.ring-waits")), .. chunk.Select(l => new Cell(scene.Say.Days(Latest(drying.Fast, l), Latest(drying.Slow, l))))]) { Ruled = true },
                     new Row([new Cell(say.Say("drying.joint")) { Lettering = Styles.BodyStrong }, new Cell(say.Say("drying.joint-dries")), .. chunk.Select(l => new Cell(Joint(scene, drying, l)))]),
                 ]) { Above = 1.5 };
         }
@@ -89,15 +89,15 @@ internal static class DryingSheet
 
         var here = drying.Joints.Where(j => j.Lift == lift.Number).ToList();
         int[] counts = [here.Count(j => j.Fast), here.Count(j => j.Middle), here.Count(j => j.Slow)];
-        return counts.Max() == 0 ? scene.Say.Say("drying.keyed") : Forecasts.Days(counts.Min(), counts.Max());
+        return counts.Max() == 0 ? scene.Say.Say("drying.keyed") : scene.Say.Days(counts.Min(), counts.Max());
     }
 
-    private static Cell Cell(Forecast f) => new(Forecasts.Days(f), f.Middle is { } middle ? Forecasts.Day(middle) : "");
+    private static Cell Cell(Wording say, Forecast f) => new(say.Days(f), f.Middle is { } middle ? say.Day(middle) : "");
 
     private static IEnumerable<Block> ByMonth(Scene scene, StartYear year, DryingResult? drying)
     {
         var say = scene.Say;
-        Row Line(string key, string note, Func<StartMonth, Forecast> of) => new([new Cell(say.Say(key), note) { Lettering = Styles.BodyStrong }, .. year.Months.Select(m => Upright(of(m)))]);
+        Row Line(string key, string note, Func<StartMonth, Forecast> of) => new([new Cell(say.Say(key), note) { Lettering = Styles.BodyStrong }, .. year.Months.Select(m => Upright(say, of(m)))]);
         string Side(DryingBay bay) => say.Say("drying.bay-faces", ("faces", Forecasts.Faces(scene, bay.Wind)), ("bay", Forecasts.Between(scene, bay)));
         yield return new Heading(say.Say("drying.by-month")) { Above = 4 };
         yield return new Table(
@@ -114,9 +114,9 @@ internal static class DryingSheet
     }
 
     /// <summary>Fast, middle and slow under one another: a column of a year is narrow.</summary>
-    private static Cell Upright(Forecast f)
+    private static Cell Upright(Wording say, Forecast f)
     {
-        string Or(double? days) => days is { } d ? Forecasts.Day(d) : "–";
+        string Or(double? days) => days is { } d ? say.Day(d) : "–";
         return new(Or(f.Fast) + "\n" + Or(f.Middle) + "\n" + Or(f.Slow));
     }
 
@@ -158,7 +158,7 @@ internal static class DryingSheet
             [
                 .. drying.Assumptions.GroupBy(a => a.Source).OrderBy(g => g.Count()).SelectMany(g => g.Select(a =>
                     new Row(new Cell(say.Say(a.What)), new Cell(Value(scene, a)) { Lettering = Styles.BodyStrong }, new Cell(a.Key) { Lettering = Styles.Small }))
-                    .Prepend(new Row(new Cell(Wording.Say(g.Key)) { Lettering = Styles.SmallStrong }) { Ruled = true })),
+                    .Prepend(new Row(new Cell(say.Say(g.Key)) { Lettering = Styles.SmallStrong }) { Ruled = true })),
             ]) { Above = 1.5, Pad = 0.35 };
     }
 

@@ -159,7 +159,7 @@ internal static class EnergySheet
             [
                 .. comfort.Assumptions.GroupBy(a => a.Source).OrderBy(g => g.Count()).SelectMany(g => g.Select(a =>
                     new Row(new Cell(say.Say(a.What)), new Cell(say.Say(a.Value)) { Lettering = Styles.BodyStrong }, new Cell(a.Key) { Lettering = Styles.Small }))
-                    .Prepend(new Row(new Cell(Wording.Say(g.Key)) { Lettering = Styles.SmallStrong }) { Ruled = true })),
+                    .Prepend(new Row(new Cell(say.Say(g.Key)) { Lettering = Styles.SmallStrong }) { Ruled = true })),
             ]) { Above = 1.5, Pad = 0.35 };
     }
 }

@@ -88,7 +88,7 @@ internal static class FindingsSheet
         new Cell(say.Say(finding.Rule.Title), Wording.Dotted(finding.Clause.Adopted, finding.Clause.Number)) { Lettering = Styles.BodyStrong },
         new Cell(subject),
         new Cell(Reason(say, finding.Verdict), string.Join(' ', finding.Notes.Select(say.Say))),
-        new Cell("", Wording.Say(finding.Clause.Source)));
+        new Cell("", say.Say(finding.Clause.Source)));
 
     private static string Reason(Wording say, Verdict verdict) => verdict switch
     {
@@ -113,6 +113,6 @@ internal static class FindingsSheet
         yield return new Heading(say.Say("findings.assumptions")) { Above = 5 };
         yield return new Table(
             [new(say.Say("findings.assumed")) { Grows = 1 }, new(say.Say("findings.value"), Anchor.End), new(say.Say("findings.source"))],
-            [.. scene.Set.Assumptions.Select(a => new Row(new Cell(say.Say(a.What)), new Cell(say.Say(a.Value)) { Lettering = Styles.BodyStrong }, new Cell("", Wording.Say(a.Source))))]) { Above = 1.5 };
+            [.. scene.Set.Assumptions.Select(a => new Row(new Cell(say.Say(a.What)), new Cell(say.Say(a.Value)) { Lettering = Styles.BodyStrong }, new Cell("", say.Say(a.Source))))]) { Above = 1.5 };
     }
 }

@@ -17,9 +17,6 @@ internal static class Forecasts
         ({ } a, { } b) => Day(a) == Day(b) ? Day(a) : Day(a) + "–" + Day(b),
     };
 
-    /// <summary>A forecast as its band.</summary>
-    public static string Days(Forecast f) => Days(f.Fast, f.Slow);
-
     /// <summary>One number of days: to a tenth under ten, whole above.</summary>
     public static string Day(double days) => days.ToString(days < 9.95 ? "0.#" : "0", CultureInfo.InvariantCulture);
 

@@ -53,6 +53,6 @@ internal static class HeaderBearing
             Verdict.FallsShort { Comparisons: [var asked, ..] } => asked,
             _ => null,
         };
-        return comparison is { } c ? (c.Limit, Wording.Say(finding!.Clause.Source)) : null;
+        return comparison is { } c ? (c.Limit, scene.Say.Say(finding!.Clause.Source)) : null;
     }
 }

@@ -21,7 +21,7 @@ internal static class HostListSheet
         [
             new Facts(
             [
-                new Fact(say.Say("host.start"), Wording.Say(host.Start)), new Fact(say.Say("host.site"), Wording.Say(host.SiteReady), say.Say("host.site-what")),
+                new Fact(say.Say("host.start"), say.Say(host.Start)), new Fact(say.Say("host.site"), say.Say(host.SiteReady), say.Say("host.site-what")),
                 new Fact(say.Say("host.people"), say.One(Amount.Count(host.People)), say.Say("host.people-what")), new Fact(say.Say("host.days"), say.One(Amount.Count(host.WorkDays)), say.Say("host.days-what")),
             ], Styles.Heading),
             new Heading(say.Say("host.by")) { Above = 4 },
@@ -55,14 +55,12 @@ internal static class HostListSheet
         foreach (var order in lines.Select(l => l.Line))
         {
             Cell[] much = order.Order is not { } amount ? [new Cell(say.Say("not-checked")) { Lettering = Styles.BodyStrong }, new Cell("")]
-                : order.Key is "water" or "floor-oil" && amount.Dimension == Dimension.Volume ? [new Cell(In(amount.Si, say.First)), new Cell(In(amount.Si, say.Second)) { Lettering = Styles.Small }]
+                : order.Key is "water" or "floor-oil" && amount.Dimension == Dimension.Volume ? [new Cell(say.Poured(amount.Si, say.First)), new Cell(say.Poured(amount.Si, say.Second)) { Lettering = Styles.Small }]
                 : scene.Pair(amount, Styles.Body);
             yield return new Row([new Cell(say.Say(order.What)) { Tick = true }, .. much, new Cell("..................")]);
         }
     }
 
-    private static string In(double cubicMetres, UnitSystem system) => Wording.Unbroken(AmountText.Poured(new Volume(cubicMetres), system));
-
     private static Cell Poured(Wording say, double cubicMetres) =>
-        new(In(cubicMetres, say.First), In(cubicMetres, say.Second));
+        new(say.Poured(cubicMetres, say.First), say.Poured(cubicMetres, say.Second));
 }

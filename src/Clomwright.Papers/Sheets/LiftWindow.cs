@@ -20,7 +20,7 @@ internal static class LiftWindow
         if (scene.Set.Drying is { Value: { } drying })
         {
             yield return Bands(scene, drying, lift);
-            yield return new WindowRows([.. Rows(scene, drying, lift)], say.Say("lift.days-after"), [say.Say("lift.go"), say.Say("lift.wait")]) { Above = 2.5 };
+            yield return new WindowRows([.. Rows(scene, drying, lift)], say.Say("lift.days-after"), [say.Say("lift.go"), say.Say("lift.wait")], say.Book.Marked) { Above = 2.5 };
             yield return new Paragraph(say.Say("lift.window-note"), Styles.Small) { Above = 1 };
         }
         else
@@ -44,8 +44,8 @@ internal static class LiftWindow
         var band = drying.Lifts[lift.Index];
         return new Facts(
         [
-            new Fact(say.Say("lift.next-in"), say.Say("drying.days", ("days", Forecasts.Days(band.DaysToNext.Low, band.DaysToNext.High))), say.Say("drying.forecast")),
-            new Fact(say.Say("lift.keys-for"), say.Say("drying.days", ("days", Forecasts.Days(band.KeysFor.Low, band.KeysFor.High))), say.Say("drying.forecast")),
+            new Fact(say.Say("lift.next-in"), say.Say("drying.days", ("days", say.Days(band.DaysToNext.Low, band.DaysToNext.High))), say.Say("drying.forecast")),
+            new Fact(say.Say("lift.keys-for"), say.Say("drying.days", ("days", say.Days(band.KeysFor.Low, band.KeysFor.High))), say.Say("drying.forecast")),
             Range(scene, "lift.stands", drying.HeightToday, say.Say("lift.stands-cap", ("cap", Amount.Metres(drying.PracticeCap)))),
             Range(scene, "lift.settles", band.Settles, say.Say("drying.forecast")),
         ], Styles.BodyStrong) { Above = 2.5 };
@@ -70,7 +70,7 @@ internal static class LiftWindow
             return new WindowRow(
                 Forecasts.Faces(scene, side.Wind), string.Join(", ", side.Bays.Select(b => Forecasts.Between(scene, drying.Bays[b])).Distinct()),
                 (window.Firm.Fast, window.Firm.Slow), window.Firm.Middle, (window.Keys.Fast, window.Keys.Slow), window.Keys.Middle,
-                scene.Say.Say("lift.window-words", ("firm", Forecasts.Days(window.Firm)), ("keys", Forecasts.Days(window.Keys))));
+                scene.Say.Say("lift.window-words", ("firm", scene.Say.Days(window.Firm)), ("keys", scene.Say.Days(window.Keys))));
         });
 
     private static string Sentence(string words) => words.Length == 0 ? words : char.ToUpperInvariant(words[0]) + words[1..] + ".";

@@ -92,7 +92,7 @@ internal static class OpeningCard
         yield return new Facts(
         [
             new Fact(say.Say("opening.gap-forecast"), Band(say.One), Wording.Dotted(gap.Gap.High is null ? "" : Band(say.Other), say.Say("drying.forecast"))),
-            new Fact(say.Say("opening.bridge"), say.Say("drying.days", ("days", Forecasts.Days(gap.BridgeAfter.Low, gap.BridgeAfter.High))), say.Say("opening.bridge-note")),
+            new Fact(say.Say("opening.bridge"), say.Say("drying.days", ("days", say.Days(gap.BridgeAfter.Low, gap.BridgeAfter.High))), say.Say("opening.bridge-note")),
         ], Styles.BodyStrong) { Above = 4, Across = 2 };
     }
 
@@ -147,7 +147,7 @@ internal static class OpeningCard
     private static Cell Piece(Scene scene, OpeningPiece piece)
     {
         var say = scene.Say;
-        string Sides(UnitSystem units) => string.Join(" × ", ((double?[])[piece.Thickness, piece.Width]).OfType<double>().Select(s => Wording.Unbroken(AmountText.In(Amount.Metres(s), units))));
+        string Sides(UnitSystem units) => string.Join(" × ", ((double?[])[piece.Thickness, piece.Width]).OfType<double>().Select(s => Wording.Unbroken(say.Book.One(Amount.Metres(s), units))));
         var section = piece.Width is null ? say.Say("opening.batten") : Wording.Dotted(Sides(say.First), Sides(say.Second), say.Say(Tag.Given));
         return new Cell(say.Say("piece." + piece.Kind.ToString().ToLowerInvariant()), section);
     }

@@ -48,10 +48,8 @@ internal static class OrderSheet
 
     /// <summary>What is poured is ordered in gallons or litres.</summary>
     private static Cell Much(Scene scene, OrderLine line, Amount amount, string more = "") => line.Key is "water" or "floor-oil" && amount.Dimension == Dimension.Volume
-        ? new Cell(Poured(amount, scene.Say.First), Wording.Dotted(Poured(amount, scene.Say.Second), more))
+        ? new Cell(scene.Say.Poured(amount.Si, scene.Say.First), Wording.Dotted(scene.Say.Poured(amount.Si, scene.Say.Second), more))
         : scene.Cell(amount, more);
-
-    private static string Poured(Amount amount, UnitSystem system) => Wording.Unbroken(AmountText.Poured(new Volume(amount.Si), system));
 
     /// <summary>Trucks or bales, and what they weigh.</summary>
     private static Cell Comes(Scene scene, OrderLine line, Delivery? delivery)

@@ -34,7 +34,7 @@ public static class PocketCard
     public static Sheet FromNumbers(PocketNumbers numbers, PaperOptions options)
     {
         ArgumentNullException.ThrowIfNull(options);
-        var say = new Wording(options.Units ?? UnitSystem.Imperial);
+        var say = new Wording(options.Units ?? UnitSystem.Imperial, Phrasebook.In(options.Language));
         var count = PocketCount.Of(numbers);
         Fact Large(string key, Amount amount) => new(say.Say(key), say.One(amount), Wording.Dotted(say.Other(amount), say.Say(Tag.Computed)));
         Fact Missing(string key) => new(say.Say(key), say.Say("not-known"), say.Say("lift.no-batch"));
@@ -59,7 +59,7 @@ public static class PocketCard
     public static Sheet Blank(PaperOptions options)
     {
         ArgumentNullException.ThrowIfNull(options);
-        var say = new Wording(options.Units ?? UnitSystem.Imperial);
+        var say = new Wording(options.Units ?? UnitSystem.Imperial, Phrasebook.In(options.Language));
         var facts = new Facts([.. ((string[])["pocket.raise", "lift.to", "pocket.batches", "pocket.rise-per-batch", "pocket.each", "pocket.set-in"]).Select(k => new Fact(say.Say(k), ""))], Styles.Large) { Across = 2 };
         return Single(options, say, new SheetHead("pocket-card-blank", say.Say("pocket.title-blank")), [facts, .. Today(say), Caution(say)]);
     }

@@ -8,7 +8,7 @@ namespace Clomwright.Papers.Sheets;
 /// <summary>What a sheet is made from: the set of papers and its words.</summary>
 internal sealed record Scene(PaperSet Set)
 {
-    public Wording Say { get; } = new(Set.Units);
+    public Wording Say { get; } = new(Set.Units, Phrasebook.In(Set.Options.Language));
 
     public HouseGeometry Geometry => Set.Geometry;
 

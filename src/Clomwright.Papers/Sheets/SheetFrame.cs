@@ -89,7 +89,7 @@ internal static class SheetFrame
         board.Line(Left, top, width - Right, top, Weight.Medium);
         var revision = imprint.Revision is { Length: > 0 } letter ? say.Say("frame.revision", ("letter", letter)) : say.Say("frame.not-issued");
         var x = Left;
-        foreach (var (words, strong) in (ReadOnlySpan<(string, bool)>)[(Wording.Say(imprint.Date), false), (revision, true)])
+        foreach (var (words, strong) in (ReadOnlySpan<(string, bool)>)[(say.Say(imprint.Date), false), (revision, true)])
         {
             var lettering = strong ? Styles.SmallStrong : Styles.Small;
             board.Say(words, x, top + 4, lettering);

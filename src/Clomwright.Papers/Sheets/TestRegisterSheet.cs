@@ -110,7 +110,7 @@ internal static class TestRegisterSheet
             [new(say.Say("register.rule")) { Grows = 1 }, new(say.Say("register.value"), Anchor.End)],
             [
                 .. register.ByRule.Select(r => new Row(
-                    new Cell(say.Say(r.Name), Wording.Say(r.Source)),
+                    new Cell(say.Say(r.Name), say.Say(r.Source)),
                     r.Value.Value is { } value ? scene.Cell(new Amount(value.Value, Dimension.Stress)) with { Lettering = Styles.BodyStrong } : new Cell(say.Say("not-checked"), say.Say(r.Value.NotChecked!)))),
             ]) { Above = 1.5 };
         var scatter = register.Sample.Value is { Count: > 1 } sample ? say.Say("register.scatter", ("n", sample.Count), ("variation", Amount.Fraction(sample.Variation))) + " " : "";
@@ -125,8 +125,8 @@ internal static class TestRegisterSheet
             .. register.Ruptures.Select(r => new Row(
                 new Cell(say.Say("register.brick", ("n", r.Number))), Mix(say, r.Trial, r.OfThisMix),
                 new Cell(say.Say("register.rupture", ("modulus", new Amount(r.Modulus.Value, Dimension.Stress))), say.Say(r.Oven ? "register.rupture-oven" : "register.rupture-note")))),
-            .. register.Drops.Select(d => new Row(new Cell(say.Say("register.drop", ("n", d.Number))), Mix(say, d.Trial, d.OfThisMix), new Cell(say.Say(d.Says), Wording.Say(d.Source)))),
-            .. register.Erosions.Select(e => new Row(new Cell(say.Say("register.erosion", ("n", e.Number))), Mix(say, e.Trial, e.OfThisMix), new Cell(say.Say(e.Says), Wording.Say(e.Source)))),
+            .. register.Drops.Select(d => new Row(new Cell(say.Say("register.drop", ("n", d.Number))), Mix(say, d.Trial, d.OfThisMix), new Cell(say.Say(d.Says), say.Say(d.Source)))),
+            .. register.Erosions.Select(e => new Row(new Cell(say.Say("register.erosion", ("n", e.Number))), Mix(say, e.Trial, e.OfThisMix), new Cell(say.Say(e.Says), say.Say(e.Source)))),
         ];
         if (rows.Length > 0)
         {
@@ -161,5 +161,5 @@ internal static class TestRegisterSheet
 
     private static Cell Mix(Wording say, string? trial, bool ofThisMix) => new(trial ?? say.Say("register.recipe"), ofThisMix ? "" : say.Say("register.other-mix"));
 
-    private static Cell Who(Wording say, DateOnly? date, string? tester) => new(date is { } d ? Wording.Say(d) : say.Say("register.no-date"), tester ?? say.Say("register.nobody"));
+    private static Cell Who(Wording say, DateOnly? date, string? tester) => new(date is { } d ? say.Say(d) : say.Say("register.no-date"), tester ?? say.Say("register.nobody"));
 }

@@ -76,7 +76,7 @@ internal static class WallStressSheet
         return (DrawingScale.Usual(scene.Say.First)[^1], []);
     }
 
-    private static WallView View(Scene scene, DrawingScale scale) => new(Face.Inside, scale.PaperPerMetre) { Units = scene.Say.First, Details = false, Measures = false };
+    private static WallView View(Scene scene, DrawingScale scale) => new(Face.Inside, scale.PaperPerMetre) { Units = scene.Say.First, Book = scene.Say.Book, Details = false, Measures = false };
 
     /// <summary>A box of each hatching with the share it stands for, and one of dots.</summary>
     private static Picture Legend(Scene scene, StructureResult wall)

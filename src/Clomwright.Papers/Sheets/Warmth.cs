@@ -30,7 +30,7 @@ internal static class Warmth
     public static IEnumerable<Block> ColdWall(Scene scene, DampResult damp, DampMonth month, double share)
     {
         var content = SheetFrame.Content(scene.Portrait.Width, scene.Portrait.Height);
-        WallView View(DrawingScale scale) => new(Face.Inside, scale.PaperPerMetre) { Units = scene.Say.First, Details = false, Measures = false };
+        WallView View(DrawingScale scale) => new(Face.Inside, scale.PaperPerMetre) { Units = scene.Say.First, Book = scene.Say.Book, Details = false, Measures = false };
         foreach (var scale in DrawingScale.Usual(scene.Say.First))
         {
             for (var count = 1; count <= MostBands; count++)

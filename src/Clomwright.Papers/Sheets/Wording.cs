@@ -1,11 +1,13 @@
+using Clomwright.Analysis.Drying;
 using Clomwright.Evidence;
 
 namespace Clomwright.Papers.Sheets;
 
 /// <summary>Turns messages and quantities into the words of these papers.</summary>
-internal sealed class Wording(UnitSystem first)
+internal sealed class Wording(UnitSystem first, Phrasebook book)
 {
-    private static readonly Phrasebook Book = Phrasebook.English;
+    /// <summary>The words of a language.</summary>
+    public Phrasebook Book { get; } = book;
 
     /// <summary>The units that come first.</summary>
     public UnitSystem First { get; } = first;
@@ -21,21 +23,33 @@ internal sealed class Wording(UnitSystem first)
 
     public string Say(Amount amount) => Book.Say(amount, First);
 
-    public static string Say(DateOnly date) => Book.Say(date);
+    public string Say(DateOnly date) => Book.Say(date);
 
-    public static string Say(Source source) => Book.Say(source);
+    public string Say(Source source) => Book.Say(source);
 
     public string Say(Comparison comparison) => Book.Say(comparison, First);
 
     /// <summary>A quantity in the units that come first.</summary>
-    public string One(Amount amount) => Unbroken(AmountText.In(amount, First));
+    public string One(Amount amount) => Unbroken(Book.One(amount, First));
 
     /// <summary>A quantity in the other units; empty where both systems write it alike.</summary>
     public string Other(Amount amount)
     {
-        var other = Unbroken(AmountText.In(amount, Second));
+        var other = Unbroken(Book.One(amount, Second));
         return other == One(amount) ? "" : other;
     }
+
+    /// <summary>A volume that is poured, in m3, in gallons or litres.</summary>
+    public string Poured(double cubicMetres, UnitSystem system) => Unbroken(Book.Poured(new Volume(cubicMetres), system));
+
+    /// <summary>A span of days; see <see cref="Forecasts"/>.</summary>
+    public string Days(double? low, double? high) => Book.Marked(Forecasts.Days(low, high));
+
+    /// <summary>A forecast as its band of days.</summary>
+    public string Days(Forecast forecast) => Days(forecast.Fast, forecast.Slow);
+
+    /// <summary>One number of days.</summary>
+    public string Day(double days) => Book.Marked(Forecasts.Day(days));
 
     /// <summary>The one tag of a printed number.</summary>
     public string Say(Tag tag) => Say(Names.Of(tag));

@@ -38,7 +38,7 @@ internal static class ColdStrip
         var taken = new Taken(new PaperBox(strip.Corner.X + 0.8, strip.Y(geometry.Wall.Top.Metres), strip.Right - 0.8, strip.Y(0) + 3));
         StripBody.Draw(board, strip);
         StripHoles.Draw(board, strip, view, taken);
-        Readings(board, strip, damp, month, view.Units, taken);
+        Readings(board, strip, damp, month, view, taken);
         return new WallDrawing(board.Marks, StripMeasures.Room(strip, view), strip);
     }
 
@@ -82,7 +82,7 @@ internal static class ColdStrip
     }
 
     /// <summary>Temperatures of the face at eight places round, near the floor and at head height, where nothing else stands.</summary>
-    private static void Readings(Board board, WallStrip strip, DampResult damp, DampMonth month, UnitSystem units, Taken taken)
+    private static void Readings(Board board, WallStrip strip, DampResult damp, DampMonth month, WallView view, Taken taken)
     {
         var rows = damp.Heights.Count;
         foreach (var column in damp.Winds)
@@ -95,7 +95,7 @@ internal static class ColdStrip
                     continue;
                 }
 
-                var words = AmountText.In(new Amount(month.Temperatures[column * rows + row], Dimension.Temperature), units);
+                var words = view.Book.One(new Amount(month.Temperatures[column * rows + row], Dimension.Temperature), view.Units);
                 foreach (var arc in strip.Arcs(damp.Stations[column]))
                 {
                     var at = strip.At(arc, damp.Heights[row]);

@@ -33,7 +33,7 @@ internal static class StressStrip
         var taken = new Taken(new PaperBox(strip.Corner.X + 0.8, body.Top, strip.Right - 0.8, body.Bottom));
         StripBody.Draw(board, strip);
         StripHoles.Draw(board, strip, view, taken);
-        Labels(board, strip, wall, taken);
+        Labels(board, strip, wall, view.Book, taken);
         return new WallDrawing(board.Marks, StripMeasures.Room(strip, view), strip);
     }
 
@@ -90,11 +90,11 @@ internal static class StressStrip
     }
 
     /// <summary>At each pier the share that its edge uses, and a ring where that is.</summary>
-    private static void Labels(Board board, WallStrip strip, StructureResult wall, Taken taken)
+    private static void Labels(Board board, WallStrip strip, StructureResult wall, Phrasebook book, Taken taken)
     {
         foreach (var pier in wall.Piers)
         {
-            var words = AmountText.In(Amount.Fraction(Math.Round(pier.EdgeMost / wall.Allowed.Value, 2)), UnitSystem.Metric);
+            var words = book.One(Amount.Fraction(Math.Round(pier.EdgeMost / wall.Allowed.Value, 2)), UnitSystem.Metric);
             foreach (var arc in strip.Arcs(pier.EdgeStation))
             {
                 var at = strip.At(arc, pier.EdgeHeight);

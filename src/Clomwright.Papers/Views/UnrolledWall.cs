@@ -14,6 +14,9 @@ public sealed record WallView(Face Face, double PaperPerMetre)
     /// <summary>Which units come first.</summary>
     public UnitSystem Units { get; init; } = UnitSystem.Imperial;
 
+    /// <summary>The language of its numbers.</summary>
+    public Phrasebook Book { get; init; } = Phrasebook.English;
+
     /// <summary>Heights beside the wall, the arc scale and the chain of widths.</summary>
     public bool Measures { get; init; } = true;
 

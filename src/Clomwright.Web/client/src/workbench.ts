@@ -1,5 +1,6 @@
 import { LitElement, html } from 'lit';
 import type { Nearness } from './drawing/frame';
+import { Flows, type FlowHost } from './flows';
 import { HouseLine, type Act } from './line';
 import type { ChoicesAnswer, DaysAnswer } from './days-scene';
 import { daysPage, type DaysBench } from './pages/days';
@@ -13,6 +14,7 @@ import { startPage } from './pages/start';
 import { wallPage, type WallBench, type WallSheet } from './pages/wall';
 import type { RecordScene } from './record-scene';
 import { followLinks, papersAddress, placeOf, type Place } from './places';
+import { Searches } from './searches';
 import type { Change, Face, HouseAnswer, HouseCard, HouseState, PapersState, Sight } from './scene';
 import type { FallAnswer, StressAnswer, StressPicture } from './stress-scene';
 import type { WaterAnswer } from './water-scene';
@@ -24,7 +26,7 @@ interface Houses {
 }
 
 /** The whole page: where one is, the open house, and the line to the server. */
-export class Workbench extends LitElement implements WallBench, RoofBench, EarthBench, DaysBench {
+export class Workbench extends LitElement implements WallBench, RoofBench, EarthBench, DaysBench, FlowHost {
   static override properties = {
     place: { state: true },
     houses: { state: true },
@@ -40,15 +42,7 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
     room: { state: true },
     told: { state: true },
     sheet: { state: true },
-    water: { state: true },
-    stress: { state: true },
-    live: { state: true },
-    fall: { state: true },
-    falling: { state: true },
     day: { state: true },
-    forecast: { state: true },
-    choices: { state: true },
-    trying: { state: true },
   };
 
   declare place: Place;
@@ -66,33 +60,13 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
   declare room: number;
   declare told: string;
   declare sheet: WallSheet;
-  declare water: WaterAnswer | null;
-  declare stress: StressAnswer | null;
-  declare live: StressPicture | null;
-  declare fall: FallAnswer | null;
-  declare falling: boolean;
   declare day: number;
-  declare forecast: DaysAnswer | null;
-  declare choices: ChoicesAnswer | null;
-  declare trying: boolean;
 
-  private line: HouseLine | null = null;
+  line: HouseLine | null = null;
   private lineFor = '';
 
-  /** The revision that the search for the fall is of. */
-  fallOf = -1;
-
-  /** An opening is in hand on the sheet of stress. */
-  private inHand = false;
-
-  /** Which house, revision and face the stress is of. */
-  private stressOf = '';
-
-  /** Which house, revision and face the water is of. */
-  private waterOf = '';
-
-  /** Which house and revision the forecast is of. */
-  private forecastOf = '';
+  private readonly flows = new Flows(this);
+  private readonly searches = new Searches(() => this.requestUpdate());
   private asks = 0;
   private readonly started = Date.now();
   private readonly watch = new ResizeObserver(() => this.measure());
@@ -108,11 +82,6 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
     this.room = 0;
     this.told = '';
     this.sheet = 'cutting';
-    this.water = null;
-    this.stress = this.live = this.fall = null;
-    this.falling = false;
-    this.forecast = this.choices = null;
-    this.trying = false;
     this.day = 0;
   }
 
@@ -133,8 +102,8 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
       this.pointed = id;
       if (show && id !== null) void this.showPlace();
     });
-    this.addEventListener('take-opening', (event) => this.takeInHand((event as CustomEvent<string>).detail));
-    this.addEventListener('let-go', () => this.letGo());
+    this.addEventListener('take-opening', (event) => this.flows.takeInHand((event as CustomEvent<string>).detail));
+    this.addEventListener('let-go', () => this.flows.letGo());
     this.addEventListener('go-to-day', (event) => (this.day = (event as CustomEvent<number>).detail));
     addEventListener('keydown', (event) => this.keyed(event));
     addEventListener('beforeunload', (event) => {
@@ -194,6 +163,42 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
     return this.place.page === 'wall' ? this.face : this.place.page === 'roof' || this.place.page === 'earth' || this.place.page === 'days' || this.place.page === 'comfort' ? this.place.page : null;
   }
 
+  get water(): WaterAnswer | null {
+    return this.flows.water;
+  }
+
+  get stress(): StressAnswer | null {
+    return this.flows.stress;
+  }
+
+  get live(): StressPicture | null {
+    return this.flows.live;
+  }
+
+  get forecast(): DaysAnswer | null {
+    return this.flows.forecast;
+  }
+
+  get fall(): FallAnswer | null {
+    return this.searches.fall;
+  }
+
+  get falling(): boolean {
+    return this.searches.falling;
+  }
+
+  get fallOf(): number {
+    return this.searches.fallOf;
+  }
+
+  get choices(): ChoicesAnswer | null {
+    return this.searches.choices;
+  }
+
+  get trying(): boolean {
+    return this.searches.trying;
+  }
+
   turn = (face: Face): void => {
     this.face = face;
     this.line?.look(face);
@@ -209,70 +214,19 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
 
   lay = (sheet: WallSheet): void => {
     this.sheet = sheet;
-    if (sheet !== 'stress') this.leaveHand();
-    this.flow();
+    if (sheet !== 'stress') this.flows.leaveHand();
+    this.flows.flow();
   };
 
   search = (): void => {
-    if (this.line === null || this.state === undefined) return;
-    const of = this.state.revision;
-    this.fallOf = of;
-    this.fall = null;
-    this.falling = true;
-    this.line.fall(
-      (answer) => {
-        if (this.fallOf === of) this.fall = answer;
-      },
-      () => {
-        if (this.fallOf === of) this.falling = false;
-      },
-    );
+    if (this.line !== null && this.state !== undefined) this.searches.search(this.line, this.state.revision);
   };
 
-  giveUp = (): void => {
-    this.line?.giveUp();
-    this.fall = null;
-    this.falling = false;
-  };
+  giveUp = (): void => this.searches.giveUp(this.line);
 
-  tryOthers = (): void => {
-    const of = this.forecastOf;
-    this.choices = null;
-    this.trying = true;
-    this.line?.choices(
-      (answer) => {
-        if (this.forecastOf === of) this.choices = answer;
-      },
-      () => {
-        if (this.forecastOf === of) this.trying = false;
-      },
-    );
-  };
+  tryOthers = (): void => this.searches.tryOthers(this.line);
 
-  stopTrying = (): void => {
-    this.line?.stopTrying();
-    this.choices = null;
-    this.trying = false;
-  };
-
-  private takeInHand(opening: string): void {
-    this.inHand = true;
-    this.line?.hold(opening, (answer) => {
-      // The first picture is of the house at rest, which is on the sheet already, and better.
-      if (this.sheet === 'stress' && answer.revision !== this.stress?.scene?.revision) this.live = answer.picture;
-    });
-  }
-
-  private letGo(): void {
-    this.inHand = false;
-    this.flow();
-  }
-
-  private leaveHand(): void {
-    this.inHand = false;
-    this.live = null;
-    this.line?.release();
-  }
+  stopTrying = (): void => this.searches.stopTrying(this.line);
 
   ask = (change: Change): void => {
     this.settled = false;
@@ -323,80 +277,12 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
     }
   }
 
-  /** Asks for the water or the stress of the wall looked at, where that is not what is here already. */
-  private flow(): void {
-    const { line, state } = this;
-    if (line !== null && state?.days) {
-      this.foresee(line, state);
-      return;
-    }
-    this.forgetForecast();
-    if (line === null || !state?.scene || this.sheet === 'cutting') {
-      line?.dry();
-      this.forgetUnfinished();
-      return;
-    }
-    const of = `${state.key}/${state.revision}/${state.scene.face}`;
-    if (this.sheet === 'stress') {
-      if (of === this.stressOf) {
-        if (!this.inHand && this.stress?.scene?.revision === state.revision) this.leaveHand();
-        return;
-      }
-      this.forgetUnfinished();
-      if (!line.idle || this.inHand) return;
-      this.stressOf = of;
-      line.stress((answer) => {
-        // Until it is solved, what is on the sheet stays and says of which house it is.
-        if (this.stressOf !== of || (answer.scene === null && answer.trouble === null && this.stress?.scene)) return;
-        this.stress = answer;
-        if (!this.inHand) this.leaveHand();
-      });
-      return;
-    }
-    if (this.stress?.scene === null) this.stressOf = '';
-    if (of === this.waterOf || !line.idle) return;
-    this.waterOf = of;
-    this.water = null;
-    line.water((answer) => {
-      if (this.waterOf === of) this.water = answer;
-    });
-  }
-
-  /** Asks when the job would be done, where that is not what is here already; what others would bring is of another house then. */
-  private foresee(line: HouseLine, state: HouseState): void {
-    this.waterOf = this.stressOf = '';
-    const of = `${state.key}/${state.revision}`;
-    if (of === this.forecastOf || !line.idle) return;
-    this.forecastOf = of;
-    this.stopTrying();
-    line.days((answer) => {
-      // Until the seasons are drawn, what is here stays.
-      if (this.forecastOf === of && (answer.scene !== null || answer.trouble !== null || !this.forecast?.scene)) this.forecast = answer;
-    });
-  }
-
-  private forgetForecast(): void {
-    this.forecastOf = '';
-    this.stopTrying();
-  }
-
-  /** What was asked for and given up before it came is asked for again. */
-  private forgetUnfinished(): void {
-    if (!this.water?.scene) this.waterOf = '';
-    if (!this.stress?.scene || (this.state !== undefined && this.stress.scene.revision !== this.state.revision)) this.stressOf = '';
-  }
-
   private hangUp(): void {
-    this.inHand = this.falling = false;
-    this.live = this.fall = null;
     void this.line?.stop();
     this.line = null;
     this.lineFor = '';
-    this.waterOf = this.stressOf = this.forecastOf = '';
-    this.water = null;
-    this.stress = null;
-    this.forecast = this.choices = null;
-    this.trying = false;
+    this.flows.forget();
+    this.searches.forget();
   }
 
   private ring(house: string, sight: Sight): void {
@@ -430,7 +316,7 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
     this.state = answer.state;
     if (this.settled) this.told = this.inShort(answer.state);
     document.title = say(answer.state.comfort !== null ? 'web.title.comfort' : answer.state.days ? 'web.title.days' : answer.state.earth !== null ? 'web.title.earth' : answer.state.roof !== null ? 'web.title.roof' : 'web.title.wall', { name: answer.state.name });
-    this.flow();
+    this.flows.flow();
   }
 
   /** What is read aloud when a change has settled. */

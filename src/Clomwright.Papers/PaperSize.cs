@@ -14,29 +14,50 @@ public enum PaperSize
 
     /// <summary>17 by 11 in for drawings, Letter for cards and lists.</summary>
     Tabloid,
+
+    /// <summary>36 by 24 in for the drawings of the office, Tabloid for those of the site, Letter for cards and lists.</summary>
+    ArchD,
+}
+
+/// <summary>One format of paper, mm, and whether its foot keeps room for a licence and a seal.</summary>
+internal readonly record struct Format(double Width, double Height)
+{
+    /// <summary>A sheet of the office set: licence block and an empty box for the seal stand in its foot.</summary>
+    public bool Sealed { get; init; }
+
+    /// <summary>A format of the site folder.</summary>
+    public static implicit operator Format((double Width, double Height) paper) => new(paper.Width, paper.Height);
 }
 
 /// <summary>Sizes of paper, mm.</summary>
 internal static class PaperSizes
 {
-    /// <summary>For drawings, lying and standing.</summary>
-    public static (double Width, double Height)[] Drawing(this PaperSize paper)
+    /// <summary>For drawings of the site folder, lying and standing.</summary>
+    public static Format[] Drawing(this PaperSize paper)
     {
-        var (width, height) = paper switch
+        Format lying = paper switch
         {
             PaperSize.A4 => (297, 210),
             PaperSize.A3 => (420, 297),
             PaperSize.Letter => (279.4, 215.9),
             _ => (431.8, 279.4),
         };
-        return [(width, height), (height, width)];
+        return [lying, (lying.Height, lying.Width)];
     }
 
+    /// <summary>For drawings of the office set, lying: never smaller than A3 or Tabloid, so that a whole house stands on one at a usual scale.</summary>
+    public static Format Office(this PaperSize paper) => (paper switch
+    {
+        PaperSize.A4 or PaperSize.A3 => (Format)(420, 297),
+        PaperSize.ArchD => (914.4, 609.6),
+        _ => (431.8, 279.4),
+    }) with { Sealed = true };
+
     /// <summary>For cards and lists.</summary>
-    public static (double Width, double Height) Portrait(this PaperSize paper) =>
+    public static Format Portrait(this PaperSize paper) =>
         paper is PaperSize.A4 or PaperSize.A3 ? (210, 297) : (215.9, 279.4);
 
     /// <summary>For the pocket: half of a sheet.</summary>
-    public static (double Width, double Height) Pocket(this PaperSize paper) =>
+    public static Format Pocket(this PaperSize paper) =>
         paper is PaperSize.A4 or PaperSize.A3 ? (148, 210) : (139.7, 215.9);
 }

@@ -24,14 +24,17 @@ public class NewAndPapersTests
     }
 
     [Fact]
-    public async Task Papers_Example_WritesOnePdfAndEverySheetAsSvg()
+    public async Task Papers_Example_WritesSiteAndOfficeAsPdfAndEverySheetAsSvg()
     {
         using var folder = new OwnFolder();
         var run = await Run.Of("papers", Run.Examples().First(), "--out", folder["out"], "--date", "2027-06-01");
         Assert.Equal("", run.Complaints);
         Assert.Equal(0, run.Code);
-        var pdf = Assert.Single(Directory.GetFiles(folder["out"], "*.pdf"));
-        Assert.Equal("%PDF-", Encoding.ASCII.GetString(File.ReadAllBytes(pdf)[..5]));
+        var pdfs = Directory.GetFiles(folder["out"], "*.pdf").Order().ToArray();
+        Assert.Equal(2, pdfs.Length);
+        Assert.EndsWith("-office.pdf", pdfs[0], StringComparison.Ordinal);
+        Assert.EndsWith("-site.pdf", pdfs[1], StringComparison.Ordinal);
+        Assert.All(pdfs, pdf => Assert.Equal("%PDF-", Encoding.ASCII.GetString(File.ReadAllBytes(pdf)[..5])));
         var sheets = Directory.GetFiles(folder["out"], "*.svg");
         Assert.True(sheets.Length > 10);
         Assert.All(sheets, sheet => Assert.StartsWith("<svg", File.ReadAllText(sheet), StringComparison.Ordinal));

@@ -9,7 +9,7 @@ using Clomwright.Study;
 
 namespace Clomwright.Cli.Verbs;
 
-/// <summary><c>clom papers FILE --out DIR</c>: the papers as one PDF, and every sheet as SVG.</summary>
+/// <summary><c>clom papers FILE --out DIR</c>: the site folder and the office set, each as one PDF, and every sheet as SVG.</summary>
 internal static class PapersVerb
 {
     public static Command Command(Terminal terminal)
@@ -35,8 +35,9 @@ internal static class PapersVerb
             }
 
             await Patience.Search(study, terminal, stop);
-            var sheets = await Patience.For(() => Book.Of(FromStudy.Set(study, options)), stop);
-            return Write(study, sheets, options, parsed.GetValue(folder)!, terminal, stop);
+            var set = FromStudy.Set(study, options);
+            var (site, office) = await Patience.For(() => (Book.Site(set), Book.Office(set)), stop);
+            return Write(study, site, office, options, parsed.GetValue(folder)!, terminal, stop);
         });
         return command;
     }
@@ -58,10 +59,11 @@ internal static class PapersVerb
     }
 
     /// <summary>Everything is drawn before anything is written: what is stopped half-way leaves only whole files.</summary>
-    private static int Write(HouseStudy study, Sequence<Sheet> sheets, PaperOptions options, string folder, Terminal terminal, CancellationToken stop)
+    private static int Write(HouseStudy study, Sequence<Sheet> site, Sequence<Sheet> office, PaperOptions options, string folder, Terminal terminal, CancellationToken stop)
     {
-        var files = sheets.Select(sheet => ($"{sheet.Key}.svg", (Func<byte[]>)(() => System.Text.Encoding.UTF8.GetBytes(SvgWriter.Write(sheet)))))
-            .Append(($"{study.House.Id}.pdf", () => PdfWriter.Write(sheets, study.House.Name, options.Date))).ToList();
+        var files = site.Concat(office).Select(sheet => ($"{sheet.Key}.svg", (Func<byte[]>)(() => System.Text.Encoding.UTF8.GetBytes(SvgWriter.Write(sheet)))))
+            .Append(($"{study.House.Id}-site.pdf", () => PdfWriter.Write(site, study.House.Name, options.Date)))
+            .Append(($"{study.House.Id}-office.pdf", () => PdfWriter.Write(office, study.House.Name, options.Date))).ToList();
         foreach (var (name, bytes) in files)
         {
             stop.ThrowIfCancellationRequested();
@@ -72,7 +74,7 @@ internal static class PapersVerb
             }
         }
 
-        terminal.Say(Message.Of("cli.papers.done", ("n", sheets.Count), ("folder", folder)));
+        terminal.Say(Message.Of("cli.papers.done", ("n", site.Count + office.Count), ("folder", folder)));
         return ExitCode.Met;
     }
 }

@@ -10,6 +10,9 @@ namespace Clomwright.Papers.Drawing;
 /// <param name="Marks">The display list, millimetres from the top left corner.</param>
 public sealed record Sheet(string Key, string Title, double Width, double Height, Sequence<Mark> Marks)
 {
+    /// <summary>Its number as printed: a page of the site folder, <c>7</c>, or a sheet of the office set, <c>A-101</c>.</summary>
+    public string Number { get; init; } = "";
+
     /// <summary>Language of its words, as in BCP 47.</summary>
     public string Language { get; init; } = "en";
 }

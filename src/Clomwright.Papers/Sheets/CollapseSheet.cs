@@ -62,7 +62,7 @@ internal static class CollapseSheet
     /// <summary>The largest scale at which a face fits in up to three strips over a share of the sheet.</summary>
     private static (DrawingScale Scale, IReadOnlyList<WallDrawing> Bands) Drawn(Scene scene, double share, Face face, Func<WallView, double, double, WallDrawing> band)
     {
-        var content = SheetFrame.Content(scene.Portrait.Width, scene.Portrait.Height);
+        var content = SheetFrame.Content(scene.Portrait);
         WallView View(DrawingScale scale) => new(face, scale.PaperPerMetre) { Units = scene.Say.First, Details = false, Measures = false };
         foreach (var scale in DrawingScale.Usual(scene.Say.First))
         {

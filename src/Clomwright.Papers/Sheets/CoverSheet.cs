@@ -13,7 +13,7 @@ internal static class CoverSheet
     public static IEnumerable<Draft> Of(Scene scene, IReadOnlyList<SheetHead> others, int firstNumber)
     {
         var (say, g) = (scene.Say, scene.Geometry);
-        var content = SheetFrame.Content(scene.Portrait.Width, scene.Portrait.Height);
+        var content = SheetFrame.Content(scene.Portrait);
         var wall = UnrolledWall.Of(g, new WallView(Face.Outside, (content.Width - 8) / g.Curve.OffsetLength(g.Wall.OutsideOffset(g.Wall.Base.Metres))) { Units = say.First, Measures = false, Details = false });
         var plan = PlanDrawing.Of(g, new PlanView(PlanScale(scene)) { Units = say.First });
         List<Block> blocks =

@@ -61,7 +61,7 @@ internal static class DaysSheet
 
     private static Picture Chart(Scene scene, DaysResult days, IReadOnlyList<DaysChart.Row> rows)
     {
-        var (marks, view) = DaysChart.Of(rows, days.Start, date => scene.Say.Say("days.day-month", ("day", date.Day), ("month", new Message($"language.month-{date.Month}"))), SheetFrame.Content(scene.Portrait.Width, scene.Portrait.Height).Width);
+        var (marks, view) = DaysChart.Of(rows, days.Start, date => scene.Say.Say("days.day-month", ("day", date.Day), ("month", new Message($"language.month-{date.Month}"))), SheetFrame.Content(scene.Portrait).Width);
         return new Picture(marks, view) { Above = 2, Left = true };
     }
 

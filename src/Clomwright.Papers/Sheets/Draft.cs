@@ -1,15 +1,16 @@
+using System.Globalization;
 using Clomwright.Papers.Drawing;
 using Clomwright.Papers.Layout;
 
 namespace Clomwright.Papers.Sheets;
 
 /// <summary>A sheet before it has its number: what it says of itself, its paper, and what stands in it.</summary>
-internal sealed record Draft(SheetHead Head, (double Width, double Height) Paper, IReadOnlyList<Block> Column)
+internal sealed record Draft(SheetHead Head, Format Paper, IReadOnlyList<Block> Column)
 {
     /// <summary>Blocks poured onto as many sheets as they need; further ones carry the same key with a number.</summary>
-    public static IEnumerable<Draft> Flow(SheetHead head, (double Width, double Height) paper, IReadOnlyList<Block> blocks, Wording say, int first = 1)
+    public static IEnumerable<Draft> Flow(SheetHead head, Format paper, IReadOnlyList<Block> blocks, Wording say, int first = 1)
     {
-        var content = SheetFrame.Content(paper.Width, paper.Height);
+        var content = SheetFrame.Content(paper);
         blocks = [.. blocks.Select(b => b.At(content.Width))];
         var columns = Closer(1, blocks, content);
         foreach (var gap in columns.Count > 1 ? (double[])[0.7, 0.45] : [])
@@ -33,13 +34,21 @@ internal sealed record Draft(SheetHead Head, (double Width, double Height) Paper
     private static IReadOnlyList<IReadOnlyList<Block>> Closer(double gap, IReadOnlyList<Block> blocks, PaperBox content) =>
         Layout.Flow.Columns([.. blocks.Select(b => b with { Above = b.Above * gap })], content.Width, content.Height);
 
+    /// <summary>The finished sheet of a book that counts its pages.</summary>
+    public Sheet Finish(int number, int count, Imprint imprint, Wording say) =>
+        Finish(number.ToString(CultureInfo.InvariantCulture), say.Say("frame.of", ("count", count)), imprint, say);
+
     /// <summary>The finished sheet.</summary>
-    public Sheet Finish(int number, int count, Imprint imprint, Wording say)
+    /// <param name="number">Set large in its corner: <c>7</c>, <c>A-101</c>.</param>
+    /// <param name="of">Beside it, small.</param>
+    /// <param name="imprint">What every sheet of the book says.</param>
+    /// <param name="say">Words.</param>
+    public Sheet Finish(string number, string of, Imprint imprint, Wording say)
     {
         var board = new Board();
-        SheetFrame.Draw(board, Paper.Width, Paper.Height, Head, number, count, imprint, say);
-        var content = SheetFrame.Content(Paper.Width, Paper.Height);
+        SheetFrame.Draw(board, Paper, Head, number, of, imprint, say);
+        var content = SheetFrame.Content(Paper);
         Layout.Flow.Draw(board, Column, content.Left, content.Top, content.Width);
-        return new Sheet(Head.Key, Head.Title, Paper.Width, Paper.Height, board.Marks) { Language = say.Book.Language };
+        return new Sheet(Head.Key, Head.Title, Paper.Width, Paper.Height, board.Marks) { Number = number, Language = say.Book.Language };
     }
 }

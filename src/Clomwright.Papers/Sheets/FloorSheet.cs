@@ -24,7 +24,7 @@ internal static class FloorSheet
         }
 
         var say = scene.Say;
-        var content = SheetFrame.Content(scene.Portrait.Width, scene.Portrait.Height);
+        var content = SheetFrame.Content(scene.Portrait);
         var scale = DrawingScale.Fitting(say.First, s =>
         {
             var d = new FloorDrawing(scene.Geometry, floor, s.PaperPerMetre);

@@ -23,7 +23,7 @@ internal static class FoundationSheet
         }
 
         var say = scene.Say;
-        var content = SheetFrame.Content(scene.Portrait.Width, scene.Portrait.Height);
+        var content = SheetFrame.Content(scene.Portrait);
         var scale = DrawingScale.Fitting(say.First, s =>
         {
             var d = new FoundationDrawing(scene.Geometry, s.PaperPerMetre);

@@ -50,7 +50,7 @@ internal static class LiftSheet
     /// <summary>The whole ring with this lift filled in.</summary>
     private static Sequence<Mark> Strip(Scene scene, LiftSlice lift, out PaperBox view)
     {
-        var content = SheetFrame.Content(scene.Portrait.Width, scene.Portrait.Height);
+        var content = SheetFrame.Content(scene.Portrait);
         var drawing = UnrolledWall.Of(scene.Geometry, new WallView(Face.Inside, (content.Width - 8) / scene.Geometry.Curve.Length) { Units = scene.Say.First, Measures = false, Details = false });
         var strip = drawing.Strip;
         var band = strip.Box(new Span(strip.From, strip.To), lift.Bottom.Metres, lift.Top.Metres);
@@ -70,7 +70,7 @@ internal static class LiftSheet
     {
         Block[] faces = [.. Faces(scene, lift)];
         Block[] openings = [.. Openings(scene, lift)];
-        var content = SheetFrame.Content(scene.Portrait.Width, scene.Portrait.Height);
+        var content = SheetFrame.Content(scene.Portrait);
         var share = (faces.OfType<Table>().Max(t => t.NaturalWidth) + 1) / (content.Width - Beside.Gutter);
         return share < 0.68 ? [new Beside(new Stack(faces), new Stack(openings), share) { Above = 3 }] : [.. faces, .. openings];
     }

@@ -31,7 +31,7 @@ internal static class OpeningCard
             new Beside(
                 new Stack([new Picture(marks, marks.Bounds().Inset(-0.5)), .. Settling(scene, place), .. HeaderBearing.Of(scene, place)]),
                 new Stack([Sizes(scene, place), .. Where(scene, place), .. Pieces(scene, place)]),
-                DrawingWidth / (SheetFrame.Content(scene.Portrait.Width, scene.Portrait.Height).Width - 6)),
+                DrawingWidth / (SheetFrame.Content(scene.Portrait).Width - 6)),
             Cautions(scene, place),
             .. Steps(scene, place),
             new Facts([.. Checks(place).Select(k => new Fact(say.Say(k), ""))], Styles.Body) { Above = 2.5 },

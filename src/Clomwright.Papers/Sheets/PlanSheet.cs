@@ -13,7 +13,7 @@ internal static class PlanSheet
     public static IEnumerable<Draft> Of(Scene scene)
     {
         var (say, g) = (scene.Say, scene.Geometry);
-        var content = SheetFrame.Content(scene.Portrait.Width, scene.Portrait.Height);
+        var content = SheetFrame.Content(scene.Portrait);
         var scale = DrawingScale.Fitting(say.First, s =>
         {
             var view = PlanDrawing.Of(g, View(scene, s)).View;

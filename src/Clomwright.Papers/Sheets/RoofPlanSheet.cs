@@ -20,7 +20,7 @@ internal static class RoofPlanSheet
         }
 
         var say = scene.Say;
-        var content = SheetFrame.Content(scene.Portrait.Width, scene.Portrait.Height);
+        var content = SheetFrame.Content(scene.Portrait);
         var scale = DrawingScale.Fitting(say.First, s =>
         {
             var view = RoofPlan.Of(scene.Geometry, roof, s.PaperPerMetre).View;

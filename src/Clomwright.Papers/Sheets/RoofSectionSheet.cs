@@ -20,7 +20,7 @@ internal static class RoofSectionSheet
         }
 
         var say = scene.Say;
-        var content = SheetFrame.Content(scene.Portrait.Width, scene.Portrait.Height);
+        var content = SheetFrame.Content(scene.Portrait);
         var scale = DrawingScale.Fitting(say.First, s => Whole(s) is var (on, _) && on.Marks.Bounds() is var view && view.Width + LabelGap + LabelWidth <= content.Width && view.Height <= content.Height * 0.38);
         var (whole, labels) = Whole(scale);
         PartLabels.Name(whole, labels, whole.Marks.Bounds().Right + LabelGap, LabelWidth);

@@ -17,8 +17,11 @@ internal sealed record Scene(PaperSet Set)
     /// <summary>What every sheet says of the book.</summary>
     public Imprint Imprint => new(House.Name, Set.Options.Date, Set.Options.Revision);
 
+    /// <summary>Its sheets belong to the office set.</summary>
+    public bool Office { get; init; }
+
     /// <summary>Paper of cards and lists.</summary>
-    public (double Width, double Height) Portrait => Set.Options.Paper.Portrait();
+    public Format Portrait => Set.Options.Paper.Portrait() with { Sealed = Office };
 
     /// <summary>The letter of an opening: clockwise from the zero mark.</summary>
     public string Letter(OpeningPlace opening) =>

@@ -16,7 +16,7 @@ internal static class SectionSheet
     public static IEnumerable<Draft> Of(Scene scene)
     {
         var say = scene.Say;
-        var content = SheetFrame.Content(scene.Portrait.Width, scene.Portrait.Height);
+        var content = SheetFrame.Content(scene.Portrait);
         var marks = Marks(scene);
         var labels = marks.Max(m => LabelWidth(scene, m));
         var notes = new Paragraph(say.Say("section.note"), Styles.Small);

@@ -42,24 +42,27 @@ internal static class SheetFrame
     private const double Right = 9;
     private const double RuleAt = 25;
     private const double FootHeight = 19.5;
+    private const double SealedFoot = 49.5;
+    private const double SealWidth = 44;
+    private const double SealHeight = 38;
     private const double PoleAt = 5.5;
 
     /// <summary>The part of the paper that a sheet may fill.</summary>
-    public static PaperBox Content(double width, double height) => new(Left, RuleAt + 4, width - Right, height - FootHeight - 3);
+    public static PaperBox Content(Format paper) => new(Left, RuleAt + 4, paper.Width - Right, FootAt(paper) - 3);
 
     /// <summary>Draws the frame.</summary>
-    public static void Draw(Board board, double width, double height, SheetHead head, int number, int count, Imprint imprint, Wording say)
+    public static void Draw(Board board, Format paper, SheetHead head, string number, string of, Imprint imprint, Wording say)
     {
-        Title(board, width, head, number, count, imprint, say);
-        Foot(board, width, height, head, imprint, say);
-        Pole(board, height, say);
+        Title(board, paper.Width, head, number, of, imprint, say);
+        Foot(board, paper, head, imprint, say);
+        Pole(board, paper.Height, say);
     }
 
-    private static void Title(Board board, double width, SheetHead head, int number, int count, Imprint imprint, Wording say)
+    private static double FootAt(Format paper) => paper.Height - (paper.Sealed ? SealedFoot : FootHeight);
+
+    private static void Title(Board board, double width, SheetHead head, string place, string of, Imprint imprint, Wording say)
     {
         var right = width - Right;
-        var of = say.Say("frame.of", ("count", count));
-        var place = number.ToString(CultureInfo.InvariantCulture);
         board.Say(of, right, 21.5, Styles.Small, Anchor.End);
         var ofWidth = Styles.Small.WidthOf(of) + 1.2;
         board.Say(place, right - ofWidth, 21.5, Styles.Large, Anchor.End);
@@ -83,9 +86,9 @@ internal static class SheetFrame
         board.Line(Left, RuleAt, right, RuleAt, Weight.Bold);
     }
 
-    private static void Foot(Board board, double width, double height, SheetHead head, Imprint imprint, Wording say)
+    private static void Foot(Board board, Format paper, SheetHead head, Imprint imprint, Wording say)
     {
-        var top = height - FootHeight;
+        var (top, width) = (FootAt(paper), paper.Width);
         board.Line(Left, top, width - Right, top, Weight.Medium);
         var revision = imprint.Revision is { Length: > 0 } letter ? say.Say("frame.revision", ("letter", letter)) : say.Say("frame.not-issued");
         var x = Left;
@@ -114,8 +117,31 @@ internal static class SheetFrame
 
         var shown = Wording.Dotted(head.Scale, head.Key);
         board.Say(Wrapping.Shortened(shown, Styles.Small, width - Right - x - 2), width - Right, top + 4, Styles.Small, Anchor.End);
-        var lines = Wrapping.Lines(say.Say("frame.units-" + say.First.ToString().ToLowerInvariant()) + " " + say.Say("frame.no-substitute"), Styles.Small, width - Right - Left);
-        board.Lines(lines, Left, top + 5.4, Styles.Small);
+        var room = width - Right - Left - (paper.Sealed ? SealWidth + 4 : 0);
+        var lines = Wrapping.Lines(say.Say("frame.units-" + say.First.ToString().ToLowerInvariant()) + " " + say.Say("frame.no-substitute"), Styles.Small, room);
+        var below = board.Lines(lines, Left, top + 5.4, Styles.Small);
+        if (paper.Sealed)
+        {
+            Licence(board, new PaperBox(Left, below + 1, width - Right - SealWidth - 4, top + 5.4 + SealHeight), say);
+            board.Add(new Group("seal", [new Stroke(Outline.Rectangle(PaperBox.At(width - Right - SealWidth, top + 5.4, SealWidth, SealHeight)), new Pen(Weight.Medium))]));
+        }
+    }
+
+    /// <summary>Lines for whoever answers for the sheet, and what the empty box beside them is for.</summary>
+    private static void Licence(Board board, PaperBox room, Wording say)
+    {
+        var words = Wrapping.Lines(say.Say("frame.seal"), Styles.Small, room.Width);
+        var top = board.Lines(words, room.Left, room.Top, Styles.Small);
+        const int Across = 2;
+        const double Gap = 6;
+        string[] asked = ["frame.licence-name", "frame.licence-number", "frame.licence-signature", "frame.licence-date"];
+        var (each, step) = ((room.Width - Gap) / Across, (room.Bottom - top) / (asked.Length / Across));
+        for (var i = 0; i < asked.Length; i++)
+        {
+            var (x, y) = (room.Left + i % Across * (each + Gap), top + (i / Across + 1) * step - Styles.Small.Leading);
+            board.Line(x, y, x + each, y, Weight.Thin, Dash.Dotted);
+            board.Say(say.Say(asked[i]), x, y + 0.4 + Styles.Small.Ascent(), Styles.Small);
+        }
     }
 
     /// <summary>Centimetres or quarter inches, true to size, zero at the foot: the printed sheet checks itself.</summary>

@@ -46,7 +46,7 @@ internal static class TeeSheet
         }
 
         var drawn = Drawn(scene, made);
-        var share = drawn.View.Width / (SheetFrame.Content(scene.Portrait.Width, scene.Portrait.Height).Width - Beside.Gutter);
+        var share = drawn.View.Width / (SheetFrame.Content(scene.Portrait).Width - Beside.Gutter);
         return share <= WidestBeside ? new Beside(new Stack([drawn]), new Stack([facts]), share) { Above = 3 } : new Stack([drawn, facts with { Across = 4, Above = 3 }]) { Above = 3 };
     }
 

@@ -32,7 +32,7 @@ internal static class UnrolledSheet
         ], Styles.Heading));
         Block[] openings = [.. Openings(scene, layout.Bands[0].Strip)];
         Block[] keys = [.. Keys(scene)];
-        var wide = SheetFrame.Content(layout.Paper.Width, layout.Paper.Height).Width > Wide && openings.Length > 0 && keys.Length > 0;
+        var wide = SheetFrame.Content(layout.Paper).Width > Wide && openings.Length > 0 && keys.Length > 0;
         blocks.AddRange(wide ? [new Beside(new Stack(openings), new Stack(keys)) { Above = 5 }] : [.. openings, .. keys]);
         // A drawing that lies down on small paper has its tables on upright sheets after it.
         if (layout.Paper.Width < layout.Paper.Height || wide)
@@ -45,7 +45,7 @@ internal static class UnrolledSheet
     }
 
     /// <summary>The paper, scale and number of strips that show the wall largest; a strip more has to earn its place.</summary>
-    private static (DrawingScale Scale, IReadOnlyList<WallDrawing> Bands, (double Width, double Height) Paper) Best(Scene scene, Face face)
+    private static (DrawingScale Scale, IReadOnlyList<WallDrawing> Bands, Format Paper) Best(Scene scene, Face face)
     {
         var best = (Scale: DrawingScale.Usual(scene.Say.First)[^1], Count: 1, Paper: scene.Portrait);
         var score = 0.0;
@@ -54,7 +54,7 @@ internal static class UnrolledSheet
             var cuts = StripCuts.Of(scene.Geometry, face, count);
             foreach (var paper in scene.Set.Options.Paper.Drawing().Reverse())
             {
-                var content = SheetFrame.Content(paper.Width, paper.Height);
+                var content = SheetFrame.Content(paper);
                 foreach (var scale in DrawingScale.Usual(scene.Say.First))
                 {
                     var worth = Math.Pow(0.85, count - 1) / scale.Denominator;

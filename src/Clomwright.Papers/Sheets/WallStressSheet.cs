@@ -59,7 +59,7 @@ internal static class WallStressSheet
     /// <summary>The largest scale at which the wall fits in up to three strips over half of the sheet.</summary>
     private static (DrawingScale Scale, IReadOnlyList<WallDrawing> Bands) Drawn(Scene scene, StructureResult wall)
     {
-        var content = SheetFrame.Content(scene.Portrait.Width, scene.Portrait.Height);
+        var content = SheetFrame.Content(scene.Portrait);
         foreach (var scale in DrawingScale.Usual(scene.Say.First))
         {
             for (var count = 1; count <= MostBands; count++)

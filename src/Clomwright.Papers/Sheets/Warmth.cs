@@ -21,7 +21,7 @@ internal static class Warmth
     public static Picture Bars(Scene scene, ComfortResult comfort)
     {
         var say = scene.Say;
-        var content = SheetFrame.Content(scene.Portrait.Width, scene.Portrait.Height);
+        var content = SheetFrame.Content(scene.Portrait);
         var (marks, view) = LossBars.Of([.. comfort.Losses.Select(l => new LossBars.Row(say.Say("comfort.part." + l.Kind.ToString().ToLowerInvariant()), l.Loss, say.One(new Amount(l.Loss, Dimension.HeatLoss))))], content.Width * 0.9);
         return new Picture(marks, view) { Above = 1.5, Left = true };
     }
@@ -29,7 +29,7 @@ internal static class Warmth
     /// <summary>The wall in one month, in strips as large as fit in a share of the sheet.</summary>
     public static IEnumerable<Block> ColdWall(Scene scene, DampResult damp, DampMonth month, double share)
     {
-        var content = SheetFrame.Content(scene.Portrait.Width, scene.Portrait.Height);
+        var content = SheetFrame.Content(scene.Portrait);
         WallView View(DrawingScale scale) => new(Face.Inside, scale.PaperPerMetre) { Units = scene.Say.First, Book = scene.Say.Book, Details = false, Measures = false };
         foreach (var scale in DrawingScale.Usual(scene.Say.First))
         {
@@ -71,7 +71,7 @@ internal static class Warmth
     public static Block Sun(Scene scene, SunInRoom sun, int month)
     {
         var say = scene.Say;
-        var content = SheetFrame.Content(scene.Portrait.Width, scene.Portrait.Height);
+        var content = SheetFrame.Content(scene.Portrait);
         var third = (content.Width - 2 * Layout.Beside.Gutter) / 3;
         var across = Math.Sqrt(scene.Geometry.Measures.OutsideArea / Math.PI) * 2 * 1.35;
         Stack At(int hour)

@@ -49,7 +49,7 @@ internal static class WeatherDaySheet
             new Fact(say.Say("weather.ties"), say.Say("weather.ties-count", ("n", cover.TiesEachEdge)), say.Say("weather.ties-every", ("spacing", Amount.Metres(cover.TieSpacing)))),
             scene.Fact("weather.pull", new Amount(cover.Pull, Dimension.Force), Tag.Computed),
         ], Styles.Heading) { Across = 6 };
-        var content = SheetFrame.Content(scene.Portrait.Width, scene.Portrait.Height);
+        var content = SheetFrame.Content(scene.Portrait);
         var drawn = Section(scene, cover, (content.Width - Beside.Gutter) * DrawingShare, out var view);
         yield return new Beside(
             new Stack([new Picture(drawn, view) { Left = true }]),

@@ -20,8 +20,10 @@ internal static class HouseEndpoints
         api.MapGet("/houses/{key}/fixes", (string key, OpenHouses houses) => houses.Find(key, out var trouble) is { } house
             ? Results.Ok(ComfortSceneOf.Fixes(house.Now.Study, Phrasebook.English)) : Results.NotFound(new Trouble(trouble!)));
         api.MapGet("/houses/{key}/papers", (string key, string? paper, OpenHouses houses) => On(key, paper, houses, book => Results.Ok(book.State)));
-        api.MapGet("/houses/{key}/papers.pdf", (string key, string? paper, OpenHouses houses) => On(key, paper, houses, book =>
-            Results.Bytes(PdfWriter.Write(book.Sheets, book.Title, book.Date), "application/pdf")));
+        api.MapGet("/houses/{key}/site.pdf", (string key, string? paper, OpenHouses houses) => On(key, paper, houses, book =>
+            Results.Bytes(PdfWriter.Write(book.Site, book.Title, book.Date), "application/pdf")));
+        api.MapGet("/houses/{key}/office.pdf", (string key, string? paper, OpenHouses houses) => On(key, paper, houses, book =>
+            Results.Bytes(PdfWriter.Write(book.Office, book.Title, book.Date), "application/pdf")));
         api.MapGet("/houses/{key}/papers/{sheet}.svg", (string key, string sheet, string? paper, OpenHouses houses) => On(key, paper, houses, book =>
             book.Sheets.FirstOrDefault(s => s.Key == sheet) is { } found
                 ? Results.Text(SvgWriter.Write(found), "image/svg+xml", Encoding.UTF8)

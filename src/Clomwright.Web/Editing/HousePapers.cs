@@ -5,12 +5,12 @@ using Clomwright.Study;
 
 namespace Clomwright.Web.Editing;
 
-/// <summary>The book of papers of an open house as it is now.</summary>
+/// <summary>The papers of an open house as it is now: site folder and office set.</summary>
 internal sealed class HousePapers
 {
     private const double MillimetresPerInch = 25.4;
 
-    private static readonly string[] Piles = ["pocket", "lifts", "drawings", "openings", "orders", "findings"];
+    private static readonly string[] Piles = ["pocket", "lifts", "drawings", "openings", "orders", "findings", "office", "calculations"];
 
     private readonly HouseStudy study;
     private readonly bool saved;
@@ -20,12 +20,19 @@ internal sealed class HousePapers
     {
         (this.study, this.saved, Date) = (study, saved, date);
         this.paper = paper ?? Usual(study.House.Units);
-        Sheets = Book.Of(study, new PaperOptions(date) { Paper = this.paper, Planner = Rota.FromDays.Of });
+        var set = FromStudy.Set(study, new PaperOptions(date) { Paper = this.paper, Planner = Rota.FromDays.Of });
+        (Site, Office) = (Book.Site(set), Book.Office(set));
     }
+
+    /// <summary>What the crew carries.</summary>
+    public Sequence<Sheet> Site { get; }
+
+    /// <summary>What the office asks for.</summary>
+    public Sequence<Sheet> Office { get; }
 
     public DateOnly Date { get; }
 
-    public Sequence<Sheet> Sheets { get; }
+    public IEnumerable<Sheet> Sheets => Site.Concat(Office);
 
     public string Title => study.House.Name;
 
@@ -35,18 +42,20 @@ internal sealed class HousePapers
         Words.Say(saved ? "web.papers.of-file" : "web.papers.unsaved", ("date", Date)),
         paper.ToString(),
         Enum.GetNames<PaperSize>(),
-        [.. Sheets.Select(Card).OrderBy(card => Array.IndexOf(Piles, card.Group))]);
+        [.. Site.Select(s => Card(s, Group(s.Key))).Concat(Office.Select(s => Card(s, OfficeGroup(s.Key)))).OrderBy(card => Array.IndexOf(Piles, card.Group))]);
 
     /// <summary>The paper that lies in the drawer where those units are used.</summary>
     public static PaperSize Usual(UnitSystem units) => units == UnitSystem.Imperial ? PaperSize.Letter : PaperSize.A4;
 
-    private SheetCard Card(Sheet sheet) => new(sheet.Key, sheet.Title, Size(sheet), Group(sheet.Key), sheet.Width, sheet.Height);
+    private SheetCard Card(Sheet sheet, string group) => new(sheet.Key, sheet.Title, Size(sheet), group, sheet.Width, sheet.Height);
 
-    private string Size(Sheet sheet) => paper is PaperSize.Letter or PaperSize.Tabloid
+    private string Size(Sheet sheet) => paper is PaperSize.Letter or PaperSize.Tabloid or PaperSize.ArchD
         ? Words.Say("web.papers.inches", ("width", Amount.Number(sheet.Width / MillimetresPerInch)), ("height", Amount.Number(sheet.Height / MillimetresPerInch)))
         : Words.Say("web.papers.millimetres", ("width", Amount.Number(sheet.Width)), ("height", Amount.Number(sheet.Height)));
 
-    /// <summary>Which pile a sheet lies on.</summary>
+    private static string OfficeGroup(string key) => key.StartsWith("calculations", StringComparison.Ordinal) ? "calculations" : "office";
+
+    /// <summary>Which pile a sheet of the site folder lies on.</summary>
     private static string Group(string key) =>
         key.StartsWith("lift-", StringComparison.Ordinal) ? "lifts"
         : key.StartsWith("opening-", StringComparison.Ordinal) ? "openings"

@@ -32,8 +32,8 @@ function query(asked: Record<string, string | undefined>): string {
 }
 
 /** Where the papers of a house are read. */
-export function papersAddress(house: string, what: '' | '.pdf' | `/${string}.svg`, paper?: string): string {
-  return `/api/houses/${encodeURIComponent(house)}/papers${what}${query({ paper })}`;
+export function papersAddress(house: string, what: 'papers' | 'site.pdf' | 'office.pdf' | `papers/${string}.svg`, paper?: string): string {
+  return `/api/houses/${encodeURIComponent(house)}/${what}${query({ paper })}`;
 }
 
 /** Follows links inside the workbench without loading the page again. */

@@ -270,7 +270,7 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
         });
         break;
       default:
-        void this.fetched<PapersState>(papersAddress(house, '', this.place.paper), (papers) => {
+        void this.fetched<PapersState>(papersAddress(house, 'papers', this.place.paper), (papers) => {
           this.papers = papers;
           document.title = say('web.title.papers', { name: papers.name });
         });

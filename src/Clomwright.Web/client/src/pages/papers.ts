@@ -4,7 +4,7 @@ import { hrefOf, papersAddress } from '../places';
 import type { PapersState, SheetCard } from '../scene';
 import { say } from '../words';
 
-export const sheetAddress = (house: string, sheet: SheetCard, paper: string): string => papersAddress(house, `/${encodeURIComponent(sheet.key)}.svg`, paper);
+export const sheetAddress = (house: string, sheet: SheetCard, paper: string): string => papersAddress(house, `papers/${encodeURIComponent(sheet.key)}.svg`, paper);
 
 /** The papers of a house: every sheet to look at, one at a time or all together. */
 export function papersPage(house: string, papers: PapersState): TemplateResult {
@@ -15,7 +15,8 @@ export function papersPage(house: string, papers: PapersState): TemplateResult {
       { page: 'papers', house },
       papers.name,
       html`<p>${papers.note}</p>`,
-      html`<a class="act" href=${papersAddress(house, '.pdf', paper)} target="_blank">${say('web.papers.all')}</a>
+      html`<a class="act" href=${papersAddress(house, 'site.pdf', paper)} target="_blank">${say('web.papers.all-site')}</a>
+        <a class="act" href=${papersAddress(house, 'office.pdf', paper)} target="_blank">${say('web.papers.all-office')}</a>
         <a class="act" href=${hrefOf({ page: 'print', house, of: '', paper })} target="_blank">${say('web.papers.print-all')}</a>`,
     )}
     <main class="papers">

@@ -1,0 +1,45 @@
+using System.Globalization;
+using Clomwright.Evidence;
+using Clomwright.Papers.Drawing;
+
+namespace Clomwright.Papers.Sheets;
+
+/// <summary>A sheet of the office set with its number.</summary>
+internal sealed record NumberedDraft(string Number, Draft Draft);
+
+/// <summary>The office set: every sheet that goes to the office, numbered by trade and kind as offices do: a letter for the trade, then 0 general, 1 plans, 2 elevations, 3 sections, 5 details, 6 schedules, 8 calculations.</summary>
+internal static class OfficeSet
+{
+    public static Sequence<Sheet> Of(Scene scene)
+    {
+        var rest = Numbered(Drafts(scene), 1);
+        var titles = TitleSheet.Of(scene, rest).Count();
+        rest = Numbered(Drafts(scene), titles);
+        NumberedDraft[] all = [.. Numbered(TitleSheet.Of(scene, rest).Select(d => ("G-0", d)), 0), .. rest];
+        return all.Select((s, i) => s.Draft.Finish(s.Number, scene.Say.Say("frame.place-of", ("n", i + 1), ("count", all.Length)), scene.Imprint, scene.Say)).ToSequence();
+    }
+
+    private static (string Series, Draft Draft)[] Drafts(Scene scene) =>
+    [
+        .. In("G-1", WarmthSheet.Of(scene)),
+        .. In("G-1", EnergySheet.Of(scene)),
+        .. In("S-8", WallByHandSheet.Of(scene)),
+        .. In("S-8", WallStressSheet.Of(scene)),
+        .. In("S-8", WallNoteSheet.Of(scene)),
+        .. In("S-8", WallTrialsSheet.Of(scene)),
+        .. In("S-8", CollapseSheet.Of(scene)),
+        .. In("S-8", CalculationSheet.Of(scene)),
+    ];
+
+    private static IEnumerable<(string Series, Draft Draft)> In(string series, IEnumerable<Draft> drafts) => drafts.Select(d => (series, d));
+
+    /// <summary>Numbers within each series from 01; those of the title sheet's own series begin after its pages.</summary>
+    private static NumberedDraft[] Numbered(IEnumerable<(string Series, Draft Draft)> drafts, int titles)
+    {
+        Dictionary<string, int> last = new() { ["G-0"] = titles };
+        return [.. drafts.Select(d => new NumberedDraft(Number(d.Series, last[d.Series] = last.GetValueOrDefault(d.Series) + 1), d.Draft))];
+    }
+
+    private static string Number(string series, int n) =>
+        string.Create(CultureInfo.InvariantCulture, $"{series[..2]}{100 * (series[2] - '0') + n:000}");
+}

@@ -15,6 +15,7 @@ public static class FromStudy
     {
         ArgumentNullException.ThrowIfNull(study);
         ArgumentNullException.ThrowIfNull(options);
+        TakeTheLongPartsSideBySide(study);
         return new PaperSet
         {
             Geometry = study.Geometry,
@@ -46,5 +47,14 @@ public static class FromStudy
             Calculations = study.Calculations,
             Options = options,
         };
+    }
+
+    /// <summary>What takes longest hangs on nothing of one another and is kept by the study once it is there.</summary>
+    private static void TakeTheLongPartsSideBySide(HouseStudy study)
+    {
+        if (study.House.Roof is not null)
+        {
+            Parallel.Invoke(() => _ = study.ComfortFixes, () => _ = study.Structure, () => _ = study.StartMonths, () => _ = study.FinishesDried);
+        }
     }
 }

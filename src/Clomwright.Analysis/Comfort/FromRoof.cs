@@ -21,7 +21,7 @@ public static class FromRoof
         var house = geometry.House;
         var numbers = ComfortNumbers.Of(house.Assumed);
         var parts = new ShellParts(geometry, roof, numbers, dryDensity);
-        var shell = new Shell(geometry, parts, numbers);
+        var shell = new Shell(geometry, parts, numbers, new());
         var latitude = house.Site.Latitude ?? weather.Value?.Climate.Latitude;
         Known<SunInRoom> sun = latitude is { } north ? new SunInRoom(geometry, north, parts.Eave) : new Message("analysis.comfort.no-latitude");
         Known<YearResult> year = weather.NotChecked ?? new Message("analysis.comfort.no-latitude");
@@ -47,7 +47,7 @@ public static class FromRoof
     {
         var numbers = ComfortNumbers.Of(geometry.House.Assumed);
         var parts = new ShellParts(geometry, roof, numbers, dryDensity);
-        var (shell, sun, drawn) = (new Shell(geometry, parts, numbers), new SunInRoom(geometry, geometry.House.Site.Latitude ?? weather.Climate.Latitude, parts.Eave), YearWeather.Drawn(weather));
+        var (shell, sun, drawn) = (new Shell(geometry, parts, numbers, new()), new SunInRoom(geometry, geometry.House.Site.Latitude ?? weather.Climate.Latitude, parts.Eave), YearWeather.Drawn(weather));
         return () => new HouseYear(shell, sun).Run(drawn);
     }
 
@@ -66,12 +66,12 @@ public static class FromRoof
 
         var numbers = ComfortNumbers.Of(geometry.House.Assumed);
         var latitude = geometry.House.Site.Latitude ?? known.Climate.Latitude;
-        var drawn = YearWeather.Drawn(known);
+        var (drawn, sections) = (YearWeather.Drawn(known), new SolvedSections());
         var results = Fixes.Of(geometry.House, numbers).AsParallel().AsOrdered().Select(fix =>
         {
             var changed = geometry with { House = fix.House };
             var parts = new ShellParts(changed, roof, numbers, dryDensity);
-            var (shell, sun) = (new Shell(changed, parts, numbers), new SunInRoom(changed, latitude, parts.Eave));
+            var (shell, sun) = (new Shell(changed, parts, numbers, sections), new SunInRoom(changed, latitude, parts.Eave));
             var year = new HouseYear(shell, sun).Run(drawn);
             var damp = new DampWall(changed, shell, numbers, sun, drawn).Of(year);
             return new FixResult(fix.Key, fix.What, shell.Loss, year.Heated.Heat, year.Wood.Mass, year.Free.HotHours, damp.Later.Share(damp.Limit));
@@ -102,7 +102,7 @@ public static class FromRoof
         }
 
         var numbers = ComfortNumbers.Of(geometry.House.Assumed);
-        var shell = new Shell(geometry, new ShellParts(geometry, roof, numbers, dryDensity), numbers);
+        var shell = new Shell(geometry, new ShellParts(geometry, roof, numbers, dryDensity), numbers, new());
         return new FirstWinter(new DampWall(geometry, shell, numbers, sun, YearWeather.Drawn(known)).Worst(year.Heated, still.IntoRoom), still);
     }
 

@@ -27,7 +27,7 @@ public sealed record HeatEdge(string Key, double Length, double Loss, double Cou
 public readonly record struct FaceFactor(double Height, double Plain, double Corner, double Furniture);
 
 /// <summary>Solves the sections where parts meet: ISO 10211, inside measures. Plasters are left out of sections and parts alike.</summary>
-internal sealed class Junctions(HouseGeometry geometry, ShellParts shell, ComfortNumbers numbers)
+internal sealed class Junctions(HouseGeometry geometry, ShellParts shell, ComfortNumbers numbers, SolvedSections sections)
 {
     private const double Reach = 1.2, FrameConductivity = 0.16, FrameWidth = 0.1, DefaultFrame = 0.1, DefaultFoundation = 0.3;
     private readonly House house = geometry.House;
@@ -98,8 +98,7 @@ internal sealed class Junctions(HouseGeometry geometry, ShellParts shell, Comfor
             Line(drawn, lining, lining.Face == Face.Inside ? 0 : t, lining.Face == Face.Inside ? stemInside : stemInside + stem, foot, top);
         }
 
-        var grid = drawn.Grid();
-        SteadySection Solved(double film) => SteadySection.Of(grid, [SectionAir.Even(0, outsideFilm), new(1, film, downFilm, upFilm)]);
+        SteadySection Solved(double film) => sections.Of(drawn, SectionAir.Even(0, outsideFilm), new(1, film, downFilm, upFilm));
         var (plain, corner, furniture) = (Solved(wallFilm), Solved(numbers["comfort-film-corner"]), Solved(numbers["comfort-film-furniture"]));
         double Lined(double height) => linings.Where(l => shell.Covers(l, height)).Sum(l => shell.LayerOf(l).Resistance);
         var parts = (top - foot) / (wallFilm + t / cob + Lined((foot + top) / 2) + outsideFilm)
@@ -135,8 +134,7 @@ internal sealed class Junctions(HouseGeometry geometry, ShellParts shell, Comfor
             drawn.Box((t - width) / 2, (t + width) / 2, 0, header.Depth.Metres, timber);
         }
 
-        var grid = drawn.Grid();
-        SteadySection Solved(double film) => SteadySection.Of(grid, [SectionAir.Even(0, outsideFilm), SectionAir.Even(1, film)]);
+        SteadySection Solved(double film) => sections.Of(drawn, SectionAir.Even(0, outsideFilm), SectionAir.Even(1, film));
         var parts = 1 / (wallFilm + t / cob + outsideFilm) + FrameWidth / (wallFilm + depth / FrameConductivity + outsideFilm);
         return Told(header is null ? "jamb" : "head", length, Solved(wallFilm), Solved(numbers["comfort-film-corner"]), Solved(numbers["comfort-film-furniture"]), parts, low: 0) with { Faces = [] };
     }
@@ -168,8 +166,7 @@ internal sealed class Junctions(HouseGeometry geometry, ShellParts shell, Comfor
             level += layer.Depth;
         }
 
-        var grid = drawn.Grid();
-        SteadySection Solved(double film, double up) => SteadySection.Of(grid, [SectionAir.Even(0, outsideFilm), new(1, film, film, up)]);
+        SteadySection Solved(double film, double up) => sections.Of(drawn, SectionAir.Even(0, outsideFilm), new(1, film, film, up));
         var parts = (deck - under) / (wallFilm + t / cob + outsideFilm) + roof.Transmittance;
         SteadySection Weak(string film) => Solved(numbers[film], numbers[film]);
         return Told("top", geometry.Curve.Length, Solved(wallFilm, upFilm), Weak("comfort-film-corner"), Weak("comfort-film-furniture"), parts, under);

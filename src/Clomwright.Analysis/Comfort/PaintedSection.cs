@@ -9,6 +9,9 @@ internal sealed class PaintedSection(double left, double right, double bottom, d
     private const double Finest = 0.02, Widest = 0.8, Growth = 1.3, Together = 0.003;
     private readonly List<(double Left, double Right, double Bottom, double Top, double Value)> boxes = [];
 
+    /// <summary>All of it to the last bit, for telling it from another.</summary>
+    public string Written => FormattableString.Invariant($"{left:R} {right:R} {bottom:R} {top:R} ") + string.Join(' ', boxes.Select(b => FormattableString.Invariant($"{b.Left:R},{b.Right:R},{b.Bottom:R},{b.Top:R},{b.Value:R}")));
+
     /// <summary>A box of a conductivity, or of air.</summary>
     public void Box(double from, double to, double low, double high, double value)
     {

@@ -100,11 +100,12 @@ internal sealed class RoomBalance
     /// <summary>Temperature of a part's inside face at the end of the last step, C.</summary>
     public double Face(int element, bool wasOpen) => (wasOpen ? open : closed).Second.Face[element];
 
-    /// <summary>One part: Thomas's elimination done once.</summary>
+    /// <summary>One part: Thomas's elimination done once, its divisions too.</summary>
     internal sealed class Strip
     {
         public readonly double Area, Convection, Radiant, First, Last, Whole;
-        public readonly double[] Capacity, Lower, Pivot, Response;
+        public readonly double[] Capacity, Response;
+        private readonly double[] down, up, inverse;
         public readonly double ResponseOfFirst;
         public readonly int Nodes;
         public int Start, Index;
@@ -135,7 +136,7 @@ internal sealed class RoomBalance
             (Capacity, Nodes) = ([.. capacities], capacities.Count);
             (First, Last) = (between[0], between[^1]);
             Whole = Convection + Radiant + First;
-            (Lower, Pivot, Response) = (new double[Nodes], new double[Nodes], new double[Nodes]);
+            (Response, down, up, inverse) = (new double[Nodes], new double[Nodes], new double[Nodes], new double[Nodes]);
             if (Nodes == 0)
             {
                 return;
@@ -146,8 +147,9 @@ internal sealed class RoomBalance
             for (var i = 0; i < Nodes; i++)
             {
                 var diagonal = Capacity[i] / gammaStep + (i == 0 ? felt : between[i]) + between[i + 1];
-                Lower[i] = i == 0 ? 0 : -between[i];
-                Pivot[i] = i == 0 ? diagonal : diagonal - between[i] * between[i] / Pivot[i - 1];
+                down[i] = i == 0 ? 0 : between[i] * inverse[i - 1];
+                inverse[i] = 1 / (i == 0 ? diagonal : diagonal - between[i] * down[i]);
+                up[i] = i == Nodes - 1 ? 0 : between[i + 1] * inverse[i];
             }
 
             Rates = [.. Capacity.Select(c => c / gammaStep)];
@@ -161,15 +163,16 @@ internal sealed class RoomBalance
         /// <summary>Solves in place.</summary>
         public void Solve(Span<double> right)
         {
-            for (var i = 1; i < Nodes; i++)
+            var carried = right[0];
+            for (var i = 1; i < down.Length; i++)
             {
-                right[i] -= Lower[i] / Pivot[i - 1] * right[i - 1];
+                right[i] = carried = right[i] + down[i] * carried;
             }
 
-            right[Nodes - 1] /= Pivot[Nodes - 1];
-            for (var i = Nodes - 2; i >= 0; i--)
+            right[^1] = carried *= inverse[^1];
+            for (var i = inverse.Length - 2; i >= 0; i--)
             {
-                right[i] = (right[i] - Lower[i + 1] * right[i + 1]) / Pivot[i];
+                right[i] = carried = right[i] * inverse[i] + up[i] * carried;
             }
         }
 

@@ -12,19 +12,19 @@ internal sealed class Shell
     private readonly ComfortNumbers numbers;
     private readonly Building.Comfort comfort;
     private readonly HouseGeometry geometry;
+    private readonly Lazy<Sequence<HeatEdge>> edges;
     private (YearWeather Weather, (double, double, double) Swing)? swing;
 
-    public Shell(HouseGeometry geometry, ShellParts parts, ComfortNumbers numbers)
+    public Shell(HouseGeometry geometry, ShellParts parts, ComfortNumbers numbers, SolvedSections sections)
     {
         (this.geometry, this.numbers, comfort, Parts) = (geometry, numbers, geometry.House.Comfort, parts);
         Windows = parts.Windows();
         Elements = parts.Elements(wetRoof: true, Windows);
-        Junctions = new(geometry, parts, numbers);
-        Edges = Junctions.All();
+        Junctions = new(geometry, parts, numbers, sections);
+        edges = new(Junctions.All);
         Ground = parts.GroundHeat();
         var radius = Math.Sqrt(geometry.Curve.Area / Math.PI);
         Volume = geometry.Curve.Area * (geometry.Wall.Top.Metres + (geometry.House.BondBeam?.Depth.Metres ?? 0) + radius * Math.Tan(parts.Pitch) / 3);
-        EdgeLoss = Edges.Sum(e => e.Length * e.Loss);
         var eye = Elements.FirstOrDefault(e => e is { Name: "eye" });
         EyeSun = eye is null ? 0 : eye.Area * parts.Glass(null).Sun.Value * numbers["comfort-glass-angle"];
         BottleSun = parts.BottleArea * numbers["comfort-bottle-sun"];
@@ -38,7 +38,7 @@ internal sealed class Shell
 
     public Junctions Junctions { get; }
 
-    public Sequence<HeatEdge> Edges { get; }
+    public Sequence<HeatEdge> Edges => edges.Value;
 
     public GroundHeat Ground { get; }
 
@@ -46,7 +46,7 @@ internal sealed class Shell
     public double Volume { get; }
 
     /// <summary>W/K.</summary>
-    public double EdgeLoss { get; }
+    public double EdgeLoss => Edges.Sum(e => e.Length * e.Loss);
 
     public double EyeSun { get; }
 

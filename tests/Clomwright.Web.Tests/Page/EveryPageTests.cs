@@ -1,4 +1,3 @@
-using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
 
 namespace Clomwright.Web.Tests.Page;
@@ -62,8 +61,7 @@ public sealed class EveryPageTests(Chromium chromium)
 
     private static async Task Clean(OpenPage open)
     {
-        var axe = await open.Page.RunAxe();
-        Assert.True(axe.Violations.Length == 0, string.Join("\n", axe.Violations.Select(v => $"{v.Id}: {v.Help}: {v.Nodes[0].Html}")));
+        Assert.Equal("", string.Join("\n", await Axe.Violations(open.Page)));
 
         var outside = await open.Page.EvaluateAsync<int>("() => document.documentElement.scrollWidth - document.documentElement.clientWidth");
         Assert.Equal(0, outside);

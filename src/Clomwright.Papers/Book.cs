@@ -8,7 +8,7 @@ namespace Clomwright.Papers;
 /// <summary>The papers of one house, in two parts: what the crew carries, and what the office asks for.</summary>
 /// <remarks>
 /// Keys are permanent and stand in one part only; a sheet that goes on carries <c>-2</c> and on.
-/// Site: <c>cover</c>, <c>findings</c>, <c>pocket-card</c>, <c>plan</c>, <c>unrolled-outside</c>, <c>unrolled-inside</c>, <c>section</c>, <c>foundation</c>, <c>drain</c>, <c>roof-plan</c>, <c>roof-section</c>, <c>pole-cards</c>, <c>raising</c>, <c>roof-loading</c>, <c>bond-beam</c>, <c>tees</c>, <c>lift-1</c>, <c>opening-door</c>, <c>days</c>, <c>lift-plan</c>, <c>day-board</c>, <c>host-list</c>, <c>drying</c>, <c>weather-day</c>, <c>mix-card</c>, <c>test-register</c>, <c>plaster-inside</c>, <c>floor</c>, <c>order-earth</c>.
+/// Site: <c>cover</c>, <c>findings</c>, <c>pocket-card</c>, <c>plan</c>, <c>unrolled-outside</c>, <c>unrolled-inside</c>, <c>section</c>, <c>radius-table</c>, <c>templates</c>, <c>foundation</c>, <c>drain</c>, <c>roof-plan</c>, <c>roof-section</c>, <c>pole-cards</c>, <c>raising</c>, <c>roof-loading</c>, <c>bond-beam</c>, <c>tees</c>, <c>lift-1</c>, <c>opening-door</c>, <c>days</c>, <c>lift-plan</c>, <c>day-board</c>, <c>host-list</c>, <c>drying</c>, <c>weather-day</c>, <c>mix-card</c>, <c>test-register</c>, <c>plaster-inside</c>, <c>floor</c>, <c>order-earth</c>.
 /// Office: <c>title-sheet</c>, <c>warmth</c>, <c>energy</c>, <c>wall-by-hand</c>, <c>wall-stress</c>, <c>wall-note</c>, <c>wall-trials</c>, <c>collapse</c>, <c>calculations</c>.
 /// </remarks>
 public static class Book

@@ -37,7 +37,8 @@ internal static class PapersVerb
             await Patience.Search(study, terminal, stop);
             var set = FromStudy.Set(study, options);
             var (site, office) = await Patience.For(() => (Book.Site(set), Book.Office(set)), stop);
-            return Write(study, site, office, options, parsed.GetValue(folder)!, terminal, stop);
+            var templates = await Patience.For(() => (Tiles: TemplateBook.Of(set), Whole: TemplateBook.Whole(set)), stop);
+            return Write(study, site, office, templates, options, parsed.GetValue(folder)!, terminal, stop);
         });
         return command;
     }
@@ -59,11 +60,12 @@ internal static class PapersVerb
     }
 
     /// <summary>Everything is drawn before anything is written: what is stopped half-way leaves only whole files.</summary>
-    private static int Write(HouseStudy study, Sequence<Sheet> site, Sequence<Sheet> office, PaperOptions options, string folder, Terminal terminal, CancellationToken stop)
+    private static int Write(HouseStudy study, Sequence<Sheet> site, Sequence<Sheet> office, (Sequence<Sheet> Tiles, Sequence<Sheet> Whole) templates, PaperOptions options, string folder, Terminal terminal, CancellationToken stop)
     {
-        var files = site.Concat(office).Select(sheet => ($"{sheet.Key}.svg", (Func<byte[]>)(() => System.Text.Encoding.UTF8.GetBytes(SvgWriter.Write(sheet)))))
+        var files = site.Concat(office).Concat(templates.Whole).Select(sheet => ($"{sheet.Key}.svg", (Func<byte[]>)(() => System.Text.Encoding.UTF8.GetBytes(SvgWriter.Write(sheet)))))
             .Append(($"{study.House.Id}-site.pdf", () => PdfWriter.Write(site, study.House.Name, options.Date)))
-            .Append(($"{study.House.Id}-office.pdf", () => PdfWriter.Write(office, study.House.Name, options.Date))).ToList();
+            .Append(($"{study.House.Id}-office.pdf", () => PdfWriter.Write(office, study.House.Name, options.Date)))
+            .Append(($"{study.House.Id}-templates.pdf", () => PdfWriter.Write(templates.Tiles, study.House.Name, options.Date))).ToList();
         foreach (var (name, bytes) in files)
         {
             stop.ThrowIfCancellationRequested();

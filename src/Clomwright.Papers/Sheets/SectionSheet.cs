@@ -46,7 +46,7 @@ internal static class SectionSheet
     }
 
     /// <summary>Heights and what is there, from the ground up.</summary>
-    private static IReadOnlyList<(double Height, string What, bool Strong)> Marks(Scene scene)
+    internal static IReadOnlyList<(double Height, string What, bool Strong)> Marks(Scene scene)
     {
         var (g, say) = (scene.Geometry, scene.Say);
         List<(double Height, string What, bool Strong)> marks = [(0, say.Say("pole.floor"), true), (g.Wall.Base.Metres, say.Say("pole.stem"), false)];

@@ -15,7 +15,7 @@ public static class TemplateBook
     {
         ArgumentNullException.ThrowIfNull(set);
         var scene = new Scene(set);
-        Tiling[] tilings = [.. All(scene).Select(t => Tiling.Of(t, SheetFrame.Content(scene.Portrait.Width, scene.Portrait.Height)))];
+        Tiling[] tilings = [.. All(scene).Select(t => Tiling.Of(t, SheetFrame.Content(scene.Portrait)))];
         Draft[] drafts = [.. TemplatesSheet.Of(scene), .. tilings.SelectMany(t => Tiles(scene, t))];
         return drafts.Select((d, i) => d.Finish(i + 1, drafts.Length, scene.Imprint, scene.Say)).ToSequence();
     }

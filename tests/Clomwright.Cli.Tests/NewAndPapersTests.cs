@@ -24,16 +24,17 @@ public class NewAndPapersTests
     }
 
     [Fact]
-    public async Task Papers_Example_WritesSiteAndOfficeAsPdfAndEverySheetAsSvg()
+    public async Task Papers_Example_WritesSiteOfficeAndTemplatesAsPdfAndEverySheetAsSvg()
     {
         using var folder = new OwnFolder();
         var run = await Run.Of("papers", Run.Examples().First(), "--out", folder["out"], "--date", "2027-06-01");
         Assert.Equal("", run.Complaints);
         Assert.Equal(0, run.Code);
         var pdfs = Directory.GetFiles(folder["out"], "*.pdf").Order().ToArray();
-        Assert.Equal(2, pdfs.Length);
+        Assert.Equal(3, pdfs.Length);
         Assert.EndsWith("-office.pdf", pdfs[0], StringComparison.Ordinal);
         Assert.EndsWith("-site.pdf", pdfs[1], StringComparison.Ordinal);
+        Assert.EndsWith("-templates.pdf", pdfs[2], StringComparison.Ordinal);
         Assert.All(pdfs, pdf => Assert.Equal("%PDF-", Encoding.ASCII.GetString(File.ReadAllBytes(pdf)[..5])));
         var sheets = Directory.GetFiles(folder["out"], "*.svg");
         Assert.True(sheets.Length > 10);

@@ -123,7 +123,7 @@ public sealed class TemplateTests
         {
             if (pages.Keys[i].StartsWith("template-", StringComparison.Ordinal))
             {
-                Assert.Contains(pages.Shapes[i], s => Math.Abs(Wide(s) - 100) < Finer && Math.Abs(High(s) - 100) < Finer && s.Length == 5);
+                Assert.Contains(pages.Shapes[i], s => Math.Abs(Wide(s) - 100) < Finer && Math.Abs(High(s) - 100) < Finer && s.Length == 4);
             }
         }
 

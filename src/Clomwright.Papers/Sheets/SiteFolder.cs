@@ -24,6 +24,8 @@ internal static class SiteFolder
         .. UnrolledSheet.Of(scene, Face.Outside),
         .. UnrolledSheet.Of(scene, Face.Inside),
         .. SectionSheet.Of(scene),
+        .. RadiusSheet.Of(scene),
+        .. TemplatesSheet.Of(scene),
         .. FoundationSheet.Of(scene),
         .. DrainSheet.Of(scene),
         .. RoofPlanSheet.Of(scene),

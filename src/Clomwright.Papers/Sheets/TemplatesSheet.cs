@@ -11,7 +11,7 @@ internal static class TemplatesSheet
 {
     public static IEnumerable<Draft> Of(Scene scene)
     {
-        var content = SheetFrame.Content(scene.Portrait.Width, scene.Portrait.Height);
+        var content = SheetFrame.Content(scene.Portrait);
         Tiling[] tilings = [.. TemplateBook.All(scene).Select(t => Tiling.Of(t, content))];
         // Page numbers begin after this list itself.
         var own = Of(scene, tilings, 1).Count();

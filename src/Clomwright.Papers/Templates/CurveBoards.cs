@@ -53,7 +53,7 @@ internal static class CurveBoards
         var sweep = arc.HalfAngle;
         var curve = FullSize.Arc(centre, r, r, -Math.PI / 2 - sweep, -Math.PI / 2 + sweep);
         var say = scene.Say;
-        return Board(scene, face, $"{kind}-{Word(face)}", say.Say($"template.{kind}-{Word(face)}"), shape, curve,
+        return Board(scene, face, $"{kind}-{Word(face)}", say.Say((kind == "corner" ? "template.corner-" : "template.curve-") + Word(face)), shape, curve,
         [
             say.Say("template.use-circle", ("radius", Amount.Metres(radius)), ("chord", Amount.Metres(arc.Chord)), ("rise", Amount.Metres(arc.Rise))),
             .. Top(scene, face, arc.Chord, 1 / radius),
@@ -83,7 +83,7 @@ internal static class CurveBoards
             var stretches = isQuarter ? Quarters(curve, start, bay.From, bay.To).Select(s => $"{Station(s.From)} – {Station(s.To)}").ToArray() : [$"{Station(bay.From)} – {Station(bay.To)}"];
             var middle = curve.Curvature((bay.From + bay.To) / 2);
             yield return Board(scene, face, string.Create(CultureInfo.InvariantCulture, $"curve-{Word(face)}-{i + 1}"),
-                say.Say($"template.curve-{Word(face)}-bay", ("n", i + 1), ("count", count)), shape,
+                say.Say("template.bay-" + Word(face), ("n", i + 1), ("count", count)), shape,
                 FullSize.Face(curve, bay.From, bay.To, offset, p => shape.Put(1000 * bay.X(p), 1000 * bay.Y(p))),
                 [
                     say.Say(isQuarter ? "template.use-quarter" : "template.use-bay", ("stretches", string.Join(", ", stretches)), ("chord", Amount.Metres(bay.Length))),

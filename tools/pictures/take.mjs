@@ -1,0 +1,62 @@
+// A picture of every page at the three sizes people have: a laptop, a desk screen, a phone. What a page complains of and what sticks out of its window is said.
+import { chromium } from 'playwright-core';
+import { join } from 'node:path';
+
+const [, , address, folder, ...wanted] = process.argv;
+const house = 'heron-point';
+const sizes = [[1366, 768], [1920, 1080], [390, 844]];
+const stress = async (page) => {
+  await page.getByRole('button', { name: 'Stress', exact: true }).click();
+  await page.locator('svg.stress .band').first().waitFor({ state: 'attached', timeout: 120_000 });
+};
+const water = async (page) => {
+  await page.getByRole('button', { name: 'Water', exact: true }).click();
+  await page.locator('.day .tape').waitFor({ timeout: 120_000 });
+};
+const seasons = (page) => page.locator('.band').first().waitFor({ state: 'attached', timeout: 120_000 });
+const pages = [
+  ['start', '/'],
+  ['ground', `/ground/${house}`],
+  ['earth', `/earth/${house}`],
+  ['wall', `/wall/${house}`],
+  ['wall-stress', `/wall/${house}`, stress],
+  ['wall-water', `/wall/${house}`, water],
+  ['round', `/round/${house}`, (page) => page.waitForTimeout(3000)],
+  ['roof', `/roof/${house}`],
+  ['days', `/days/${house}`, seasons],
+  ['comfort', `/comfort/${house}`],
+  ['papers', `/papers/${house}`],
+  ['sheet', `/sheet/${house}?of=lift-1`],
+  ['record', `/record/${house}`],
+  ['today', `/today/${house}`],
+  ['phones', '/phones'],
+  ['arrived', `/arrived/${house}`],
+  ['trouble', '/wall/no-such-house'],
+];
+
+const browser = await chromium.launch({
+  executablePath: process.env.CLOM_CHROMIUM ?? '/usr/bin/chromium',
+  args: ['--no-sandbox', '--disable-quic', '--no-first-run', '--disable-background-networking', '--disable-component-update', '--disable-sync', '--use-gl=angle', '--use-angle=swiftshader', '--enable-unsafe-swiftshader'],
+});
+for (const [name, path, act] of pages.filter(([name]) => wanted.length === 0 || wanted.includes(name))) {
+  for (const [width, height] of sizes) {
+    const page = await browser.newPage({ viewport: { width, height }, reducedMotion: 'reduce' });
+    const complaints = [];
+    page.on('console', (message) => message.type() === 'error' && complaints.push(message.text()));
+    page.on('pageerror', (error) => complaints.push(String(error)));
+    try {
+      await page.goto(address + path);
+      await page.locator('clom-workbench[data-ready], body[data-ready]').first().waitFor({ timeout: 120_000 });
+      await act?.(page);
+      await page.waitForTimeout(400);
+      const out = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+      if (out > 0) complaints.push(`${out} px stick out to the side`);
+      await page.screenshot({ path: join(folder, `${name}-${width}.jpg`), type: 'jpeg', quality: 68, fullPage: width < 600 });
+    } catch (error) {
+      complaints.push(String(error).split('\n')[0]);
+    }
+    console.log(`${name} ${width}x${height}${complaints.map((c) => `\n  ! ${c}`).join('')}`);
+    await page.close();
+  }
+}
+await browser.close();

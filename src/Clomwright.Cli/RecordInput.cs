@@ -1,3 +1,4 @@
+using System.Security.Cryptography;
 using Clomwright.Building;
 using Clomwright.Evidence;
 using Clomwright.Record;
@@ -19,6 +20,9 @@ internal static class RecordInput
 
         return reading.Record;
     }
+
+    /// <summary>An id that no other entry has.</summary>
+    public static string NewId() => SiteEntry.IdOf(RandomNumberGenerator.GetBytes(SiteEntry.IdBytes));
 
     /// <summary>The quick study of a house with its record, on a day.</summary>
     public static HouseStudy? Study(string house, DateOnly? today, Terminal terminal, bool deep = false) =>

@@ -1,4 +1,5 @@
 using Clomwright.Analysis.Days;
+using Clomwright.Building;
 using Clomwright.Evidence;
 
 namespace Clomwright.Papers;
@@ -21,4 +22,7 @@ public sealed record PaperOptions(DateOnly Date)
 
     /// <summary>Letter of the issue; null prints "not issued".</summary>
     public string? Revision { get; init; }
+
+    /// <summary>The sets handed out before, the oldest first: sheets that show something else than the last of them are marked.</summary>
+    public Sequence<Seen.Issue> Issued { get; init; }
 }

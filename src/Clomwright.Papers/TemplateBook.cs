@@ -16,8 +16,9 @@ public static class TemplateBook
         ArgumentNullException.ThrowIfNull(set);
         var scene = new Scene(set);
         Tiling[] tilings = [.. All(scene).Select(t => Tiling.Of(t, SheetFrame.Content(scene.Portrait)))];
-        Draft[] drafts = [.. TemplatesSheet.Of(scene), .. tilings.SelectMany(t => Tiles(scene, t))];
-        return drafts.Select((d, i) => d.Finish(i + 1, drafts.Length, scene.Imprint, scene.Say)).ToSequence();
+        Draft[] drafts = [.. TemplatesSheet.Of(scene).Concat(tilings.SelectMany(t => Tiles(scene, t))).Select(d => d.Drawn(scene.Say))];
+        var revision = RevisionBlocks.Compared(scene, "templates", drafts);
+        return drafts.Select((d, i) => d.Finish(i + 1, drafts.Length, scene.Imprint with { Set = revision }, scene.Say)).ToSequence();
     }
 
     /// <summary>Every template whole, on a sheet as large as it needs: for a plotter or a print shop.</summary>

@@ -83,6 +83,7 @@ internal static class EntryText
                 Word(json, "revision", issue.Revision);
                 List(json, "sheets", issue.Sheets);
                 Word(json, "to", issue.To);
+                Drawn(json, issue.Drawn);
                 break;
             case Seen.Struck struck:
                 Word(json, "why", struck.Why);
@@ -120,7 +121,7 @@ internal static class EntryText
         "test" => new Seen.Tested(f.Date, f.Must("test"), f.Must("of"), f.Must("result")),
         "as-built" => new Seen.AsBuilt(f.Date, f.Must("part"), Named<Measured>(f.Must("what")), f.Length("found") ?? throw new FormatException()),
         "delivery" => new Seen.Delivery(f.Date, f.Must("what"), f.Must("amount")) { AsOrdered = f.Flag("asOrdered") },
-        "issue" => new Seen.Issue(f.Date, f.Must("revision"), f.List("sheets"), f.Must("to")),
+        "issue" => new Seen.Issue(f.Date, f.Must("revision"), f.List("sheets"), f.Must("to")) { Drawn = f.Drawn() },
         "struck" => new Seen.Struck(f.Must("why")),
         _ => null,
     };
@@ -162,6 +163,29 @@ internal static class EntryText
         }
     }
 
+    /// <summary>Sheets in page order, each with its number, title and the hash of what is drawn.</summary>
+    private static void Drawn(Utf8JsonWriter json, Sequence<DrawnSheet> sheets)
+    {
+        if (sheets.Count == 0)
+        {
+            return;
+        }
+
+        json.WriteStartArray("drawn");
+        foreach (var sheet in sheets)
+        {
+            json.WriteStartObject();
+            json.WriteString("part", sheet.Part);
+            json.WriteString("key", sheet.Key);
+            json.WriteString("number", sheet.Number);
+            json.WriteString("title", sheet.Title);
+            json.WriteString("print", sheet.Print);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+
     /// <summary>The keys of one line, each read once.</summary>
     private sealed class Fields(JsonElement line)
     {
@@ -182,6 +206,8 @@ internal static class EntryText
         public Length? Length(string key) => Word(key) is not { } text ? null : LengthText.TryParse(text, out var value, out _) ? value : throw new FormatException();
 
         public Sequence<string> List(string key) => Take(key)?.EnumerateArray().Select(e => e.GetString() ?? throw new FormatException()).ToSequence() ?? [];
+
+        public Sequence<DrawnSheet> Drawn() => Take("drawn")?.EnumerateArray().Select(e => new Fields(e)).Select(f => new DrawnSheet(f.Must("part"), f.Must("key"), f.Must("number"), f.Must("title"), f.Must("print"))).ToSequence() ?? [];
 
         private JsonElement? Take(string key)
         {

@@ -1,4 +1,7 @@
 using System.Text;
+using Clomwright.Building;
+using Clomwright.Papers.Revisions;
+using Clomwright.Record;
 
 namespace Clomwright.Cli.Tests;
 
@@ -39,6 +42,39 @@ public class NewAndPapersTests
         var sheets = Directory.GetFiles(folder["out"], "*.svg");
         Assert.True(sheets.Length > 10);
         Assert.All(sheets, sheet => Assert.StartsWith("<svg", File.ReadAllText(sheet), StringComparison.Ordinal));
+    }
+
+    /// <summary>Property: letters follow one another in the record; a set that could not be written is struck out and its letter is not given again; without --issue nothing is written to the record.</summary>
+    [Fact]
+    public async Task Papers_HandedOut_CarryTheNextLetter()
+    {
+        using var folder = new OwnFolder();
+        var house = folder["my.house.json"];
+        Assert.Equal(0, (await Run.Of("new", house)).Code);
+        SiteRecord Record() => new SqliteRecord(SqliteRecord.Beside(house)).Read().Record;
+        var first = await Run.Of("papers", house, "--out", folder["a"], "--issue", "--by", "Ada", "--to", "the crew");
+        Assert.Equal((0, ""), (first.Code, first.Complaints));
+        var issue = Assert.Single(Record().Issues);
+        Assert.Equal(("A", "the crew", Run.Today), (issue.Revision, issue.To, issue.Date));
+        Assert.Empty(issue.Drawn.Where(s => s.Part != "templates").Select(s => s.Key).Except(Directory.GetFiles(folder["a"], "*.svg").Select(f => Path.GetFileNameWithoutExtension(f))));
+        Assert.Empty(((string[])["cover", "plan", "lift-1", "title-sheet", "calculations", "templates"]).Except(issue.Drawn.Select(s => s.Key)));
+        Assert.Contains("revision A", File.ReadAllText(Path.Combine(folder["a"], "plan.svg")), StringComparison.Ordinal);
+
+        File.WriteAllText(folder["taken"], "a file");
+        Assert.Equal(2, (await Run.Of("papers", house, "--out", folder["taken"], "--issue")).Code);
+        Assert.Equal("A", Assert.Single(Record().Issues).Revision);
+
+        var text = File.ReadAllText(house);
+        Assert.Contains("\"lamp\"", text, StringComparison.Ordinal);
+        File.WriteAllText(house, text.Replace("\"lamp\"", "\"candle\"", StringComparison.Ordinal));
+        var draft = await Run.Of("papers", house, "--out", folder["b"]);
+        Assert.Equal((0, ""), (draft.Code, draft.Complaints));
+        Assert.Single(Record().Issues);
+        Assert.Contains("Changed since A", draft.Results, StringComparison.Ordinal);
+        Assert.Contains("The wall unrolled, inside", draft.Results, StringComparison.Ordinal);
+        Assert.Contains("not issued", File.ReadAllText(Path.Combine(folder["b"], "unrolled-inside.svg")), StringComparison.Ordinal);
+        Assert.Contains("changed since A", File.ReadAllText(Path.Combine(folder["b"], "unrolled-inside.svg")), StringComparison.Ordinal);
+        Assert.Equal("C", Letters.Next(Record()));
     }
 
     [Theory]

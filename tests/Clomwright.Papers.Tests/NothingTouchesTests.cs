@@ -24,6 +24,9 @@ public sealed class NothingTouchesTests
     public void TheCompleteHouse_OnEveryPaper_KeepsTextApartAndInside(PaperSize paper, UnitSystem units) =>
         Assert.Empty(Faults(Book.Of(Papers.Set(Houses.HeronPoint, paper, units))));
 
+    [Fact]
+    public void PapersWithLettersAndChanges_KeepTextApartAndInside() => Assert.Empty(Faults(RevisionTests.Marked));
+
     // Twelve people with the longest names on the board of every paper: each stands once in the week, and no text touches another. Named or not, the host's list fits too.
     [Theory]
     [InlineData(PaperSize.A4)]

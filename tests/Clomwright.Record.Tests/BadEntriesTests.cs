@@ -47,6 +47,7 @@ public sealed class BadEntriesTests
             ("words", new Seen.Tested(Date, "leak test", "roof", "dry"), new Seen.Tested(Date, "leak test", "roof", "")),
             ("measured", new Seen.AsBuilt(Date, "door", Measured.Width, Length.FromFeet(3)), new Seen.AsBuilt(Date, "door", Measured.Width, Length.FromMillimetres(1_000_001))),
             ("words", new Seen.Delivery(Date, "sand", "4 yd3"), new Seen.Delivery(Date, "", "4 yd3")), ("words", new Seen.Issue(Date, "B", [], "crew"), new Seen.Issue(Date, "B", [], new string('x', 201))),
+            ("words", Issue("B", 1), new Seen.Issue(Date, "B", [], "crew") { Drawn = [new("site", "plan", "3", "Plan\n", "0a")] }), ("too-many", Issue("B", 2000), Issue("B", 2001)),
         ];
         Assert.All(bounds, bound =>
         {
@@ -54,6 +55,8 @@ public sealed class BadEntriesTests
             Assert.Equal(bound.Key, Key(Entry(bound.Beyond)));
         });
     }
+
+    private static Seen.Issue Issue(string letter, int sheets) => new(Date, letter, [], "crew") { Drawn = Enumerable.Range(0, sheets).Select(i => new DrawnSheet("site", $"sheet-{i}", "3", "Sheet", "0a1b")).ToSequence() };
 
     /// <summary>Property: id, author and corrections.</summary>
     [Fact]
@@ -70,6 +73,12 @@ public sealed class BadEntriesTests
         Assert.Null(Next(other));
         Assert.Equal("other-kind", Next(other with { What = new Seen.Delivery(Date, "sand", "4 yd3") }));
         Assert.Equal("day-twice", Next(other with { Corrects = null }));
+        var issued = record.With(plain with { Id = "issue-1", What = Issue("A", 2) }).Record!;
+        string? Handed(Seen what, string? corrects = null) => issued.With(plain with { Id = "issue-2", What = what, Corrects = corrects }).Problem is { } problem ? Readable(problem) : null;
+        Assert.Equal("letter-twice", Handed(Issue("A", 3)));
+        Assert.Null(Handed(Issue("A", 3), "issue-1"));
+        Assert.Null(Handed(Issue("B", 3)));
+        Assert.Null(Handed(new Seen.Issue(Date, "A", ["plan"], "the mason")));
         record = record.With(other with { What = new Seen.Struck("wrong house") }).Record!;
         Assert.Empty(record.Days);
         Assert.Equal("struck-stays", Next(other with { Id = "other-2", Corrects = "other-1" }));

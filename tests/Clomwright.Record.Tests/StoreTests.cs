@@ -36,6 +36,7 @@ public abstract class StoreTests
             Other("built-1", new Seen.AsBuilt(date, "door", Measured.Width, new Length(Length.PerInch * 289 / 8))),
             Other("came-1", new Seen.Delivery(date, "clay soil", "8 yd3") { AsOrdered = false }),
             Other("issue-1", new Seen.Issue(date, "B", ["lift", "pocket"], "the crew")),
+            Other("issue-2", new Seen.Issue(date, "C", [], "the crew and “the office”") { Drawn = [new("office", "plan", "A-101", "Plan and setting-out", "0a1b"), new("site", "lift-1", "17", "Lift 1 of 8", "ff00")] }),
             LoggedDays.Day(50) with { Id = "again-1", Corrects = "day-00001", What = new Seen.Day(new DateOnly(2027, 6, 2)) { Raised = Length.FromInches(9) } },
             Other("struck-1", new Seen.Struck("written for another house")) with { Corrects = "day-00002" },
         ];

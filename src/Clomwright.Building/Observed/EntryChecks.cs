@@ -5,7 +5,7 @@ namespace Clomwright.Building;
 /// <summary>What no entry of a site record may say: one sentence for the first thing wrong.</summary>
 internal static class EntryChecks
 {
-    private const int IdMost = 40, AuthorMost = 80, WordsMost = 200, NotesMost = 2000, ListMost = 60;
+    private const int IdMost = 40, AuthorMost = 80, WordsMost = 200, NotesMost = 2000, ListMost = 60, SheetsMost = 2000;
     private const int YearsAhead = 5, PeopleMost = 500, LiftMost = 60;
     private const double HoursMost = 24, BatchesMost = 2000, RainMostMetres = 1, TemperatureMost = 60;
     private static readonly Length RaisedMost = Length.FromFeet(6);
@@ -18,7 +18,7 @@ internal static class EntryChecks
             Seen.Tested tested => Words(tested.Test) ?? Words(tested.Of) ?? Words(tested.Result),
             Seen.AsBuilt built => Words(built.Part) ?? (built.Found.Metres is >= -100 and <= 1000 ? null : Message.Of("building.record.measured", ("found", built.Found))),
             Seen.Delivery delivery => Words(delivery.What) ?? Words(delivery.Amount),
-            Seen.Issue issue => Words(issue.Revision) ?? Words(issue.To) ?? List(issue.Sheets),
+            Seen.Issue issue => Words(issue.Revision) ?? Words(issue.To) ?? List(issue.Sheets) ?? OfDrawn(issue.Drawn) ?? LetterTwice(record, entry, issue),
             Seen.Struck struck => Words(struck.Why) ?? (entry.Corrects is null ? new Message("building.record.strikes-nothing") : null),
             _ => null,
         };
@@ -74,6 +74,15 @@ internal static class EntryChecks
 
     private static Message? Twice(SiteRecord record, SiteEntry entry, Seen.Day day) =>
         record.DayOf(day.Date) is { } there && there.Id != entry.Corrects ? Message.Of("building.record.day-twice", ("date", day.Date), ("id", there.Id)) : null;
+
+    private static Message? OfDrawn(Sequence<DrawnSheet> drawn) =>
+        drawn.Count > SheetsMost ? Message.Of("building.record.too-many", ("most", SheetsMost))
+        : drawn.Select(s => Words(s.Part) ?? Words(s.Key) ?? Words(s.Number) ?? Words(s.Title) ?? Words(s.Print)).FirstOrDefault(m => m is not null);
+
+    /// <summary>Two sets that differ never carry one letter: on the wall nobody could tell them apart.</summary>
+    private static Message? LetterTwice(SiteRecord record, SiteEntry entry, Seen.Issue issue) =>
+        issue.Drawn.Count > 0 && record.Standing.FirstOrDefault(e => e.Id != entry.Corrects && e.What is Seen.Issue { Drawn.Count: > 0 } there && there.Revision == issue.Revision) is { } other
+            ? Message.Of("building.record.letter-twice", ("letter", issue.Revision), ("id", other.Id)) : null;
 
     private static Message? List(Sequence<string> items) =>
         items.Count > ListMost ? Message.Of("building.record.too-many", ("most", ListMost)) : items.Select(Words).FirstOrDefault(m => m is not null);

@@ -94,6 +94,9 @@ public abstract record Seen
     {
         /// <inheritdoc/>
         public override DateOnly? On => Date;
+
+        /// <summary>What was drawn on each sheet of the whole set, in page order; empty where somebody wrote the issue down by hand.</summary>
+        public Sequence<DrawnSheet> Drawn { get; init; }
     }
 
     /// <summary>An earlier entry that should not count; it stays in the record.</summary>
@@ -144,3 +147,11 @@ public enum Measured
 /// <param name="High">Warmest.</param>
 /// <param name="Low">Coldest.</param>
 public sealed record SeenWeather(Length? Rain, Temperature? High, Temperature? Low);
+
+/// <summary>A sheet as it was handed out.</summary>
+/// <param name="Part">Which part of the papers it belongs to: <c>site</c>, <c>office</c>.</param>
+/// <param name="Key">Its permanent key.</param>
+/// <param name="Number">Its number as printed.</param>
+/// <param name="Title">What stood at its head.</param>
+/// <param name="Print">Hash of what is drawn on it, in hexadecimal digits; date, number and letter of revision are no part of it.</param>
+public sealed record DrawnSheet(string Part, string Key, string Number, string Title, string Print);

@@ -22,6 +22,9 @@ public sealed record SiteRecord(Sequence<SiteEntry> Entries)
     /// <summary>Days of work that count, by date.</summary>
     public Sequence<Seen.Day> Days => Standing.Select(e => e.What).OfType<Seen.Day>().OrderBy(d => d.Date).ToSequence();
 
+    /// <summary>Sets of papers that count and say what was drawn on them, in the order handed out.</summary>
+    public Sequence<Seen.Issue> Issues => Standing.Select(e => e.What).OfType<Seen.Issue>().Where(i => i.Drawn.Count > 0).ToSequence();
+
     /// <summary>The entry that counts of a day of work; null where none does.</summary>
     public SiteEntry? DayOf(DateOnly date) => Standing.FirstOrDefault(e => e.What is Seen.Day day && day.Date == date);
 

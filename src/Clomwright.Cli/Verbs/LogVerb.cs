@@ -1,6 +1,5 @@
 using System.CommandLine;
 using System.Globalization;
-using System.Security.Cryptography;
 using Clomwright.Building;
 using Clomwright.Evidence;
 using Clomwright.Record;
@@ -33,7 +32,7 @@ internal static class LogVerb
 
             var (what, corrects, problem) = blanks.Read(parsed, study.Options.Record, terminal.Today);
             problem ??= what is Seen.Day day ? DayWords.Wrong(study, day) : null;
-            return problem is null ? Write(path, study, new SiteEntry(NewId(), terminal.Now, blanks.Author(parsed), what!) { Corrects = corrects }, terminal) : Refused(problem, study, terminal);
+            return problem is null ? Write(path, study, new SiteEntry(RecordInput.NewId(), terminal.Now, blanks.Author(parsed), what!) { Corrects = corrects }, terminal) : Refused(problem, study, terminal);
         });
         return command;
     }
@@ -107,6 +106,4 @@ internal static class LogVerb
 
         to.WriteLine(line.TrimEnd());
     }
-
-    private static string NewId() => SiteEntry.IdOf(RandomNumberGenerator.GetBytes(SiteEntry.IdBytes));
 }

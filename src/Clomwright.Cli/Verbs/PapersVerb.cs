@@ -4,12 +4,13 @@ using Clomwright.Evidence;
 using Clomwright.Files;
 using Clomwright.Papers;
 using Clomwright.Papers.Drawing;
+using Clomwright.Papers.Revisions;
 using Clomwright.Papers.Writers;
 using Clomwright.Study;
 
 namespace Clomwright.Cli.Verbs;
 
-/// <summary><c>clom papers FILE --out DIR</c>: the site folder and the office set, each as one PDF, and every sheet as SVG.</summary>
+/// <summary><c>clom papers FILE --out DIR [--issue]</c>: the site folder and the office set, each as one PDF, and every sheet as SVG.</summary>
 internal static class PapersVerb
 {
     public static Command Command(Terminal terminal)
@@ -20,7 +21,10 @@ internal static class PapersVerb
         var paper = new Option<string>("--paper") { Description = terminal.Word("cli.papers.paper"), DefaultValueFactory = _ => "a4" };
         paper.AcceptOnlyFromAmong([.. Enum.GetNames<PaperSize>().Select(name => name.ToLowerInvariant())]);
         var deep = new Option<bool>("--deep") { Description = terminal.Word("cli.papers.deep") };
-        var command = new Command("papers", terminal.Word("cli.papers")) { file, folder, date, paper, deep };
+        var issue = new Option<bool>("--issue") { Description = terminal.Word("cli.papers.issue") };
+        var to = new Option<string>("--to") { Description = terminal.Word("cli.papers.to"), DefaultValueFactory = _ => terminal.Word("cli.papers.to-site") };
+        var by = new Option<string>("--by") { Description = terminal.Word("cli.papers.by"), DefaultValueFactory = _ => Environment.UserName };
+        var command = new Command("papers", terminal.Word("cli.papers")) { file, folder, date, paper, deep, issue, to, by };
         command.SetAction(async (parsed, stop) =>
         {
             if (DateOf(parsed.GetValue(date), terminal) is not { } day)
@@ -28,17 +32,32 @@ internal static class PapersVerb
                 return ExitCode.WrongInput;
             }
 
-            var options = new PaperOptions(day) { Paper = Enum.Parse<PaperSize>(parsed.GetValue(paper)!, ignoreCase: true), Planner = Rota.FromDays.Of, Language = terminal.Words.Language };
-            if (HouseInput.Study(parsed.GetValue(file)!, new StudyOptions(parsed.GetValue(deep)), terminal) is not { } study)
+            var path = parsed.GetValue(file)!;
+            if (HouseInput.Study(path, new StudyOptions(parsed.GetValue(deep)), terminal) is not { } study)
             {
                 return ExitCode.WrongInput;
             }
 
+            var record = RecordInput.Read(path, terminal);
+            var options = new PaperOptions(day)
+            {
+                Paper = Enum.Parse<PaperSize>(parsed.GetValue(paper)!, ignoreCase: true), Planner = Rota.FromDays.Of, Language = terminal.Words.Language,
+                Issued = record.Issues, Revision = parsed.GetValue(issue) ? Letters.Next(record) : null,
+            };
             await Patience.Search(study, terminal, stop);
             var set = FromStudy.Set(study, options);
             var (site, office) = await Patience.For(() => (Book.Site(set), Book.Office(set)), stop);
             var templates = await Patience.For(() => (Tiles: TemplateBook.Of(set), Whole: TemplateBook.Whole(set)), stop);
-            return Write(study, site, office, templates, options, parsed.GetValue(folder)!, terminal, stop);
+            var numbered = site.Concat(office).Concat(templates.Tiles);
+            var files = await Patience.For(() => Drawn(study, site, office, templates, options, stop), stop);
+            if (options.Revision is null)
+            {
+                return Write(files, parsed.GetValue(folder)!) is { } refused ? Refused(refused, terminal) : Done(numbered, options, parsed.GetValue(folder)!, terminal);
+            }
+
+            var handed = new Issuing(path, parsed.GetValue(by)!, parsed.GetValue(to)!, terminal);
+            return handed.Out(numbered, options, () => Write(files, parsed.GetValue(folder)!)) is { } problem
+                ? Refused(problem, terminal) : Done(numbered, options, parsed.GetValue(folder)!, terminal);
         });
         return command;
     }
@@ -60,23 +79,37 @@ internal static class PapersVerb
     }
 
     /// <summary>Everything is drawn before anything is written: what is stopped half-way leaves only whole files.</summary>
-    private static int Write(HouseStudy study, Sequence<Sheet> site, Sequence<Sheet> office, (Sequence<Sheet> Tiles, Sequence<Sheet> Whole) templates, PaperOptions options, string folder, Terminal terminal, CancellationToken stop)
+    private static List<(string Name, byte[] Bytes)> Drawn(HouseStudy study, Sequence<Sheet> site, Sequence<Sheet> office, (Sequence<Sheet> Tiles, Sequence<Sheet> Whole) templates, PaperOptions options, CancellationToken stop)
     {
-        var files = site.Concat(office).Concat(templates.Whole).Select(sheet => ($"{sheet.Key}.svg", (Func<byte[]>)(() => System.Text.Encoding.UTF8.GetBytes(SvgWriter.Write(sheet)))))
-            .Append(($"{study.House.Id}-site.pdf", () => PdfWriter.Write(site, study.House.Name, options.Date)))
-            .Append(($"{study.House.Id}-office.pdf", () => PdfWriter.Write(office, study.House.Name, options.Date)))
-            .Append(($"{study.House.Id}-templates.pdf", () => PdfWriter.Write(templates.Tiles, study.House.Name, options.Date))).ToList();
-        foreach (var (name, bytes) in files)
+        List<(string, byte[])> files = [];
+        foreach (var sheet in site.Concat(office).Concat(templates.Whole))
         {
             stop.ThrowIfCancellationRequested();
-            if (OutputFile.Write(Path.Combine(folder, name), bytes()) is { } refused)
-            {
-                terminal.Complain(refused.What);
-                return ExitCode.WrongInput;
-            }
+            files.Add(($"{sheet.Key}.svg", System.Text.Encoding.UTF8.GetBytes(SvgWriter.Write(sheet))));
         }
 
-        terminal.Say(Message.Of("cli.papers.done", ("n", site.Count + office.Count), ("folder", folder)));
+        files.Add(($"{study.House.Id}-site.pdf", PdfWriter.Write(site, study.House.Name, options.Date)));
+        stop.ThrowIfCancellationRequested();
+        files.Add(($"{study.House.Id}-office.pdf", PdfWriter.Write(office, study.House.Name, options.Date)));
+        stop.ThrowIfCancellationRequested();
+        files.Add(($"{study.House.Id}-templates.pdf", PdfWriter.Write(templates.Tiles, study.House.Name, options.Date)));
+        return files;
+    }
+
+    /// <summary>Writes them; returns what stood in the way.</summary>
+    private static Message? Write(List<(string Name, byte[] Bytes)> files, string folder) =>
+        files.Select(f => OutputFile.Write(Path.Combine(folder, f.Name), f.Bytes)?.What).FirstOrDefault(refused => refused is not null);
+
+    private static int Refused(Message refused, Terminal terminal)
+    {
+        terminal.Complain(refused);
+        return ExitCode.WrongInput;
+    }
+
+    private static int Done(IEnumerable<Sheet> sheets, PaperOptions options, string folder, Terminal terminal)
+    {
+        terminal.Say(Message.Of("cli.papers.done", ("n", sheets.Count()), ("folder", folder)));
+        Issuing.SayChanges(sheets, options, terminal);
         return ExitCode.Met;
     }
 }

@@ -23,6 +23,7 @@ public static class Moving
             Fill f => f with { Outline = f.Outline.Moved(dx, dy) },
             Text t => t with { At = t.At + by },
             Group g => g with { Marks = g.Marks.Select(m => m.Moved(dx, dy)).ToSequence(), Clip = g.Clip?.Moved(dx, dy) },
+            Told t => t with { Marks = t.Marks.Select(m => m.Moved(dx, dy)).ToSequence() },
             Hatch h => h with { Area = h.Area.Moved(dx, dy) },
             TickBox b => b with { TopLeft = b.TopLeft + by },
             Arrow a => a with { From = a.From + by, To = a.To + by },

@@ -1,4 +1,5 @@
 using Clomwright.Evidence;
+using Clomwright.Papers.Revisions;
 
 namespace Clomwright.Papers.Drawing;
 
@@ -12,6 +13,9 @@ public sealed record Sheet(string Key, string Title, double Width, double Height
 {
     /// <summary>Its number as printed: a page of the site folder, <c>7</c>, or a sheet of the office set, <c>A-101</c>.</summary>
     public string Number { get; init; } = "";
+
+    /// <summary>What it is beside the set that was handed out last; null where no letters were asked for.</summary>
+    public SheetRevision? Revision { get; init; }
 
     /// <summary>Language of its words, as in BCP 47.</summary>
     public string Language { get; init; } = "en";

@@ -8,6 +8,12 @@ internal abstract record Block
     /// <summary>Free room over it, mm; none at the head of a column.</summary>
     public double Above { get; init; } = 3;
 
+    /// <summary>What a reader that speaks takes it for; null where its parts tell themselves.</summary>
+    public virtual Telling? Telling => Drawing.Telling.Paragraph;
+
+    /// <summary>What a figure is told as.</summary>
+    public virtual string Alternative => "";
+
     /// <summary>Never the last thing in a column when more follows.</summary>
     public virtual bool KeepsWithNext => false;
 
@@ -53,6 +59,8 @@ internal sealed record Paragraph(string Words, Lettering Lettering) : Block
 /// <summary>A heading inside a sheet: strong words over a thin rule.</summary>
 internal sealed record Heading(string Words) : Block
 {
+    public override Telling? Telling => Drawing.Telling.Heading;
+
     public override bool KeepsWithNext => true;
 
     public override double Height(double width) => Wrapping.Lines(Words, Styles.Heading, width).Count * Styles.Heading.Leading + 1.2;
@@ -81,6 +89,13 @@ internal sealed record Picture(IEnumerable<Mark> Marks, PaperBox View) : Block
     /// <summary>Stands at the left instead.</summary>
     public bool Left { get; init; }
 
+    /// <summary>What it is told as to somebody who cannot see it; empty takes what its sheet says.</summary>
+    public string Words { get; init; } = "";
+
+    public override Telling? Telling => Drawing.Telling.Figure;
+
+    public override string Alternative => Words;
+
     public override double Height(double width) => View.Height;
 
     public override void Draw(Board board, double x, double y, double width)
@@ -93,6 +108,8 @@ internal sealed record Picture(IEnumerable<Mark> Marks, PaperBox View) : Block
 /// <summary>Blocks under one another that stay together.</summary>
 internal sealed record Stack(IReadOnlyList<Block> Blocks) : Block
 {
+    public override Telling? Telling => null;
+
     public override Block At(double width) => this with { Blocks = [.. Blocks.Select(b => b.At(width))] };
 
     public override double Height(double width) => Blocks.Select((b, i) => b.Height(width) + (i == 0 ? 0 : b.Above)).Sum();
@@ -102,8 +119,20 @@ internal sealed record Stack(IReadOnlyList<Block> Blocks) : Block
         for (var i = 0; i < Blocks.Count; i++)
         {
             y += i == 0 ? 0 : Blocks[i].Above;
-            Blocks[i].Draw(board, x, y, width);
+            Tell(board, Blocks[i], x, y, width);
             y += Blocks[i].Height(width);
+        }
+    }
+
+    private static void Tell(Board board, Block block, double x, double y, double width)
+    {
+        if (block.Telling is { } telling)
+        {
+            board.Tell(telling, () => block.Draw(board, x, y, width), block.Alternative);
+        }
+        else
+        {
+            block.Draw(board, x, y, width);
         }
     }
 
@@ -124,6 +153,8 @@ internal sealed record Beside(Stack Left, Stack Right, double Share = 0.5) : Blo
 {
     /// <summary>Between the two, mm.</summary>
     public const double Gutter = 6;
+
+    public override Telling? Telling => null;
 
     public override Block At(double width) => this with { Left = (Stack)Left.At(LeftWidth(width)), Right = (Stack)Right.At(RightWidth(width)) };
 

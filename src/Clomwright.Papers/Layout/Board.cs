@@ -8,12 +8,28 @@ internal sealed class Board
 {
     private readonly List<Mark> marks = [];
 
+    /// <summary>Words for a figure that brings none of its own, from its marks.</summary>
+    public Func<IReadOnlyList<Mark>, string>? Figure { get; init; }
+
     /// <summary>What has been drawn so far.</summary>
     public Sequence<Mark> Marks => marks.ToSequence();
 
     public void Add(Mark mark) => marks.Add(mark);
 
     public void Add(IEnumerable<Mark> more) => marks.AddRange(more);
+
+    /// <summary>What is drawn by something, told as one thing; an empty cell too, so that rows keep their columns.</summary>
+    public void Tell(Telling telling, Action draw, string words = "")
+    {
+        var from = marks.Count;
+        draw();
+        if (marks.Count > from || telling is Telling.Head or Telling.Cell)
+        {
+            var told = marks[from..].ToSequence();
+            marks.RemoveRange(from, marks.Count - from);
+            marks.Add(new Told(telling, told, telling == Telling.Figure && words.Length == 0 ? Figure?.Invoke(told) ?? "" : words));
+        }
+    }
 
     public void Line(double x1, double y1, double x2, double y2, Weight weight = Weight.Thin, Dash dash = Dash.Solid) =>
         Add(new Stroke(Outline.Line(x1, y1, x2, y2), new Pen(weight, dash)));

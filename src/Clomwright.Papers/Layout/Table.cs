@@ -36,6 +36,8 @@ internal sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<Row> R
     private const double Gap = 3.2;
     private const double NoteGap = 0.2;
 
+    public override Telling? Telling => Drawing.Telling.Table;
+
     /// <summary>Free room over and under the words of each row, mm.</summary>
     public double Pad { get; init; } = 0.75;
 
@@ -70,14 +72,7 @@ internal sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<Row> R
         var head = HeadHeight(widths);
         if (head > 0)
         {
-            var left = x;
-            for (var i = 0; i < Columns.Count; i++)
-            {
-                var lines = Wrapping.Lines(Columns[i].Head, Styles.SmallStrong, widths[i]);
-                board.Lines(lines, Stand(left, widths[i], Columns[i].Align), y + head - 1.4 - lines.Count * Styles.SmallStrong.Leading, Styles.SmallStrong, Columns[i].Align);
-                left += widths[i] + Gap;
-            }
-
+            board.Tell(Drawing.Telling.Row, () => DrawHeads(board, x, y + head - 1.4, widths));
             y += head;
             board.Line(x, y - 0.6, x + width, y - 0.6, Weight.Medium);
         }
@@ -89,7 +84,7 @@ internal sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<Row> R
                 board.Line(x, y, x + width, y, Rows[r].Ruled ? Weight.Medium : Weight.Hair);
             }
 
-            DrawRow(board, Rows[r], x, y, widths);
+            board.Tell(Drawing.Telling.Row, () => DrawRow(board, Rows[r], x, y, widths));
             y += Heights?[r] ?? RowHeight(Rows[r], widths);
         }
     }
@@ -137,6 +132,16 @@ internal sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<Row> R
         return (this with { Rows = [first], Fixed = widths, Heights = null }, this with { Rows = [rest, .. Rows.Skip(1)], Fixed = widths, Heights = null });
     }
 
+    private void DrawHeads(Board board, double x, double bottom, double[] widths)
+    {
+        for (var i = 0; i < Columns.Count; i++)
+        {
+            var lines = Wrapping.Lines(Columns[i].Head, Styles.SmallStrong, widths[i]);
+            board.Tell(Drawing.Telling.Head, () => board.Lines(lines, Stand(x, widths[i], Columns[i].Align), bottom - lines.Count * Styles.SmallStrong.Leading, Styles.SmallStrong, Columns[i].Align));
+            x += widths[i] + Gap;
+        }
+    }
+
     private void DrawRow(Board board, Row row, double x, double y, double[] widths)
     {
         var left = x;
@@ -144,27 +149,28 @@ internal sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<Row> R
         for (var i = 0; i < row.Cells.Count; i++)
         {
             var (cell, width) = (row.Cells[i], WidthOf(row, i, widths));
-            var lettering = cell.Lettering ?? Lettering;
-            var down = Down(cell, ascent);
-            var align = row.Cells.Count == 1 ? Anchor.Start : Columns[i].Align;
-            var tick = TickRoom(cell, lettering);
-            if (cell.Tick)
-            {
-                board.Add(new TickBox(new PaperPoint(left, y + Pad + down + lettering.Ascent() - lettering.Digits - 0.2), lettering.Digits + 0.4));
-            }
-
-            var bottom = y + Pad + down;
-            if (cell.Words.Length > 0)
-            {
-                bottom = board.Lines(Lines(cell, width), Stand(left + tick, width - tick, align), bottom, lettering, align) + NoteGap;
-            }
-
-            if (cell.Note.Length > 0)
-            {
-                board.Lines(Wrapping.Lines(cell.Note, Styles.Small, width - tick), Stand(left + tick, width - tick, align), bottom, Styles.Small, align);
-            }
-
+            board.Tell(Drawing.Telling.Cell, () => DrawCell(board, cell, row.Cells.Count == 1 ? Anchor.Start : Columns[i].Align, left, y + Pad + Down(cell, ascent), width));
             left += width + Gap;
+        }
+    }
+
+    private void DrawCell(Board board, Cell cell, Anchor align, double left, double top, double width)
+    {
+        var lettering = cell.Lettering ?? Lettering;
+        var tick = TickRoom(cell, lettering);
+        if (cell.Tick)
+        {
+            board.Add(new TickBox(new PaperPoint(left, top + lettering.Ascent() - lettering.Digits - 0.2), lettering.Digits + 0.4));
+        }
+
+        if (cell.Words.Length > 0)
+        {
+            top = board.Lines(Lines(cell, width), Stand(left + tick, width - tick, align), top, lettering, align) + NoteGap;
+        }
+
+        if (cell.Note.Length > 0)
+        {
+            board.Lines(Wrapping.Lines(cell.Note, Styles.Small, width - tick), Stand(left + tick, width - tick, align), top, Styles.Small, align);
         }
     }
 

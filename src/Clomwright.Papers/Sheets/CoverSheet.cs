@@ -2,6 +2,7 @@ using Clomwright.Building;
 using Clomwright.Evidence;
 using Clomwright.Papers.Drawing;
 using Clomwright.Papers.Layout;
+using Clomwright.Papers.Revisions;
 using Clomwright.Papers.Views;
 
 namespace Clomwright.Papers.Sheets;
@@ -10,7 +11,7 @@ namespace Clomwright.Papers.Sheets;
 internal static class CoverSheet
 {
     /// <summary>The cover of a book whose other sheets are known.</summary>
-    public static IEnumerable<Draft> Of(Scene scene, IReadOnlyList<SheetHead> others, int firstNumber)
+    public static IEnumerable<Draft> Of(Scene scene, IReadOnlyList<SheetHead> others, int firstNumber, SetRevision? set)
     {
         var (say, g) = (scene.Say, scene.Geometry);
         var content = SheetFrame.Content(scene.Portrait);
@@ -25,8 +26,9 @@ internal static class CoverSheet
                 new Stack([Numbers(scene), .. Notes(scene)]),
                 0.5) { Above = 3 },
             new Cautions(say.Say("caution.title"), [say.Say("caution.cover"), say.Say("caution.not-checked")]) { Above = 4 },
+            .. RevisionBlocks.Of(scene, set, RevisionBlocks.Counted(others, firstNumber), "1"),
             new Heading(say.Say("cover.sheets")) { Above = 4 },
-            List(scene, others, firstNumber),
+            List(scene, others, firstNumber, set),
             new Heading(say.Say("cover.tags")) { Above = 4 },
             Tags(say),
         ];
@@ -41,15 +43,15 @@ internal static class CoverSheet
     }
 
     /// <summary>The sheets with the numbers at which they begin, in three columns.</summary>
-    private static Beside List(Scene scene, IReadOnlyList<SheetHead> others, int firstNumber)
+    private static Beside List(Scene scene, IReadOnlyList<SheetHead> others, int firstNumber, SetRevision? set)
     {
         Row[] rows =
         [
             .. others.Select((h, i) => (Head: h, Number: i + firstNumber)).Where(s => !s.Head.GoesOn)
-                .Select(s => new Row(new Cell(scene.Say.One(Amount.Count(s.Number))) { Lettering = Styles.BodyStrong }, new Cell(s.Head.Title))),
+                .Select(s => new Row(new Cell(scene.Say.One(Amount.Count(s.Number))) { Lettering = Styles.BodyStrong }, new Cell(s.Head.Title), new Cell(RevisionBlocks.Letter(set, others.Skip(s.Number - firstNumber).TakeWhile((h, i) => i == 0 || h.GoesOn).Select(h => h.Key))))),
         ];
         var third = (rows.Length + 2) / 3;
-        Stack Part(int i) => new([new Table([new("", Anchor.End), new("") { Grows = 1 }], [.. rows.Skip(i * third).Take(third)]) { Pad = 0.45 }]);
+        Stack Part(int i) => new([new Table([new("", Anchor.End), new("") { Grows = 1 }, new("")], [.. rows.Skip(i * third).Take(third)]) { Pad = 0.45 }]);
         return new Beside(Part(0), new Stack([new Beside(Part(1), Part(2))]), 1.0 / 3) { Above = 1.5 };
     }
 

@@ -1,6 +1,8 @@
 using System.Globalization;
+using Clomwright.Evidence;
 using Clomwright.Papers.Drawing;
 using Clomwright.Papers.Layout;
+using Clomwright.Papers.Revisions;
 
 namespace Clomwright.Papers.Sheets;
 
@@ -34,6 +36,27 @@ internal sealed record Draft(SheetHead Head, Format Paper, IReadOnlyList<Block> 
     private static IReadOnlyList<IReadOnlyList<Block>> Closer(double gap, IReadOnlyList<Block> blocks, PaperBox content) =>
         Layout.Flow.Columns([.. blocks.Select(b => b with { Above = b.Above * gap })], content.Width, content.Height);
 
+    /// <summary>What stands within the frame, once it is drawn; null before.</summary>
+    private Sequence<Mark>? Content { get; init; }
+
+    /// <summary>The same with what stands within the frame drawn, so that it is drawn once.</summary>
+    public Draft Drawn(Wording say)
+    {
+        if (Content is not null)
+        {
+            return this;
+        }
+
+        var content = SheetFrame.Content(Paper);
+        var board = new Board { Figure = marks => say.Say("frame.figure", ("title", Head.Title), ("scale", Head.Scale), ("names", FigureNames.In(marks))) };
+        Layout.Flow.Draw(board, Column, content.Left, content.Top, content.Width);
+        return this with { Content = board.Marks };
+    }
+
+    /// <summary>Hash of what it shows, without date, number and letter.</summary>
+    public string Print(Wording say) =>
+        Fingerprint.Of(string.Join('\n', Head.Key, Head.Title, Head.Clock, Head.Scale), new PaperBox(0, 0, Paper.Width, Paper.Height), Drawn(say).Content!.Value);
+
     /// <summary>The finished sheet of a book that counts its pages.</summary>
     public Sheet Finish(int number, int count, Imprint imprint, Wording say) =>
         Finish(number.ToString(CultureInfo.InvariantCulture), say.Say("frame.of", ("count", count)), imprint, say);
@@ -46,9 +69,12 @@ internal sealed record Draft(SheetHead Head, Format Paper, IReadOnlyList<Block> 
     public Sheet Finish(string number, string of, Imprint imprint, Wording say)
     {
         var board = new Board();
-        SheetFrame.Draw(board, Paper, Head, number, of, imprint, say);
-        var content = SheetFrame.Content(Paper);
-        Layout.Flow.Draw(board, Column, content.Left, content.Top, content.Width);
-        return new Sheet(Head.Key, Head.Title, Paper.Width, Paper.Height, board.Marks) { Number = number, Language = say.Book.Language };
+        var revision = imprint.Set?.Sheets.FirstOrDefault(s => s.Drawn.Key == Head.Key);
+        SheetFrame.Draw(board, Paper, Head, number, of, imprint with { Sheet = revision }, say);
+        board.Add(Drawn(say).Content!.Value);
+        return new Sheet(Head.Key, Head.Title, Paper.Width, Paper.Height, board.Marks)
+        {
+            Number = number, Language = say.Book.Language, Revision = revision is null ? null : revision with { Drawn = revision.Drawn with { Number = number } },
+        };
     }
 }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Clomwright.Evidence;
 using Clomwright.Papers.Drawing;
+using Clomwright.Papers.Revisions;
 
 namespace Clomwright.Papers.Sheets;
 
@@ -12,11 +13,14 @@ internal static class OfficeSet
 {
     public static Sequence<Sheet> Of(Scene scene)
     {
-        var rest = Numbered(Drafts(scene), 1);
-        var titles = TitleSheet.Of(scene, rest).Count();
-        rest = Numbered(Drafts(scene), titles);
-        NumberedDraft[] all = [.. Numbered(TitleSheet.Of(scene, rest).Select(d => ("G-0", d)), 0), .. rest];
-        return all.Select((s, i) => s.Draft.Finish(s.Number, scene.Say.Say("frame.place-of", ("n", i + 1), ("count", all.Length)), scene.Imprint, scene.Say)).ToSequence();
+        (string, Draft)[] drafts = [.. Drafts(scene).Select(d => (d.Series, d.Draft.Drawn(scene.Say)))];
+        var pages = TitleSheet.Of(scene, Numbered(drafts, 1), null).Count();
+        var rest = Numbered(drafts, pages);
+        NumberedDraft[] All(SetRevision? set) => [.. TitleSheet.Of(scene, rest, set).Select((d, i) => new NumberedDraft(Number("G-0", Math.Min(i + 1, pages)) + (i < pages ? "" : (char)('b' + i - pages)), d.Drawn(scene.Say))), .. rest];
+        var all = All(null);
+        var set = RevisionBlocks.Compared(scene, "office", all.Select(s => s.Draft));
+        all = set is null ? all : All(set);
+        return all.Select((s, i) => s.Draft.Finish(s.Number, scene.Say.Say("frame.place-of", ("n", i + 1), ("count", all.Length)), scene.Imprint with { Set = set }, scene.Say)).ToSequence();
     }
 
     private static (string Series, Draft Draft)[] Drafts(Scene scene) =>

@@ -2,6 +2,7 @@ using System.Globalization;
 using Clomwright.Evidence;
 using Clomwright.Papers.Drawing;
 using Clomwright.Papers.Layout;
+using Clomwright.Papers.Revisions;
 
 namespace Clomwright.Papers.Sheets;
 
@@ -33,7 +34,14 @@ internal sealed record SheetHead(string Key, string Title, Clock Clock = Clock.D
 /// <param name="House">Name of the house; empty leaves a line to write on.</param>
 /// <param name="Date">The date carried.</param>
 /// <param name="Revision">Letter of the issue; null when not issued.</param>
-internal sealed record Imprint(string House, DateOnly Date, string? Revision);
+internal sealed record Imprint(string House, DateOnly Date, string? Revision)
+{
+    /// <summary>What changed since the set that was handed out last; null where no letters are asked for.</summary>
+    public SetRevision? Set { get; init; }
+
+    /// <summary>What of it is said of this sheet.</summary>
+    public SheetRevision? Sheet { get; init; }
+}
 
 /// <summary>The edge of every sheet: a storey pole up the left side that is true to size, a title over a heavy rule, and a foot with date, revision and clock.</summary>
 internal static class SheetFrame
@@ -63,13 +71,15 @@ internal static class SheetFrame
     private static void Title(Board board, double width, SheetHead head, string place, string of, Imprint imprint, Wording say)
     {
         var right = width - Right;
+        var mark = Changed(board, right, imprint, say);
         board.Say(of, right, 21.5, Styles.Small, Anchor.End);
         var ofWidth = Styles.Small.WidthOf(of) + 1.2;
         board.Say(place, right - ofWidth, 21.5, Styles.Large, Anchor.End);
         var room = right - Left - ofWidth - Styles.Large.WidthOf(place) - 6;
         if (imprint.House.Length > 0)
         {
-            board.Say(Wrapping.Shortened(imprint.House, Styles.Body, room), Left, 13, Styles.Body);
+            var name = Math.Min(room, right - Left - mark);
+            board.Tell(Telling.Paragraph, () => board.Say(Wrapping.Shortened(imprint.House, Styles.Body, name), Left, 13, Styles.Body));
         }
         else
         {
@@ -82,20 +92,44 @@ internal static class SheetFrame
             title = Lettering.Strong(title.Digits - 0.2);
         }
 
-        board.Say(Wrapping.Shortened(head.Title, title, room), Left, 21.5, title);
+        board.Tell(Telling.Title, () => board.Say(Wrapping.Shortened(head.Title, title, room), Left, 21.5, title));
         board.Line(Left, RuleAt, right, RuleAt, Weight.Bold);
     }
+
+    /// <summary>A triangle with the new letter on a sheet that changed since the last set; returns the room it takes from the right, mm.</summary>
+    private static double Changed(Board board, double right, Imprint imprint, Wording say)
+    {
+        if (imprint is not { Set.Before: { } before, Sheet.State: not SheetState.Same and var state })
+        {
+            return 0;
+        }
+
+        const double Foot = 13.8, Side = 6.4, Height = Side * 0.866;
+        var words = say.Say(state == SheetState.New ? "frame.new-since" : "frame.changed-since", ("before", before));
+        var left = right - Styles.BodyStrong.WidthOf(words) - 1.6 - Side;
+        board.Add(new Group("changed", [new Stroke(Outline.Polygon(new(left, Foot), new(left + Side / 2, Foot - Height), new(left + Side, Foot)), new Pen(Weight.Medium))]));
+        board.Say(imprint.Revision ?? "", left + Side / 2, Foot - 0.9, Styles.SmallStrong, Anchor.Middle);
+        board.Tell(Telling.Paragraph, () => board.Say(words, right, 13, Styles.BodyStrong, Anchor.End));
+        return right - left + 4;
+    }
+
+    /// <summary>The letter since which a sheet shows what it shows, and that of the set it is printed with.</summary>
+    private static string Issue(Imprint imprint, Wording say) => imprint switch
+    {
+        { Revision: { Length: > 0 } set, Sheet.Letter: { } letter } when letter != set => say.Say("frame.revision-in", ("letter", letter), ("set", set)),
+        { Revision: { Length: > 0 } letter } => say.Say("frame.revision", ("letter", letter)),
+        _ => say.Say("frame.not-issued"),
+    };
 
     private static void Foot(Board board, Format paper, SheetHead head, Imprint imprint, Wording say)
     {
         var (top, width) = (FootAt(paper), paper.Width);
         board.Line(Left, top, width - Right, top, Weight.Medium);
-        var revision = imprint.Revision is { Length: > 0 } letter ? say.Say("frame.revision", ("letter", letter)) : say.Say("frame.not-issued");
         var x = Left;
-        foreach (var (words, strong) in (ReadOnlySpan<(string, bool)>)[(say.Say(imprint.Date), false), (revision, true)])
+        foreach (var (words, strong) in (ReadOnlySpan<(string, bool)>)[(say.Say(imprint.Date), false), (Issue(imprint, say), true)])
         {
             var lettering = strong ? Styles.SmallStrong : Styles.Small;
-            board.Say(words, x, top + 4, lettering);
+            board.Tell(Telling.Paragraph, () => board.Say(words, x, top + 4, lettering));
             x += lettering.WidthOf(words) + 5;
         }
 
@@ -111,7 +145,17 @@ internal static class SheetFrame
                 board.Solid(box.Inset(0.4));
             }
 
-            board.Say(words, x + 2.8, top + 4, lettering);
+            void Say() => board.Say(words, x + 2.8, top + 4, lettering);
+            if (clock == head.Clock)
+            {
+                // The other two are ornament to one who hears it: only what the sheet shows is told.
+                board.Tell(Telling.Paragraph, Say);
+            }
+            else
+            {
+                Say();
+            }
+
             x += 2.8 + lettering.WidthOf(words) + 4;
         }
 
@@ -119,7 +163,8 @@ internal static class SheetFrame
         board.Say(Wrapping.Shortened(shown, Styles.Small, width - Right - x - 2), width - Right, top + 4, Styles.Small, Anchor.End);
         var room = width - Right - Left - (paper.Sealed ? SealWidth + 4 : 0);
         var lines = Wrapping.Lines(say.Say("frame.units-" + say.First.ToString().ToLowerInvariant()) + " " + say.Say("frame.no-substitute"), Styles.Small, room);
-        var below = board.Lines(lines, Left, top + 5.4, Styles.Small);
+        var below = 0.0;
+        board.Tell(Telling.Paragraph, () => below = board.Lines(lines, Left, top + 5.4, Styles.Small));
         if (paper.Sealed)
         {
             Licence(board, new PaperBox(Left, below + 1, width - Right - SealWidth - 4, top + 5.4 + SealHeight), say);

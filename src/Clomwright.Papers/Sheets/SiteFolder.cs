@@ -1,6 +1,8 @@
+using System.Globalization;
 using Clomwright.Building;
 using Clomwright.Evidence;
 using Clomwright.Papers.Drawing;
+using Clomwright.Papers.Revisions;
 
 namespace Clomwright.Papers.Sheets;
 
@@ -9,12 +11,21 @@ internal static class SiteFolder
 {
     public static Sequence<Sheet> Of(Scene scene)
     {
-        Draft[] rest = [.. Drafts(scene)];
+        Draft[] rest = [.. Drafts(scene).Select(d => d.Drawn(scene.Say))];
         var heads = rest.Select(d => d.Head).ToArray();
-        var coverPages = CoverSheet.Of(scene, heads, 2).Count();
-        Draft[] all = [.. CoverSheet.Of(scene, heads, coverPages + 1), .. rest];
-        return all.Select((d, i) => d.Finish(i + 1, all.Length, scene.Imprint, scene.Say)).ToSequence();
+        var pages = CoverSheet.Of(scene, heads, 2, null).Count();
+        Draft[] Cover(SetRevision? set) => [.. CoverSheet.Of(scene, heads, pages + 1, set).Select(d => d.Drawn(scene.Say))];
+        var cover = Cover(null);
+        var set = RevisionBlocks.Compared(scene, "site", cover.Concat(rest));
+        cover = set is null ? cover : Cover(set);
+        // A long list of changes takes no numbers: copies on the wall keep theirs.
+        var numbers = Enumerable.Range(1, pages).Select(i => Page(i)).Concat(Enumerable.Range(1, Math.Max(0, cover.Length - pages)).Select(i => Page(pages) + (char)('a' + i)))
+            .Take(cover.Length).Concat(Enumerable.Range(pages + 1, rest.Length).Select(i => Page(i)));
+        var of = scene.Say.Say("frame.of", ("count", pages + rest.Length));
+        return cover.Concat(rest).Zip(numbers, (d, number) => d.Finish(number, of, scene.Imprint with { Set = set }, scene.Say)).ToSequence();
     }
+
+    private static string Page(int number) => number.ToString(CultureInfo.InvariantCulture);
 
     private static IEnumerable<Draft> Drafts(Scene scene) =>
     [

@@ -2,6 +2,7 @@ using Clomwright.Building;
 using Clomwright.Evidence;
 using Clomwright.Papers.Drawing;
 using Clomwright.Papers.Layout;
+using Clomwright.Papers.Revisions;
 using Clomwright.Papers.Views;
 
 namespace Clomwright.Papers.Sheets;
@@ -13,7 +14,7 @@ internal static class TitleSheet
     private const double Share = 0.45;
 
     /// <summary>The title sheet of a set whose other sheets are known.</summary>
-    public static IEnumerable<Draft> Of(Scene scene, IReadOnlyList<NumberedDraft> others)
+    public static IEnumerable<Draft> Of(Scene scene, IReadOnlyList<NumberedDraft> others, SetRevision? set)
     {
         var say = scene.Say;
         var paper = scene.Set.Options.Paper.Office();
@@ -27,7 +28,7 @@ internal static class TitleSheet
             Numbers(scene),
             new Cautions(say.Say("caution.title"), [say.Say("caution.office"), say.Say("caution.not-checked")]) { Above = 4 },
         ]);
-        Stack right = new([new Heading(say.Say("title.index")), Index(scene, others) with { Above = 1.5 }]);
+        Stack right = new([new Heading(say.Say("title.index")), Index(scene, others, set) with { Above = 1.5 }, .. RevisionBlocks.Of(scene, set, others.ToDictionary(s => s.Draft.Head.Key, s => s.Number, StringComparer.Ordinal), "G-001")]);
         return Draft.Flow(new SheetHead("title-sheet", say.Say("title.title")), paper, [new Beside(left, right, Share)], say);
     }
 
@@ -67,11 +68,11 @@ internal static class TitleSheet
     }
 
     /// <summary>Every sheet with its number, in as many columns as it takes.</summary>
-    private static Block Index(Scene scene, IReadOnlyList<NumberedDraft> others)
+    private static Block Index(Scene scene, IReadOnlyList<NumberedDraft> others, SetRevision? set)
     {
-        Row[] rows = [.. others.GroupBy(s => First(s, others)).Select(g => new Row(new Cell(Range(g)) { Lettering = Styles.BodyStrong }, new Cell(g.First().Draft.Head.Title)))];
+        Row[] rows = [.. others.GroupBy(s => First(s, others)).Select(g => new Row(new Cell(Range(g)) { Lettering = Styles.BodyStrong }, new Cell(g.First().Draft.Head.Title), new Cell(RevisionBlocks.Letter(set, g.Select(s => s.Draft.Head.Key)))))];
         var half = (rows.Length + 1) / 2;
-        Stack Part(int i) => new([new Table([new(""), new("") { Grows = 1 }], [.. rows.Skip(i * half).Take(half)]) { Pad = 0.6 }]);
+        Stack Part(int i) => new([new Table([new(""), new("") { Grows = 1 }, new("")], [.. rows.Skip(i * half).Take(half)]) { Pad = 0.6 }]);
         return new Beside(Part(0), Part(1));
     }
 

@@ -5,7 +5,7 @@ using PdfSharp.Pdf;
 
 namespace Clomwright.Papers.Writers;
 
-/// <summary>Draws finished sheets as one PDF: exact page sizes, fonts embedded as far as they are used, text selectable, a bookmark for every sheet.</summary>
+/// <summary>Draws finished sheets as one PDF: exact page sizes, fonts embedded as far as they are used, text selectable, a bookmark for every sheet, and tags for those who cannot see it.</summary>
 /// <remarks>The same sheets, title and date give the same bytes.</remarks>
 public static class PdfWriter
 {
@@ -31,25 +31,42 @@ public static class PdfWriter
         document.Language = sheets[0].Language;
         document.ViewerPreferences.DisplayDocTitle = true;
         document.PageMode = sheets.Count > 1 ? PdfPageMode.UseOutlines : PdfPageMode.UseNone;
+        var tags = new PdfTags(document);
         foreach (var sheet in sheets)
         {
             var page = document.AddPage();
             page.Width = XUnit.FromMillimeter(sheet.Width);
             page.Height = XUnit.FromMillimeter(sheet.Height);
             document.Outlines.Add(sheet.Title, page);
-            using var graphics = XGraphics.FromPdfPage(page);
-            var pass = new Pass(graphics);
-            foreach (var mark in sheet.Marks)
+            using (var graphics = XGraphics.FromPdfPage(page))
             {
-                pass.Draw(mark);
+                Draw(sheet, tags.Begin(page, graphics, sheet.Title), graphics);
+            }
+
+            foreach (var content in page.Contents)
+            {
+                // PDFsharp would compress hardest and slowly.
+                content.Stream.Value = WholeStreams.Compressed(content.Stream.Value);
+                content.Elements.SetName("/Filter", "/FlateDecode");
             }
         }
 
         using var stream = new MemoryStream();
         document.Save(stream, closeStream: false);
-        var file = stream.ToArray();
+        var file = WholeStreams.Of(stream.ToArray());
         Repeatable.Make(file);
         return file;
+    }
+
+    private static void Draw(Sheet sheet, PdfTags.Page told, XGraphics graphics)
+    {
+        var pass = new Pass(graphics, told);
+        foreach (var mark in sheet.Marks)
+        {
+            pass.Draw(mark);
+        }
+
+        told.End();
     }
 
     private static void UseShippedFonts()
@@ -69,7 +86,7 @@ public static class PdfWriter
             Typeface.Of(faceName == nameof(Cut.Semibold) ? Cut.Semibold : Cut.Regular).Bytes.ToArray();
     }
 
-    private sealed class Pass(XGraphics graphics)
+    private sealed class Pass(XGraphics graphics, PdfTags.Page told)
     {
         private readonly Dictionary<Lettering, XFont> fonts = [];
 
@@ -78,6 +95,7 @@ public static class PdfWriter
             switch (mark)
             {
                 case Stroke s:
+                    told.Next(text: false);
                     // PDFsharp joins open pieces of one path, so each piece is a path of its own.
                     var pen = Pen(s.Pen);
                     foreach (var piece in s.Outline.Apart())
@@ -87,6 +105,7 @@ public static class PdfWriter
 
                     break;
                 case Fill f:
+                    told.Next(text: false);
                     graphics.DrawPath(f.Tone == Tone.Ink ? XBrushes.Black : XBrushes.White, Path(f.Outline));
                     break;
                 case Text t:
@@ -94,6 +113,15 @@ public static class PdfWriter
                     break;
                 case Group g:
                     Open(g);
+                    break;
+                case Told t:
+                    told.Enter(t.As, t.Words);
+                    foreach (var part in t.Marks)
+                    {
+                        Draw(part);
+                    }
+
+                    told.Leave();
                     break;
                 case Composite c:
                     foreach (var part in c.Parts)
@@ -128,6 +156,9 @@ public static class PdfWriter
                 return;
             }
 
+            told.Next(text: true);
+            // A line ends with a space, so that its last word and the next line's first are two words to one who hears or copies them.
+            var words = told.IsFigure ? t.Words : t.Words + " ";
             if (!fonts.TryGetValue(t.Lettering, out var font))
             {
                 var style = t.Lettering.Cut == Cut.Semibold ? XFontStyleEx.Bold : XFontStyleEx.Regular;
@@ -138,13 +169,13 @@ public static class PdfWriter
             var at = P(t.At);
             if (t.Turn == 0)
             {
-                graphics.DrawString(t.Words, font, XBrushes.Black, at.X - back * PointsPerMm, at.Y, XStringFormats.BaseLineLeft);
+                graphics.DrawString(words, font, XBrushes.Black, at.X - back * PointsPerMm, at.Y, XStringFormats.BaseLineLeft);
                 return;
             }
 
             var state = graphics.Save();
             graphics.RotateAtTransform(t.Turn, at);
-            graphics.DrawString(t.Words, font, XBrushes.Black, at.X - back * PointsPerMm, at.Y, XStringFormats.BaseLineLeft);
+            graphics.DrawString(words, font, XBrushes.Black, at.X - back * PointsPerMm, at.Y, XStringFormats.BaseLineLeft);
             graphics.Restore(state);
         }
 

@@ -63,6 +63,9 @@ public sealed record House
     /// <summary>Patches of plaster tried on the wall.</summary>
     public Sequence<TestPanel> TestPanels { get; init; }
 
+    /// <summary>The stove; null where there is none.</summary>
+    public Stove? Stove { get; init; }
+
     /// <summary>How it is lived in and kept warm.</summary>
     public Comfort Comfort { get; init; } = new();
 
@@ -71,6 +74,12 @@ public sealed record House
 
     /// <summary>Numbers of the program that the author knows better.</summary>
     public Sequence<AssumedNumber> Assumed { get; init; }
+
+    /// <summary>What prices are in, as printed behind them.</summary>
+    public string? Currency { get; init; }
+
+    /// <summary>Prices that somebody was told.</summary>
+    public Sequence<Price> Prices { get; init; }
 
     /// <summary>Who builds, and when.</summary>
     public Crew? Crew { get; init; }

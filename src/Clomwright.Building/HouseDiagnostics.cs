@@ -34,6 +34,7 @@ public static class HouseDiagnostics
         FinishChecks.Of(house, checks);
         ComfortChecks.Of(house, checks);
         MixChecks.Of(house, checks);
+        CareChecks.Of(house, checks);
         return checks.Found;
     }
 }

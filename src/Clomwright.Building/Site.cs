@@ -70,6 +70,9 @@ public sealed record Site
 
     /// <summary>Fall of the finished ground away from the wall.</summary>
     public Slope? GroundFall { get; init; }
+
+    /// <summary>Whom to call and how to be found; null where nobody wrote it down.</summary>
+    public Emergency? Emergency { get; init; }
 }
 
 /// <summary>The mean of one month, as a weather service prints it.</summary>

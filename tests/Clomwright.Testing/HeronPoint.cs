@@ -16,6 +16,11 @@ public static partial class Houses
             Latitude = 45.5, Longitude = -122.7, Elevation = Length.FromMillimetres(60_000), Climate = "portland-or", Grade = In(-12), Loads = "asce7-16",
             GroundSnow = new Stress(1000), WindSpeed = new Speed(105 * 0.44704), Exposure = "B", SeismicSds = 0.25, SeismicSd1 = 0.12, SeismicS1 = 0.1,
             SiteClass = "D", RiskCategory = "II", FrostDepth = In(18), SoilBearing = new Stress(100_000), Soil = new Soil { Class = "gravel" }, GroundFall = new Slope(0.06),
+            Emergency = new Emergency
+            {
+                Number = "911", Address = "12 Invented Heron Lane", Way = "second gate after the mill; bridge carries 10 tons; soft verge in rain", Meet = "the mailbox at the gate", Hospital = "Invented County Hospital, 9 miles east",
+                Contacts = [new Contact("engineer", "M. Invented", "555 0100"), new Contact("inspector", "County office, Invented", "555 0101")],
+            },
         },
         Plan = new Plan.Oval(Ft(15), Ft(12)) { Bearing = new Angle(90) },
         Floor = new Floor
@@ -100,6 +105,10 @@ public static partial class Houses
         },
         Finishes = Plasters,
         TestPanels = Panels,
+        Stove = new Stove(In(18), In(18))
+        {
+            Name = "small wood stove", Bearing = new Angle(257.5), Distance = Ft(5), Facing = new Angle(77.5), ClearBack = In(16), ClearSide = In(14), ClearFront = In(36), Source = "Invented: no such stove",
+        },
         Mix = new Mix
         {
             SoilTests = new SoilTests
@@ -128,6 +137,14 @@ public static partial class Houses
             Prisms = [Crushed(1600), Crushed(1710), Crushed(1540), Crushed(1660), Crushed(1750)],
             Bricks = [new Brick(In(6), In(4), In(10), new Force(Units.Find(Dimension.Force, "lbf")!.ToSi(380)), 40) { Date = new DateOnly(2027, 5, 14), Tester = "M. Invented" }],
         },
+        Currency = "USD",
+        Prices =
+        [
+            new Price("sand", PriceUnit.Load, 280) { High = 360, From = "Invented quarry", On = new DateOnly(2027, 2, 20) },
+            new Price("straw", PriceUnit.Bale, 6) { High = 9, From = "Invented farm", On = new DateOnly(2027, 2, 21) },
+            new Price("trench-gravel", PriceUnit.Ton, 18) { From = "Invented quarry" },
+            new Price("windows, second hand", PriceUnit.Each, 40) { High = 120, Quantity = 4 },
+        ],
         Crew = new Crew(8, Skill.Mixed, new DateOnly(2027, 6, 1), 5, 7) { RoofOn = new DateOnly(2027, 8, 2) },
         Rules = new RuleChoices
         {

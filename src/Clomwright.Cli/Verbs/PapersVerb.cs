@@ -15,7 +15,7 @@ internal static class PapersVerb
 {
     public static Command Command(Terminal terminal)
     {
-        var file = new Argument<string>("FILE") { Description = terminal.Word("cli.file") };
+        var file = new Argument<string?>("FILE") { Description = terminal.Word("cli.file"), Arity = ArgumentArity.ZeroOrOne };
         var folder = new Option<string>("--out") { Description = terminal.Word("cli.papers.out"), Required = true };
         var date = new Option<string?>("--date") { Description = terminal.Word("cli.papers.date") };
         var paper = new Option<string>("--paper") { Description = terminal.Word("cli.papers.paper"), DefaultValueFactory = _ => "a4" };
@@ -24,7 +24,9 @@ internal static class PapersVerb
         var issue = new Option<bool>("--issue") { Description = terminal.Word("cli.papers.issue") };
         var to = new Option<string>("--to") { Description = terminal.Word("cli.papers.to"), DefaultValueFactory = _ => terminal.Word("cli.papers.to-site") };
         var by = new Option<string>("--by") { Description = terminal.Word("cli.papers.by"), DefaultValueFactory = _ => Environment.UserName };
-        var command = new Command("papers", terminal.Word("cli.papers")) { file, folder, date, paper, deep, issue, to, by };
+        var blank = new Option<bool>("--blank") { Description = terminal.Word("cli.papers.blank") };
+        var metric = new Option<bool>("--metric") { Description = terminal.Word("cli.papers.metric") };
+        var command = new Command("papers", terminal.Word("cli.papers")) { file, folder, date, paper, deep, issue, to, by, blank, metric };
         command.SetAction(async (parsed, stop) =>
         {
             if (DateOf(parsed.GetValue(date), terminal) is not { } day)
@@ -32,7 +34,17 @@ internal static class PapersVerb
                 return ExitCode.WrongInput;
             }
 
-            var path = parsed.GetValue(file)!;
+            var size = Enum.Parse<PaperSize>(parsed.GetValue(paper)!, ignoreCase: true);
+            if (parsed.GetValue(blank))
+            {
+                return Blank(new PaperOptions(day) { Paper = size, Language = terminal.Words.Language, Units = parsed.GetValue(metric) ? UnitSystem.Metric : null }, parsed.GetValue(folder)!, terminal);
+            }
+
+            if (parsed.GetValue(file) is not { } path)
+            {
+                return Refused(new Message("cli.papers.no-file"), terminal);
+            }
+
             if (HouseInput.Study(path, new StudyOptions(parsed.GetValue(deep)), terminal) is not { } study)
             {
                 return ExitCode.WrongInput;
@@ -41,7 +53,7 @@ internal static class PapersVerb
             var record = RecordInput.Read(path, terminal);
             var options = new PaperOptions(day)
             {
-                Paper = Enum.Parse<PaperSize>(parsed.GetValue(paper)!, ignoreCase: true), Planner = Rota.FromDays.Of, Language = terminal.Words.Language,
+                Paper = size, Planner = Rota.FromDays.Of, Language = terminal.Words.Language,
                 Issued = record.Issues, Revision = parsed.GetValue(issue) ? Letters.Next(record) : null,
             };
             await Patience.Search(study, terminal, stop);
@@ -110,6 +122,19 @@ internal static class PapersVerb
     {
         terminal.Say(Message.Of("cli.papers.done", ("n", sheets.Count()), ("folder", folder)));
         Issuing.SayChanges(sheets, options, terminal);
+        return ExitCode.Met;
+    }
+
+    /// <summary>Sheets to fill in by hand, one PDF: no house is needed.</summary>
+    private static int Blank(PaperOptions options, string folder, Terminal terminal)
+    {
+        var sheets = BlankBook.Of(options);
+        if (Write([("blank-sheets.pdf", PdfWriter.Write(sheets, terminal.Word("cli.papers.blank-title"), options.Date))], folder) is { } refused)
+        {
+            return Refused(refused, terminal);
+        }
+
+        terminal.Say(Message.Of("cli.papers.blank-done", ("n", sheets.Count), ("folder", folder)));
         return ExitCode.Met;
     }
 }

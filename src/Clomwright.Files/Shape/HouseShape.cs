@@ -36,19 +36,22 @@ internal static class HouseShape
         var roof = Keys<House>.MaybeThing("roof", RoofShape.Roof, h => h.Roof, leavesOut: true);
         var finishes = Keys<House>.List("finishes", FinishShape.Finish, h => h.Finishes, leavesOut: true);
         var panels = Keys<House>.List("testPanels", FinishShape.TestPanel, h => h.TestPanels, leavesOut: true);
+        var stove = Keys<House>.MaybeThing("stove", CareShape.Stove, h => h.Stove, leavesOut: true);
         var comfort = Keys<House>.Or("comfort", ComfortShape.Comfort, h => h.Comfort, new Comfort(), leavesOut: true);
         var mix = Keys<House>.Or("mix", MixShape.Mix, h => h.Mix, new Mix(), leavesOut: true);
         var assumed = Keys<House>.List("assumed", MixShape.Assumed, h => h.Assumed, leavesOut: true);
+        var currency = Keys<House>.MaybeThing("currency", Text, h => h.Currency, leavesOut: true);
+        var prices = Keys<House>.List("prices", CareShape.Price, h => h.Prices, leavesOut: true);
         var crew = Keys<House>.MaybeThing("crew", MixShape.Crew, h => h.Crew, leavesOut: true);
         var rules = Keys<House>.Or("rules", RulesShape.Rules, h => h.Rules, new RuleChoices(), leavesOut: true);
         return new Thing<House>("house",
-            [format, id, name, notes, units, site, plan, floor, trench, stem, wall, lifts, openings, niches, embeds, beam, tees, roof, finishes, panels, comfort, mix, assumed, crew, rules],
+            [format, id, name, notes, units, site, plan, floor, trench, stem, wall, lifts, openings, niches, embeds, beam, tees, roof, finishes, panels, stove, comfort, mix, assumed, currency, prices, crew, rules],
             v => new House
             {
                 Id = v.Of(id), Name = v.Of(name), Notes = v.Of(notes), Units = v.Of(units), Site = v.Of(site), Plan = v.Of(plan), Floor = v.Of(floor),
                 Trench = v.Of(trench), Stem = v.Of(stem), Wall = v.Of(wall), Lifts = v.Of(lifts), Openings = v.Of(openings), Niches = v.Of(niches),
-                Embeds = v.Of(embeds), BondBeam = v.Of(beam), Tees = v.Of(tees), Roof = v.Of(roof), Finishes = v.Of(finishes), TestPanels = v.Of(panels), Comfort = v.Of(comfort), Mix = v.Of(mix),
-                Assumed = v.Of(assumed), Crew = v.Of(crew), Rules = v.Of(rules),
+                Embeds = v.Of(embeds), BondBeam = v.Of(beam), Tees = v.Of(tees), Roof = v.Of(roof), Finishes = v.Of(finishes), TestPanels = v.Of(panels), Stove = v.Of(stove), Comfort = v.Of(comfort), Mix = v.Of(mix),
+                Assumed = v.Of(assumed), Currency = v.Of(currency), Prices = v.Of(prices), Crew = v.Of(crew), Rules = v.Of(rules),
             });
     }
 

@@ -1,0 +1,77 @@
+using System.Globalization;
+using Clomwright.Building;
+using Clomwright.Evidence;
+using Clomwright.Geometry;
+using Clomwright.Papers.Drawing;
+using Clomwright.Papers.Layout;
+
+namespace Clomwright.Papers.Sheets;
+
+/// <summary>What the house costs as far as anybody was asked: quantities of the orders times typed prices, lowest and highest; an empty line where nobody was.</summary>
+internal static class CostSheet
+{
+    public static IEnumerable<Draft> Of(Scene scene)
+    {
+        var (say, house) = (scene.Say, scene.House);
+        var costs = Costs.Of(house, scene.Set.Quantities);
+        var head = new SheetHead("costs", say.Say("costs.title"), Clock.Forecast);
+        var money = house.Currency ?? "";
+        List<Row> rows = [];
+        foreach (var group in costs.Lines.GroupBy(l => l.Line?.Supplier ?? "others"))
+        {
+            rows.Add(new Row(new Cell(say.Say("costs.of-" + group.Key)) { Lettering = Styles.BodyStrong }) { Ruled = true });
+            rows.AddRange(group.Select(l => Line(scene, l)));
+        }
+
+        if (costs.Lines.All(l => l.Line is not null))
+        {
+            rows.Add(new Row(new Cell(say.Say("costs.of-others")) { Lettering = Styles.BodyStrong }) { Ruled = true });
+        }
+
+        rows.AddRange(((string[])["permits", "engineer", "tests", "windows", "tools", "food", "carriage", ""]).Select(k => new Row(new Cell(k.Length == 0 ? "" : say.Say("costs.own-" + k)), Dots.Cell(12), Dots.Cell(14), Dots.Cell(14), Dots.Cell(14))));
+        var missing = costs.Lines.Count - costs.Priced;
+        return Draft.Flow(head, scene.Portrait,
+        [
+            costs.Priced == 0
+                ? new Paragraph(say.Say("costs.none"), Styles.BodyStrong)
+                : new Facts(
+                [
+                    new Fact(say.Say("costs.low"), Money(say, costs.Low, money), say.Say("costs.of-lines", ("n", costs.Priced), ("count", costs.Lines.Count))),
+                    new Fact(say.Say("costs.high"), Money(say, costs.High, money), say.Say(Tag.Computed)),
+                    new Fact(say.Say("costs.without"), say.One(Amount.Count(missing)), say.Say("costs.without-note")),
+                ], Styles.Reading) { Across = 3 },
+            new Paragraph(say.Say("costs.note"), Styles.Body) { Above = 2 },
+            new Table(
+                [new(say.Say("order.what")) { Grows = 1 }, new(say.Say("costs.quantity"), Anchor.End), new(say.Say("costs.price"), Anchor.End), new(say.Say("costs.lowest"), Anchor.End), new(say.Say("costs.highest"), Anchor.End)],
+                rows) { Above = 3, Pad = 0.7 },
+            new Facts([new Fact(say.Say("costs.sum"), ""), new Fact(say.Say("costs.reserve"), ""), new Fact(say.Say("costs.by"), "")], Styles.Body) { Above = 5, Across = 3 },
+            new Paragraph(say.Say("costs.reserve-note"), Styles.Small) { Above = 1.5 },
+        ], say);
+    }
+
+    private static Row Line(Scene scene, CostLine line)
+    {
+        var (say, money) = (scene.Say, scene.House.Currency ?? "");
+        var what = line.Line is { } order
+            ? new Cell(say.Say(order.What), order.Order is { } amount ? Wording.Dotted(say.One(amount), say.Other(amount)) : say.Say("not-checked"))
+            : new Cell(line.Price!.Of);
+        if (line.Price is not { } price)
+        {
+            return new Row(what, Dots.Cell(12), Dots.Cell(14), Dots.Cell(14), Dots.Cell(14));
+        }
+
+        var per = say.Say("costs.per-" + price.Per.ToString().ToLowerInvariant());
+        var told = Wording.Dotted(price.From ?? say.Say("costs.nobody"), price.On is { } on ? say.Say(on) : say.Say("costs.undated"));
+        var range = price.High is { } high && high > price.Low ? $"{Number(say, price.Low)} – {Number(say, high)}" : Number(say, price.Low);
+        var quantity = line.Quantity is { } count ? new Cell(Wording.Unbroken($"{Number(say, count)} {(price.Per is PriceUnit.Each or PriceUnit.Load or PriceUnit.Bale ? "× " : "")}{per}")) : new Cell(say.Say("not-checked"), line.NotChecked is { } why ? say.Say(why) : "");
+        return new Row(
+            what, quantity, new Cell(Wording.Unbroken($"{range} / {per}"), told),
+            line.Low is { } low ? new Cell(Money(say, low, money)) { Lettering = Styles.BodyStrong } : Dots.Cell(14),
+            line.High is { } most ? new Cell(Money(say, most, money)) { Lettering = Styles.BodyStrong } : Dots.Cell(14));
+    }
+
+    private static string Number(Wording say, double value) => say.Book.Marked(value.ToString(value < 100 ? "0.##" : "0", CultureInfo.InvariantCulture));
+
+    /// <summary>Whole units of money; a forecast has no cents.</summary>
+    private static string Money(Wording say, double value, string currency) => Wording.Unbroken($"{say.Book.Marked(value.ToString("0", CultureInfo.InvariantCulture))} {currency}".TrimEnd());
+}

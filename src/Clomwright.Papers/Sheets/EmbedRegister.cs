@@ -1,0 +1,83 @@
+using Clomwright.Building;
+using Clomwright.Evidence;
+using Clomwright.Geometry;
+using Clomwright.Geometry.Joinery;
+using Clomwright.Papers.Drawing;
+using Clomwright.Papers.Layout;
+using Clomwright.Papers.Views;
+
+namespace Clomwright.Papers.Sheets;
+
+/// <summary>Everything that is built into the wall, lift by lift, with room for where it really went: whoever drills, wires or hangs a shelf later looks here first.</summary>
+internal static class EmbedRegister
+{
+    public static IEnumerable<Draft> Of(Scene scene)
+    {
+        var (say, g) = (scene.Say, scene.Geometry);
+        List<Row> rows = [];
+        foreach (var lift in g.Lifts)
+        {
+            Row[] set = [.. Rows(scene, lift)];
+            if (set.Length > 0)
+            {
+                rows.Add(new Row(new Cell(say.Say("register-set.lift", ("n", lift.Number), ("top", lift.Top))) { Lettering = Styles.BodyStrong }) { Ruled = true });
+                rows.AddRange(set);
+            }
+        }
+
+        List<Block> blocks =
+        [
+            new Paragraph(say.Say("register-set.note"), Styles.Body),
+            rows.Count == 0 ? new Paragraph(say.Say("register-set.none"), Styles.BodyStrong) { Above = 2 } : Columns(say, rows) with { Above = 2 },
+            Added(say) with { Above = 4 },
+            Care(say),
+        ];
+        return Draft.Flow(new SheetHead("embed-register", say.Say("register-set.title"), Clock.Wall), scene.Portrait, blocks, say);
+    }
+
+    /// <summary>Empty lines, for people who have no file yet.</summary>
+    public static IEnumerable<Draft> Blank(Wording say, PaperSize paper) => Draft.Flow(new SheetHead("embed-register-blank", say.Say("register-set.title"), Clock.Wall), paper.Portrait(),
+    [
+        new Paragraph(say.Say("register-set.note"), Styles.Body),
+        Columns(say, [.. Enumerable.Range(0, 20).Select(_ => new Row("", Dots.Cell(26), Dots.Cell(12), Dots.Cell(12), Dots.Cell(12), Dots.Cell(12), Dots.Cell(10), Dots.Cell(8)))]) with { Above = 2, Pad = 1.9 },
+        Care(say),
+    ], say);
+
+    private static Cautions Care(Wording say) => new(say.Say("caution.title"), [say.Say("caution.wire"), say.Say("register-set.drill")]) { Above = 4 };
+
+    private static Table Columns(Wording say, IReadOnlyList<Row> rows) => new(
+        [
+            new(""), new(say.Say("register-set.what")) { Grows = 1 }, new(say.Say("register-set.height"), Anchor.End), new(say.Say("register-set.station"), Anchor.End),
+            new(say.Say("register-set.height-built")), new(say.Say("register-set.station-built")), new(say.Say("register-set.date-by")), new(say.Say("register-set.photo")),
+        ],
+        rows) { Pad = 0.8 };
+
+    /// <summary>What was set in that no drawing shows.</summary>
+    private static Table Added(Wording say) =>
+        Columns(say, [new Row(new Cell(say.Say("register-set.added")) { Lettering = Styles.BodyStrong }), .. Enumerable.Range(0, 4).Select(_ => new Row("", Dots.Cell(26), "", "", Dots.Cell(12), Dots.Cell(12), Dots.Cell(10), Dots.Cell(8)))]) with { Pad = 1.6 };
+
+    /// <summary>The rows of one lift, in the order in which they come.</summary>
+    private static IEnumerable<Row> Rows(Scene scene, LiftSlice lift)
+    {
+        var (say, g) = (scene.Say, scene.Geometry);
+        var (bottom, top) = (lift.Bottom.Metres, lift.Top.Metres);
+        var embeds = LiftSheet.EmbedsOf(g, lift).Select(e => (e.Height, e.Station, Row: Line(scene, StripEmbeds.Number(e), e.Address, Kind(scene, e), e.Height, e.Station)));
+        var niches = g.Niches.Where(n => n.Bottom >= bottom && n.Bottom < top)
+            .Select(n => (n.Bottom, n.Station, Row: Line(scene, StripHoles.Sign(g, n), n.Niche.Name, say.Say("register-set.niche"), n.Bottom, n.Station)));
+        var tees = g.Tees.Where(t => t.Lift == lift.Index).Select(t => (t.BarHeight, t.Station, Row: Line(scene, $"T{t.Number}", say.Say("register-set.tee", ("n", t.Number)), t.Pole ?? "", t.BarHeight, t.Station)));
+        var frames = g.Openings.Where(o => o.Opening.Frame is not null && o.Opening.Shape == OpeningShape.Rectangular)
+            .SelectMany(o => OpeningPieces.DeadmanHeights(o).Where(h => h >= bottom && h < top).SelectMany(h => ((string[])["left", "right"])
+                .Select(side => (h, o.Station, Row: Line(scene, scene.Letter(o), say.Say("register-set.deadman-" + side), o.Opening.Name, h, null)))));
+        return embeds.Concat(niches).Concat(tees).Concat(frames).OrderBy(r => r.Item1).ThenBy(r => r.Item2).Select(r => r.Row);
+    }
+
+    private static string Kind(Scene scene, EmbedPlace e) => Wording.Dotted(
+        scene.Say.Say("embed." + e.Embed.Kind.ToString().ToLowerInvariant()), scene.Say.Say("face." + (e.Embed.Through ? "through" : e.Embed.Face.ToString().ToLowerInvariant())), e.Embed.Note ?? "");
+
+    private static Row Line(Scene scene, string sign, string name, string what, double height, double? station) => new(
+        new Cell(sign) { Tick = true, Lettering = Styles.BodyStrong },
+        new Cell(name, what),
+        scene.Metres(height) with { Lettering = Styles.BodyStrong },
+        station is { } s ? scene.Metres(s) with { Lettering = Styles.BodyStrong } : new Cell(""),
+        Dots.Cell(12), Dots.Cell(12), Dots.Cell(10), Dots.Cell(8));
+}

@@ -1,0 +1,62 @@
+using Clomwright.Building;
+using Clomwright.Evidence;
+using Clomwright.Papers.Drawing;
+using Clomwright.Papers.Sheets;
+using Clomwright.Testing;
+
+namespace Clomwright.Papers.Tests;
+
+/// <summary>What the site folder says of one house. Rank property: read from the sheets themselves.</summary>
+public class SiteFolderTests
+{
+    private static string[] Words(IEnumerable<Sheet> book, string key) => [.. book.Where(s => s.Key == key || s.Key.StartsWith(key + "-", StringComparison.Ordinal)).SelectMany(s => s.Texts()).Select(t => t.Words)];
+
+    // Every embed, niche and tee stands once in the register, whatever else is there.
+    [Fact]
+    public void Register_HoldsEverythingBuiltInOnce()
+    {
+        var words = Words(Papers.HeronPointBook, "embed-register");
+        var g = Papers.HeronPoint.Geometry;
+        Assert.All(g.Embeds, e => Assert.Single(words, w => w == e.Address));
+        Assert.All(g.Niches, n => Assert.Single(words, w => w == n.Niche.Name));
+        Assert.All(g.Tees, t => Assert.Single(words, w => w == $"T{t.Number}"));
+    }
+
+    // What is not in the house file is a line to write on, never a number of ours.
+    [Fact]
+    public void EmergencyCard_SaysWhatTheFileSays_AndNothingElse()
+    {
+        var given = Words(Papers.HeronPointBook, "emergency-card");
+        Assert.All((string[])["911", "12 Invented Heron Lane", "Invented County Hospital, 9 miles east", "555 0100"], w => Assert.Contains(w, given));
+        var without = new Scene(Papers.Set(Houses.HeronPoint with { Site = Houses.HeronPoint.Site with { Emergency = null } }, PaperSize.A4));
+        var words = EmergencyCard.Of(without).SelectMany(d => d.Finish(1, 1, without.Imprint, without.Say).Texts()).Select(t => t.Words).ToArray();
+        Assert.DoesNotContain(words, w => w.Contains("911", StringComparison.Ordinal) || w.Contains("112", StringComparison.Ordinal) || w.Contains("999", StringComparison.Ordinal));
+    }
+
+    // A clearance that nobody typed is NOT GIVEN, and a cost that nobody told is a line to write on.
+    [Fact]
+    public void WhatNobodyTyped_IsSaidToBeMissing()
+    {
+        var services = Words(Papers.HeronPointBook, "services");
+        Assert.Single(services, w => w == "NOT GIVEN");
+        Assert.Contains(services, w => w.Contains("Invented: no such stove", StringComparison.Ordinal));
+        var costs = Words(Papers.HeronPointBook, "costs");
+        Assert.Contains(costs, w => w.Replace('\u00a0', ' ') == "160 USD");
+        Assert.Contains(costs, w => w.StartsWith("the order is not measured in this unit", StringComparison.Ordinal));
+        var bare = new Scene(Papers.Set(Houses.HeronPoint with { Stove = null, Prices = [] }, PaperSize.A4));
+        var words = ServicesSheet.Of(bare).Concat(CostSheet.Of(bare)).SelectMany(d => d.Finish(1, 1, bare.Imprint, bare.Say).Texts()).Select(t => t.Words).ToArray();
+        Assert.Contains(words, w => w.Contains("NOT CHECKED", StringComparison.Ordinal));
+        Assert.DoesNotContain(words, w => w.Contains("USD", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData(PaperSize.A4, UnitSystem.Metric)]
+    [InlineData(PaperSize.Letter, UnitSystem.Imperial)]
+    public void BlankSheets_HaveTheirWordsApart(PaperSize paper, UnitSystem units)
+    {
+        var sheets = BlankBook.Of(new PaperOptions(Papers.Date) { Paper = paper, Units = units });
+        Assert.Empty(NothingTouchesTests.Faults(sheets));
+        Assert.DoesNotContain(sheets.SelectMany(s => s.Texts()), t => t.Words.Contains('[') || t.Words.Contains('{'));
+        Assert.Equal(sheets.Count, sheets.Select(s => s.Key).Distinct().Count());
+    }
+}

@@ -63,6 +63,7 @@ public class EditTests
             new Edit.ChangeTitle(other.Name, other.Notes, other.Units), new Edit.ChangeSite(other.Site), new Edit.ChangePlan(other.Plan), new Edit.ChangeFloor(other.Floor), new Edit.ChangeComfort(other.Comfort),
             new Edit.ChangeTrench(other.Trench), new Edit.ChangeStem(other.Stem), new Edit.ChangeWall(other.Wall), new Edit.ChangeLifts(other.Lifts), new Edit.ChangeBondBeam(other.BondBeam),
             new Edit.ChangeTees(other.Tees), new Edit.ChangeRoof(other.Roof), new Edit.ChangeFinishes(other.Finishes), new Edit.ChangeTestPanels(other.TestPanels), new Edit.ChangeMix(other.Mix), new Edit.ChangeAssumed(other.Assumed), new Edit.ChangeCrew(other.Crew),
+            new Edit.ChangeStove(other.Stove), new Edit.ChangePrices(other.Currency, other.Prices),
         ];
         var all = new Edit.Several(edits.ToSequence()).Apply(House);
         Assert.Equal(other with { Id = House.Id, Openings = House.Openings, Niches = House.Niches, Embeds = House.Embeds, Rules = House.Rules }, all);

@@ -187,6 +187,28 @@ public abstract partial record Edit
         public override Message What => new("building.edit.mix");
     }
 
+    /// <summary>Another stove, or none.</summary>
+    public sealed record ChangeStove(Stove? Stove) : Edit
+    {
+        /// <inheritdoc/>
+        public override House Apply(House house) => house with { Stove = Stove };
+
+        /// <inheritdoc/>
+        public override Message What => new("building.edit.stove");
+    }
+
+    /// <summary>Other prices, and what they are in.</summary>
+    /// <param name="Currency">As printed behind them, or null.</param>
+    /// <param name="Prices">All of them.</param>
+    public sealed record ChangePrices(string? Currency, Sequence<Price> Prices) : Edit
+    {
+        /// <inheritdoc/>
+        public override House Apply(House house) => house with { Currency = Currency, Prices = Prices };
+
+        /// <inheritdoc/>
+        public override Message What => new("building.edit.prices");
+    }
+
     /// <summary>Another crew, or none.</summary>
     public sealed record ChangeCrew(Crew? Crew) : Edit
     {

@@ -42,9 +42,11 @@ internal static class ServicesSheet
         var pen = new PlanPen(g, paperPerMetre);
         var (plan, view) = PlanDrawing.Of(g, new PlanView(paperPerMetre) { Units = scene.Say.First });
         var board = new Board();
-        board.Add(plan);
+        // Seats of poles are left out: a spot on this sheet is a wire.
+        Mark[] walls = [.. plan.Where(m => m is not Group group || !group.Id.StartsWith("plan-landing", StringComparison.Ordinal))];
+        board.Add(walls);
         var taken = new Taken(view.Inset(-14));
-        foreach (var text in plan.All().OfType<Text>())
+        foreach (var text in walls.All().OfType<Text>())
         {
             taken.Keep(text.Bounds.Inset(-1.2));
         }
@@ -66,11 +68,7 @@ internal static class ServicesSheet
         {
             var embed = row.First();
             var at = pen.At(g.Curve.At(embed.Station, embed.Embed.Through ? pen.Outside / 2 : embed.Embed.Face == Face.Inside ? 0 : pen.Outside));
-            if (taken.Place(Taken.Round(StripEmbeds.Number(embed), at, Styles.BodyStrong, 2.2)) is { } label)
-            {
-                board.Add(new Fill(Outline.Rectangle(label.Bounds.Inset(0.2)), Tone.Paper));
-                board.Add(label);
-            }
+            Named(board, taken, StripEmbeds.Number(embed), at, 2.2);
         }
 
         return board.Marks;
@@ -87,9 +85,8 @@ internal static class ServicesSheet
         board.Add(new Group("stove-zone", [new Hatch(zone, -45, 2.2, new Pen(Weight.Hair)), new Stroke(zone, new Pen(Weight.Heavy, Dash.Dashed))]));
         var (a, b) = (pen.At(place.Body[0]), pen.At(place.Body[3]));
         board.Add(new Group("stove", [new Fill(body, Tone.Paper), new Stroke(body, new Pen(Weight.Heavy)), new Stroke(Outline.Line(a, b), new Pen(Weight.Bold))]));
-        var centre = body.Bounds.Centre;
-        board.Say("S", centre.X, centre.Y + Styles.Heading.Digits / 2, Styles.Heading, Anchor.Middle);
         taken.Keep(body.Bounds);
+        Named(board, taken, scene.Say.Say("services.stove-sign"), body.Bounds.Centre, body.Bounds.Width / 2 + 1);
     }
 
     private static void FlueOn(Board board, Scene scene, PlanPen pen, Taken taken)
@@ -109,7 +106,13 @@ internal static class ServicesSheet
         var pipe = Outline.Circle(at, flue.Pipe / 2 * pen.PaperPerMetre);
         marks.Add(new Stroke(pipe, new Pen(Weight.Heavy)));
         board.Add(new Group("flue", [.. marks]));
-        if (taken.Place(Taken.Round(scene.Say.Say("services.flue-sign"), at, Styles.BodyStrong, pipe.Bounds.Width / 2 + 2.5)) is { } label)
+        Named(board, taken, scene.Say.Say("services.flue-sign"), at, pipe.Bounds.Width / 2 + 2.5);
+    }
+
+    /// <summary>A word or number beside a thing, where there is room for it.</summary>
+    private static void Named(Board board, Taken taken, string words, PaperPoint at, double clear)
+    {
+        if (taken.Place(Taken.Round(words, at, Styles.Heading, clear)) is { } label)
         {
             board.Add(new Fill(Outline.Rectangle(label.Bounds.Inset(0.2)), Tone.Paper));
             board.Add(label);

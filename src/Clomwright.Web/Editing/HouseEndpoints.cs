@@ -24,6 +24,8 @@ internal static class HouseEndpoints
             Results.Bytes(PdfWriter.Write(book.Site, book.Title, book.Date), "application/pdf")));
         api.MapGet("/houses/{key}/office.pdf", (string key, string? paper, OpenHouses houses) => On(key, paper, houses, book =>
             Results.Bytes(PdfWriter.Write(book.Office, book.Title, book.Date), "application/pdf")));
+        api.MapGet("/houses/{key}/templates.pdf", (string key, string? paper, OpenHouses houses) => On(key, paper, houses, book =>
+            Results.Bytes(PdfWriter.Write(book.Templates, book.Title, book.Date), "application/pdf")));
         api.MapGet("/houses/{key}/papers/{sheet}.svg", (string key, string sheet, string? paper, OpenHouses houses) => On(key, paper, houses, book =>
             book.Sheets.FirstOrDefault(s => s.Key == sheet) is { } found
                 ? Results.Text(SvgWriter.Write(found), "image/svg+xml", Encoding.UTF8)

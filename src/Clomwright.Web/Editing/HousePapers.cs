@@ -15,6 +15,7 @@ internal sealed class HousePapers
     private readonly HouseStudy study;
     private readonly bool saved;
     private readonly PaperSize paper;
+    private readonly Lazy<Sequence<Sheet>> templates;
 
     public HousePapers(HouseStudy study, bool saved, PaperSize? paper, DateOnly date)
     {
@@ -22,6 +23,7 @@ internal sealed class HousePapers
         this.paper = paper ?? Usual(study.House.Units);
         var set = FromStudy.Set(study, new PaperOptions(date) { Paper = this.paper, Planner = Rota.FromDays.Of });
         (Site, Office) = (Book.Site(set), Book.Office(set));
+        templates = new Lazy<Sequence<Sheet>>(() => TemplateBook.Of(set));
     }
 
     /// <summary>What the crew carries.</summary>
@@ -29,6 +31,9 @@ internal sealed class HousePapers
 
     /// <summary>What the office asks for.</summary>
     public Sequence<Sheet> Office { get; }
+
+    /// <summary>Full size, cut into tiles; drawn when they are asked for.</summary>
+    public Sequence<Sheet> Templates => templates.Value;
 
     public DateOnly Date { get; }
 
@@ -59,8 +64,8 @@ internal sealed class HousePapers
     private static string Group(string key) =>
         key.StartsWith("lift-", StringComparison.Ordinal) ? "lifts"
         : key.StartsWith("opening-", StringComparison.Ordinal) ? "openings"
-        : key.StartsWith("order-", StringComparison.Ordinal) ? "orders"
-        : key.StartsWith("pocket-card", StringComparison.Ordinal) ? "pocket"
+        : key.StartsWith("order-", StringComparison.Ordinal) || key.StartsWith("costs", StringComparison.Ordinal) ? "orders"
+        : key is "emergency-card" or "safety-card" || key.StartsWith("handover", StringComparison.Ordinal) || key.StartsWith("pocket-card", StringComparison.Ordinal) ? "pocket"
         : key.StartsWith("cover", StringComparison.Ordinal) || key.StartsWith("findings", StringComparison.Ordinal) ? "findings"
         : "drawings";
 }

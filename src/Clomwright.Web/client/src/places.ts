@@ -32,7 +32,7 @@ function query(asked: Record<string, string | undefined>): string {
 }
 
 /** Where the papers of a house are read. */
-export function papersAddress(house: string, what: 'papers' | 'site.pdf' | 'office.pdf' | `papers/${string}.svg`, paper?: string): string {
+export function papersAddress(house: string, what: 'papers' | 'site.pdf' | 'office.pdf' | 'templates.pdf' | `papers/${string}.svg`, paper?: string): string {
   return `/api/houses/${encodeURIComponent(house)}/${what}${query({ paper })}`;
 }
 

@@ -17,6 +17,7 @@ export function papersPage(house: string, papers: PapersState): TemplateResult {
       html`<p>${papers.note}</p>`,
       html`<a class="act" href=${papersAddress(house, 'site.pdf', paper)} target="_blank">${say('web.papers.all-site')}</a>
         <a class="act" href=${papersAddress(house, 'office.pdf', paper)} target="_blank">${say('web.papers.all-office')}</a>
+        <a class="act" href=${papersAddress(house, 'templates.pdf', paper)} target="_blank">${say('web.papers.all-templates')}</a>
         <a class="act" href=${hrefOf({ page: 'print', house, of: '', paper })} target="_blank">${say('web.papers.print-all')}</a>`,
     )}
     <main class="papers">

@@ -73,5 +73,6 @@ internal static class SiteFolder
         .. PlasterCard.Of(scene, Face.Inside),
         .. PlasterCard.Of(scene, Face.Outside),
         .. YearlyCareSheet.Of(scene),
+        .. PassportSheet.Of(scene),
     ];
 }

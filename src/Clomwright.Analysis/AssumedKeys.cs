@@ -10,7 +10,8 @@ namespace Clomwright.Analysis;
 /// <summary>What is wrong with numbers that a house file puts in place of assumptions.</summary>
 public static class AssumedKeys
 {
-    private static readonly Sequence<string> Known = [.. DryingNumbers.Keys, .. WallNumbers.Keys, .. WorkNumbers.Keys, .. RotaNumbers.Keys, .. ComfortNumbers.Keys];
+    /// <summary>Every key that an assumption has, room by room.</summary>
+    public static Sequence<string> Known { get; } = [.. DryingNumbers.Keys, .. WallNumbers.Keys, .. WorkNumbers.Keys, .. RotaNumbers.Keys, .. ComfortNumbers.Keys];
 
     /// <summary>Keys that no assumption has, with the nearest that one has; keys written twice.</summary>
     public static Sequence<Diagnostic> Remarks(House house)

@@ -79,9 +79,11 @@ public static class Workbench
         });
         builder.Services.AddSignalR(hub => hub.MaximumReceiveMessageSize = RequestBytesMax).AddJsonProtocol(json => WebJson.Apply(json.PayloadSerializerOptions));
         builder.Services.ConfigureHttpJsonOptions(json => WebJson.Apply(json.SerializerOptions));
-        builder.Services.AddSingleton(new OpenHouses(folder));
+        var houses = new OpenHouses(folder);
+        builder.Services.AddSingleton(houses);
 
         var app = builder.Build();
+        app.Lifetime.ApplicationStopped.Register(houses.Close);
         app.Use(Guarded);
         app.MapClient();
         app.MapHouses();

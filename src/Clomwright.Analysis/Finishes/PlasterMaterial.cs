@@ -62,6 +62,9 @@ public sealed record PlasterMaterial(string Key, Binder Binder, Sequence<UsualCo
     /// <summary>Weather asked: nights no colder, days no hotter, °C, for this month and so many after it.</summary>
     public (Cited<double> Coldest, Cited<double> Hottest, Cited<double> Months)? Weather { get; init; }
 
+    /// <summary>Every known plaster and wash, by key.</summary>
+    public static Sequence<string> Keys => Register.Keys.Order(StringComparer.Ordinal).ToSequence();
+
     /// <summary>The material of a key; one that is not known has no coats and no numbers.</summary>
     public static PlasterMaterial Find(string key) => Register.TryGetValue(key, out var known) ? known : new PlasterMaterial(key, Binder.Unknown, []);
 

@@ -13,6 +13,9 @@ public sealed record StemMaterial(string Key, Cited<double> Density, Cited<doubl
 {
     private static readonly FrozenDictionary<string, StemMaterial> Known = Load();
 
+    /// <summary>Every known material, by key.</summary>
+    public static Sequence<string> Keys => Known.Keys.Order(StringComparer.Ordinal).ToSequence();
+
     /// <summary>The material of a key; null when it is not known.</summary>
     public static StemMaterial? Find(string key) => Known.GetValueOrDefault(key);
 

@@ -24,6 +24,9 @@ public readonly record struct BasicWind(LoadEdition Edition, double MetresPerSec
 /// <summary>Names of editions as a house file writes them.</summary>
 public static class LoadEditions
 {
+    /// <summary>The keys of all editions.</summary>
+    public static Sequence<string> Keys => [.. Enum.GetValues<LoadEdition>().Select(Key)];
+
     /// <summary>The edition of a key; null when it is no known one.</summary>
     public static LoadEdition? Parse(string? key) => key switch
     {

@@ -14,6 +14,9 @@ public sealed record Metal(string Key, Cited<double> Ultimate, Cited<double> Yie
 {
     private static readonly FrozenDictionary<string, Metal> Rows = Load();
 
+    /// <summary>Every known metal, by key.</summary>
+    public static Sequence<string> Keys => Rows.Keys.Order(StringComparer.Ordinal).ToSequence();
+
     /// <summary>A metal by key; null when it is not known.</summary>
     public static Metal? Find(string key) => Rows.GetValueOrDefault(key);
 

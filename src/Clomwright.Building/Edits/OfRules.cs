@@ -28,6 +28,21 @@ public abstract partial record Edit
         public override Message What => Message.Of("building.edit.enter", ("rule", Limit.Rule), ("limit", Limit.Limit));
     }
 
+    /// <summary>Takes a limit back that was typed in: the rule has its own again, or none.</summary>
+    /// <param name="Body">Body and edition.</param>
+    /// <param name="Rule">Our rule key.</param>
+    public sealed record WithdrawLimit(string Body, string Rule) : Edit
+    {
+        /// <inheritdoc/>
+        public override House Apply(House house) => house with
+        {
+            Rules = house.Rules with { Entered = house.Rules.Entered.Where(l => l.Body != Body || l.Rule != Rule).ToSequence() },
+        };
+
+        /// <inheritdoc/>
+        public override Message What => Message.Of("building.edit.withdraw-limit", ("rule", Rule));
+    }
+
     /// <summary>Answers a question of judgement, in place of an earlier answer to it.</summary>
     public sealed record AnswerQuestion(Answer Answer) : Edit
     {

@@ -13,6 +13,13 @@ namespace Clomwright.Web.Editing;
 [JsonDerivedType(typeof(Enter), "enter")]
 [JsonDerivedType(typeof(AddTest), "add-test")]
 [JsonDerivedType(typeof(RemoveTest), "remove-test")]
+[JsonDerivedType(typeof(AddPart), "add-part")]
+[JsonDerivedType(typeof(TakeOut), "take-out")]
+[JsonDerivedType(typeof(Shift), "shift")]
+[JsonDerivedType(typeof(MovePoint), "move-point")]
+[JsonDerivedType(typeof(NudgePoint), "nudge-point")]
+[JsonDerivedType(typeof(AddPoint), "add-point")]
+[JsonDerivedType(typeof(TakePointOut), "take-point-out")]
 public abstract record Change
 {
     /// <summary>A change of one opening.</summary>
@@ -57,26 +64,74 @@ public abstract record Change
     /// <param name="Text">As it was written.</param>
     public sealed record Set(RoofKnob Knob, string Text) : OfRoof(Knob);
 
-    /// <summary>A change of the earth: jar, recipe, what the crew carries, tests.</summary>
+    /// <summary>A change by a blank: of the earth, the crew, or any place of the house.</summary>
     /// <param name="Blank">Which blank is told if it cannot be.</param>
-    public abstract record OfEarth(string Blank) : Change;
+    public abstract record OfBlank(string Blank) : Change;
 
     /// <summary>A value written in a blank.</summary>
     /// <param name="Blank">Its address.</param>
     /// <param name="Text">As it was written; nothing empties a blank that may be empty.</param>
-    public sealed record Enter(string Blank, string Text) : OfEarth(Blank);
+    public sealed record Enter(string Blank, string Text) : OfBlank(Blank);
 
     /// <summary>A test added.</summary>
     /// <param name="Test">Which kind.</param>
     /// <param name="Texts">What was written, by the name of the field.</param>
     /// <param name="Blank">Which row of blanks it was written in.</param>
-    public sealed record AddTest(EarthTest Test, IReadOnlyDictionary<string, string> Texts, string Blank) : OfEarth(Blank);
+    public sealed record AddTest(EarthTest Test, IReadOnlyDictionary<string, string> Texts, string Blank) : OfBlank(Blank);
 
     /// <summary>A test taken out.</summary>
     /// <param name="Test">Which kind.</param>
     /// <param name="Index">Its place in the house file, from 0.</param>
     /// <param name="Blank">Its row of blanks.</param>
-    public sealed record RemoveTest(EarthTest Test, int Index, string Blank) : OfEarth(Blank);
+    public sealed record RemoveTest(EarthTest Test, int Index, string Blank) : OfBlank(Blank);
+
+    /// <summary>A change of a part of a form.</summary>
+    /// <param name="Path">Which part or list, as in diagnostics.</param>
+    /// <param name="Blank">Which part of the form is told if it cannot be.</param>
+    public abstract record OfPart(string Path, string Blank) : OfBlank(Blank);
+
+    /// <summary>A part added where there is none, or at the end of a list.</summary>
+    /// <param name="Path">Which part or list, as in diagnostics.</param>
+    /// <param name="Way">The word of its kind where there are several; otherwise empty.</param>
+    /// <param name="Texts">What was written of it, by key; what is usual stands where nothing was.</param>
+    /// <param name="Blank">Which part of the form is told if it cannot be.</param>
+    public sealed record AddPart(string Path, string Way, IReadOnlyDictionary<string, string> Texts, string Blank) : OfPart(Path, Blank);
+
+    /// <summary>A part taken out.</summary>
+    /// <param name="Path">Which, as in diagnostics.</param>
+    /// <param name="Blank">Which part of the form is told if it cannot be.</param>
+    public sealed record TakeOut(string Path, string Blank) : OfPart(Path, Blank);
+
+    /// <summary>One of a list put before or behind its neighbours.</summary>
+    /// <param name="Path">Which, as in diagnostics.</param>
+    /// <param name="By">How many places down the list.</param>
+    /// <param name="Blank">Which part of the form is told if it cannot be.</param>
+    public sealed record Shift(string Path, int By, string Blank) : OfPart(Path, Blank);
+
+    /// <summary>A change of a plan that is drawn by points.</summary>
+    /// <param name="Point">Which point, from 0.</param>
+    public abstract record OfPoint(int Point) : OfBlank("house.plan.points");
+
+    /// <summary>A point dragged.</summary>
+    /// <param name="Point">Which.</param>
+    /// <param name="East">Where it was dropped, m from the drawing's origin; set on the builder's grid.</param>
+    /// <param name="North">The same.</param>
+    public sealed record MovePoint(int Point, double East, double North) : OfPoint(Point);
+
+    /// <summary>A point moved by the arrow keys.</summary>
+    /// <param name="Point">Which.</param>
+    /// <param name="East">Steps east.</param>
+    /// <param name="North">Steps north.</param>
+    /// <param name="Large">Large steps.</param>
+    public sealed record NudgePoint(int Point, int East, int North, bool Large) : OfPoint(Point);
+
+    /// <summary>A point put between one and the next.</summary>
+    /// <param name="Point">Which.</param>
+    public sealed record AddPoint(int Point) : OfPoint(Point);
+
+    /// <summary>A point taken out.</summary>
+    /// <param name="Point">Which.</param>
+    public sealed record TakePointOut(int Point) : OfPoint(Point);
 }
 
 /// <summary>A test of the mix that the page adds and takes out.</summary>
@@ -197,4 +252,8 @@ public enum Sight
     /// <summary>Warmth, damp and sun.</summary>
     [JsonStringEnumMemberName("comfort")]
     Comfort,
+
+    /// <summary>The place, the plan, what lies under the wall, and the rules.</summary>
+    [JsonStringEnumMemberName("ground")]
+    Ground,
 }

@@ -7,7 +7,7 @@ namespace Clomwright.Web.Editing;
 internal static class EditOfEarth
 {
     /// <summary>The edit, or null and the reason. What the description itself would call wrong is not taken.</summary>
-    public static Edit? Change(Change.OfEarth change, House house, out Message? reason)
+    public static Edit? Change(Change.OfBlank change, House house, out Message? reason)
     {
         var blanks = new EarthBlanks(house);
         (var edit, reason) = change switch

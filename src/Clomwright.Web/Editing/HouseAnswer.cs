@@ -52,6 +52,9 @@ public sealed record HouseState
 
     /// <summary>Warmth, damp and sun; null when something else is looked at.</summary>
     public required ComfortScene? Comfort { get; init; }
+
+    /// <summary>The plan, what lies under the wall, and the rules; null when something else is looked at.</summary>
+    public required GroundScene? Ground { get; init; }
 }
 
 /// <summary>Why a change was not made.</summary>
@@ -59,7 +62,7 @@ public sealed record ChangeRefusal(string? Opening, OpeningField? Field, RoofKno
 {
     /// <summary>Why a change was not made; it belongs to the blank that asked for it.</summary>
     public static ChangeRefusal Of(Change change, string sentence) => new(
-        (change as Change.OfOpening)?.Opening, (change as Change.Write)?.Field, (change as Change.OfRoof)?.Knob, (change as Change.OfEarth)?.Blank, sentence);
+        (change as Change.OfOpening)?.Opening, (change as Change.Write)?.Field, (change as Change.OfRoof)?.Knob, (change as Change.OfBlank)?.Blank, sentence);
 
     /// <summary>Why something was not done that is no change of the house.</summary>
     public static ChangeRefusal Of(string sentence) => new(null, null, null, null, sentence);

@@ -12,13 +12,19 @@ namespace Clomwright.Web.Editing;
 /// <summary>What the page reads: words, houses and papers. Changes go through the hub.</summary>
 internal static class HouseEndpoints
 {
+    /// <summary>More parts than any page asks for at once.</summary>
+    private const int MostParts = 40;
+
     public static void MapHouses(this IEndpointRouteBuilder routes)
     {
         var api = routes.MapGroup("/api");
         api.MapGet("/words", () => Words.OfPage);
         api.MapGet("/houses", (OpenHouses houses) => new HouseList(houses.Folder, houses.Cards()));
+        api.MapPost("/houses", (NewHouse typed, OpenHouses houses) => Begin(typed, houses));
         api.MapGet("/houses/{key}/fixes", (string key, OpenHouses houses) => houses.Find(key, out var trouble) is { } house
             ? Results.Ok(ComfortSceneOf.Fixes(house.Now.Study, Phrasebook.English)) : Results.NotFound(new Trouble(trouble!)));
+        api.MapGet("/houses/{key}/form", (string key, string[] of, OpenHouses houses) => houses.Find(key, out var trouble) is { } house
+            ? Results.Ok(house.Form(of.Take(MostParts))) : Results.NotFound(new Trouble(trouble!)));
         api.MapGet("/houses/{key}/papers", (string key, string? paper, OpenHouses houses) => On(key, paper, houses, book => Results.Ok(book.State)));
         api.MapGet("/houses/{key}/site.pdf", (string key, string? paper, OpenHouses houses) => On(key, paper, houses, book =>
             Results.Bytes(PdfWriter.Write(book.Site, book.Title, book.Date), "application/pdf")));
@@ -43,6 +49,19 @@ internal static class HouseEndpoints
         return paper is null || (Enum.TryParse(paper, ignoreCase: true, out chosen) && Enum.IsDefined(chosen) && !char.IsDigit(paper[0]))
             ? answer(house.Papers(paper is null ? null : chosen))
             : NotThere("web.papers.no-size");
+    }
+
+    private static IResult Begin(NewHouse typed, OpenHouses houses)
+    {
+        var (house, blank, problem) = typed.Read(key => houses.Find(key, out _)?.Now.Study.House);
+        if (house is null)
+        {
+            return Results.UnprocessableEntity(new TypedWrong(Phrasebook.English.Say(problem!, UnitSystem.Metric), blank));
+        }
+
+        return houses.Create(house) is { } refused
+            ? Results.UnprocessableEntity(new TypedWrong(Phrasebook.English.Say(refused, UnitSystem.Metric), "name"))
+            : Results.Ok(new NewHouseMade(house.Id));
     }
 
     private static IResult NotThere(string reason) => Results.NotFound(new Trouble(Words.Say(reason)));

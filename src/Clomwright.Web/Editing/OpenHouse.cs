@@ -1,6 +1,4 @@
 using Clomwright.Analysis;
-using Clomwright.Analysis.Collapse;
-using Clomwright.Analysis.Drying;
 using Clomwright.Analysis.Days;
 using Clomwright.Analysis.Structure;
 using Clomwright.Building;
@@ -9,12 +7,13 @@ using Clomwright.Files;
 using Clomwright.Papers;
 using Clomwright.Record;
 using Clomwright.Study;
+using Clomwright.Web.Forms;
 using Clomwright.Web.Scenes;
 
 namespace Clomwright.Web.Editing;
 
 /// <summary>A house that is open: its file, what it was and is, and its study. One request at a time.</summary>
-internal sealed class OpenHouse
+internal sealed partial class OpenHouse
 {
     private readonly Lock gate = new();
     private readonly Lock printing = new();
@@ -25,15 +24,8 @@ internal sealed class OpenHouse
     private History history;
     private House saved;
     private HouseStudy study, written;
-    private Scene? inside;
-    private Scene? outside;
-    private RoofScene? roof;
-    private EarthScene? earth;
-    private ComfortScene? comfort;
-    private LongRun<Known<DryingResult>>? drying;
-    private LongRun<Known<CollapseResult>>? fall;
-    private LongRun<Known<DaysResult>>? days;
-    private LongRun<Known<DaysChoices>>? choices;
+    private Looked? looked;
+    private readonly KeptAside aside;
     private StructureResult? rested;
     private readonly FindingMemory lines = new();
     private readonly SentFindings sent = new();
@@ -50,7 +42,9 @@ internal sealed class OpenHouse
         saved = reading.House!;
         saidOfFile = OfFileAlone(reading);
         history = History.From(saved);
-        study = written = HouseStudy.Of(saved);
+        history = KeptAside.Of(file) is { } kept ? history.With(kept, "kept") : history;
+        study = written = HouseStudy.Of(history.Now);
+        aside = new KeptAside(file.Path, Unsaved);
     }
 
     /// <summary>The study of the house as it is now, saved or not, and whether it is saved.</summary>
@@ -84,88 +78,6 @@ internal sealed class OpenHouse
 
             return papers;
         }
-    }
-
-    /// <summary>How the house as it is now dries, being worked out beside everything else; one run, given up when the house changes.</summary>
-    public LongRun<Known<DryingResult>> Drying
-    {
-        get
-        {
-            lock (gate)
-            {
-                TakeNewFile();
-                return drying ??= new(study, (of, watch) => of.DryingFor(watch));
-            }
-        }
-    }
-
-    /// <summary>The search for the push at which the house as it is now falls; one run, given up when the house changes.</summary>
-    public LongRun<Known<CollapseResult>> Fall
-    {
-        get
-        {
-            lock (gate)
-            {
-                TakeNewFile();
-                return fall ??= new(HouseStudy.Of(study.House, new StudyOptions(Deep: true), study), (deep, watch) => deep.CollapseFor(watch));
-            }
-        }
-    }
-
-    /// <summary>When the job of the house as it is now would be done, by what is written of it; one run, given up when the house or its record changes.</summary>
-    public LongRun<Known<DaysResult>> Days
-    {
-        get
-        {
-            lock (gate)
-            {
-                TakeNewFile();
-                TakeRecord();
-                return days ??= new(written, (of, watch) => of.DaysFor(watch));
-            }
-        }
-    }
-
-    /// <summary>What other ways and weeks would bring it; one run, given up when the house changes or nobody waits.</summary>
-    public LongRun<Known<DaysChoices>> Choices
-    {
-        get
-        {
-            lock (gate)
-            {
-                TakeNewFile();
-                TakeRecord();
-                return choices ??= new(written, (of, watch) => of.DaysChoicesFor(watch));
-            }
-        }
-    }
-
-    /// <summary>Gives a search up that nobody waits for any more.</summary>
-    public void GiveUp(LongRun<Known<CollapseResult>> run)
-    {
-        lock (gate)
-        {
-            if (ReferenceEquals(fall, run) && !run.Done.IsCompletedSuccessfully)
-            {
-                fall = null;
-            }
-        }
-
-        run.Cancel();
-    }
-
-    /// <summary>Gives the trying of other ways up.</summary>
-    public void GiveUp(LongRun<Known<DaysChoices>> run)
-    {
-        lock (gate)
-        {
-            if (ReferenceEquals(choices, run) && !run.Done.IsCompletedSuccessfully)
-            {
-                choices = null;
-            }
-        }
-
-        run.Cancel();
     }
 
     /// <summary>The house as it is, with the number of what it is, as soon as that is beyond one already seen.</summary>
@@ -218,8 +130,17 @@ internal sealed class OpenHouse
 
     private bool Saved => history.Now == saved;
 
-    /// <summary>What is wrong or odd in the file and in the description, with paths as in the file.</summary>
-    private IEnumerable<Diagnostic> Said => [.. saidOfFile, .. study.Diagnostics.Select(file.Document.InFile)];
+    /// <summary>What can be looked at of the house as it is.</summary>
+    private Looked Seen => looked ??= new(study, [.. saidOfFile, .. study.Diagnostics.Select(file.Document.InFile)], lines);
+
+    /// <summary>Some parts of the house as it is as a form, and of which revision.</summary>
+    public FormAnswer Form(IEnumerable<string> paths)
+    {
+        lock (gate)
+        {
+            return new FormAnswer(revision, new FormOf(history.Now, study.Diagnostics, new Pen(Phrasebook.English, history.Now.Units)).Parts(paths));
+        }
+    }
 
     /// <summary>The house as it is; a file that another program changed is taken over where nothing here is unsaved.</summary>
     public HouseAnswer Look(Sight sight)
@@ -240,7 +161,7 @@ internal sealed class OpenHouse
     {
         lock (gate)
         {
-            if (EditOf.Change(change, history.Now, StationOf, out var reason) is not { } edit)
+            if (EditOf.Change(change, history.Now, StationOf, out var reason, Roomiest) is not { } edit)
             {
                 return Answer(sight, ChangeRefusal.Of(change, Say(reason!)));
             }
@@ -283,6 +204,7 @@ internal sealed class OpenHouse
 
             (file, saved) = (written, history.Now);
             revision++;
+            aside.Soon();
             return Answer(sight);
         }
     }
@@ -348,11 +270,23 @@ internal sealed class OpenHouse
         }
 
         history = next;
+        aside.Soon();
     }
+
+    private (HouseDocument File, House? Changed) Unsaved()
+    {
+        lock (gate)
+        {
+            return (file.Document, Saved ? null : history.Now);
+        }
+    }
+
+    /// <summary>Nobody asks any more: what waits to be kept is kept.</summary>
+    public void Close() => aside.Dispose();
 
     private void Forget()
     {
-        (inside, outside, roof, earth, comfort) = (null, null, null, null, null);
+        looked = null;
         drying?.Cancel();
         fall?.Cancel();
         days?.Cancel();
@@ -360,7 +294,11 @@ internal sealed class OpenHouse
         (drying, fall, days, choices) = (null, null, null, null);
     }
 
-    private double? StationOf(string opening) => StandingOpening.All(study.Geometry).FirstOrDefault(o => o.Opening.Name == opening)?.Station;
+    private double? StationOf(string part) => StandingOpening.All(study.Geometry).FirstOrDefault(o => o.Opening.Name == part)?.Station
+        ?? study.Geometry.Niches.FirstOrDefault(n => n.Niche.Name == part)?.Station ?? study.Geometry.Embeds.FirstOrDefault(e => e.Embed.Name == part)?.Station;
+
+    /// <summary>The middle of the widest pier; of nothing where there is none, which is at the zero mark.</summary>
+    private double Roomiest => study.Geometry.Piers.MaxBy(pier => pier.Narrowest) is { } pier ? study.Geometry.Curve.Wrap((pier.Span.From + pier.Span.To) / 2) : 0;
 
     private HouseAnswer Answer(Sight sight, ChangeRefusal? refusal = null, bool fileDiffers = false, long? since = null) => new(
         new HouseState
@@ -375,15 +313,14 @@ internal sealed class OpenHouse
             CanUndo = history.CanUndo,
             CanRedo = history.CanRedo,
             Refusal = refusal,
-            Scene = (sight switch { Sight.Inside or Sight.Days => inside ??= Wall(Face.Inside), Sight.Outside => outside ??= Wall(Face.Outside), _ => null }) is { } scene ? sent.Only(scene, revision, since) : null,
-            Roof = sight == Sight.Roof ? roof ??= RoofSceneOf.Scene(study, Phrasebook.English, Said) : null,
-            Earth = sight == Sight.Earth ? earth ??= EarthSceneOf.Scene(study, Phrasebook.English, Said) : null,
-            Days = sight == Sight.Days ? DaysSceneOf.Scene(study, Phrasebook.English) : null,
-            Comfort = sight == Sight.Comfort ? comfort ??= ComfortSceneOf.Scene(study, Phrasebook.English) : null,
+            Scene = Seen.Wall(sight) is { } scene ? sent.Only(scene, revision, since) : null,
+            Roof = sight == Sight.Roof ? Seen.Roof : null,
+            Earth = sight == Sight.Earth ? Seen.Earth : null,
+            Days = sight == Sight.Days ? Seen.Days : null,
+            Comfort = sight == Sight.Comfort ? Seen.Comfort : null,
+            Ground = sight == Sight.Ground ? Seen.Ground : null,
         },
         null);
-
-    private Scene Wall(Face face) => Scenes.FromStudy.Scene(study, face, Phrasebook.English, Said, lines);
 
     private string Say(Message reason) => Phrasebook.English.Say(reason, history.Now.Units);
 

@@ -42,6 +42,30 @@ internal sealed class OpenHouses(HouseFolder folder)
         }
     }
 
+    /// <summary>The program ends: what is changed and not saved is kept for the next time.</summary>
+    public void Close()
+    {
+        lock (gate)
+        {
+            foreach (var house in open.Values)
+            {
+                house.Close();
+            }
+        }
+    }
+
+    /// <summary>Writes a new house, never over another.</summary>
+    /// <returns>Null, or why it could not be.</returns>
+    public Message? Create(Building.House house)
+    {
+        lock (gate)
+        {
+            return folder.List().Any(name => string.Equals(HouseKey.Of(name), house.Id, StringComparison.OrdinalIgnoreCase))
+                ? Message.Of("web.new.taken", ("name", house.Name), ("file", HouseKey.FileName(house.Id)))
+                : folder.Create(HouseKey.FileName(house.Id), house).Problem?.What;
+        }
+    }
+
     /// <summary>Every house of the folder, by file name.</summary>
     public IReadOnlyList<HouseCard> Cards() => [.. folder.List().Select(Card)];
 

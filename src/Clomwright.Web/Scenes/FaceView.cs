@@ -56,7 +56,7 @@ public sealed record OpeningOutline(string Name, IReadOnlyList<double[][]> Outli
 public sealed record NicheOutline(string Name, string Label, IReadOnlyList<double[][]> Outlines, bool Near);
 
 /// <summary>An embed.</summary>
-public sealed record EmbedMark(string Address, string Kind, string Label, double[] At, bool Near);
+public sealed record EmbedMark(string Name, string Address, string Kind, string Label, double[] At, bool Near);
 
 /// <summary>A landing.</summary>
 public sealed record LandingMark(string Name, double X, bool Secondary);

@@ -68,6 +68,7 @@ internal sealed class FaceViewOf(HouseGeometry geometry, Face face, Pen pen)
         niche.Niche.Face == face);
 
     private EmbedMark Embed(EmbedPlace embed) => new(
+        embed.Embed.Name,
         embed.Address,
         embed.Embed.Kind.ToString().ToLowerInvariant(),
         pen.Say("web.drawing.embed", ("name", embed.Address), ("height", Amount.Metres(embed.Height))),

@@ -34,6 +34,7 @@ public static class FromStudy
             Face = face == Face.Inside ? "inside" : "outside",
             View = new FaceViewOf(geometry, face, pen).View(openings, findings),
             Openings = [.. openings.Select(opening => Card(opening, study, pen))],
+            Parts = BuiltIn.Of(geometry, pen),
             Piers = [.. geometry.Piers.Select(pier => Line(pier, study.Findings, pen))],
             Findings = [.. findings.Select(f => f.Line)],
             Totals = FindingLines.Totals(study, pen),
@@ -60,6 +61,7 @@ public static class FromStudy
         return new OpeningCard
         {
             Name = opening.Name,
+            Path = $"openings[{house.Openings.ToList().IndexOf(opening)}]",
             Label = pen.Say("web.opening.described", ("name", opening.Name), ("station", fields.Station), ("sill", fields.Sill), ("width", fields.Width), ("height", fields.Height)),
             Kind = opening.Kind.ToString().ToLowerInvariant(),
             Station = Pen.Round(standing.Station),

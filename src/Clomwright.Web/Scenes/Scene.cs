@@ -27,6 +27,9 @@ public sealed record Scene
     /// <summary>Openings, in the order of the house file.</summary>
     public required IReadOnlyList<OpeningCard> Openings { get; init; }
 
+    /// <summary>Niches and what is built in, in the order of the house file.</summary>
+    public required IReadOnlyList<BuiltInCard> Parts { get; init; }
+
     /// <summary>Piers, clockwise.</summary>
     public required IReadOnlyList<PierLine> Piers { get; init; }
 
@@ -64,6 +67,9 @@ public sealed record OpeningCard
     /// <summary>The author's name.</summary>
     public required string Name { get; init; }
 
+    /// <summary>Its path, as in diagnostics.</summary>
+    public required string Path { get; init; }
+
     /// <summary>Said aloud: where it stands and how large it is.</summary>
     public required string Label { get; init; }
 
@@ -91,6 +97,17 @@ public sealed record OpeningCard
     /// <summary>Why it could not be placed, if it could not.</summary>
     public string? Trouble { get; init; }
 }
+
+/// <summary>A niche or something built in, and how far it may be dragged.</summary>
+/// <param name="Name">The author's name.</param>
+/// <param name="Path">Its path, as in diagnostics.</param>
+/// <param name="Kind">niche, or the kind of what is built in.</param>
+/// <param name="Label">Said aloud: what it is and where it stands.</param>
+/// <param name="Station">Of its middle, of the first of a row; null where it could not be placed.</param>
+/// <param name="Sill">Its sill, or its middle.</param>
+/// <param name="SillMin">The lowest it can be dragged to.</param>
+/// <param name="SillMax">The highest.</param>
+public sealed record BuiltInCard(string Name, string Path, string Kind, string Label, double? Station, double Sill, double SillMin, double SillMax);
 
 /// <summary>The blanks of an opening's sentence, written as a builder writes.</summary>
 public sealed record OpeningFields(string Station, string Sill, string Width, string Height);

@@ -45,7 +45,10 @@ public sealed partial class DragTests(Chromium chromium)
         await page.ReloadAsync();
         await Expect(pier).ToHaveClassAsync(Short());
         await page.Locator("[data-opening=tub-window]").FocusAsync();
-        await Expect(page.Locator("[name=station]")).ToHaveValueAsync(station);
+        await Expect(page.Locator("opening-line [name=station]")).ToHaveValueAsync(station);
+
+        await Drag(page, "tub-window", -0.45); // and mended as it was found
+        await Expect(pier).Not.ToHaveClassAsync(Short());
         Assert.Empty(open.Complaints);
     }
 

@@ -127,7 +127,7 @@ public sealed class EditOfEarthTests
 
     private static House Read(House house) => HouseDocument.Read(HouseDocument.Of(house).ToBytes()).House!;
 
-    private static House Apply(Change.OfEarth change)
+    private static House Apply(Change.OfBlank change)
     {
         var edit = EditOfEarth.Change(change, Heron, out var reason);
         Assert.True(edit is not null, reason?.Key);

@@ -203,5 +203,5 @@ export class HouseLine {
 function together(before: Change | undefined, after: Change): Change | null {
   if (before === undefined) return null;
   if (after.kind === 'step' && before.kind === 'step') return { ...after, steps: before.steps + after.steps };
-  return (after.kind === 'move' || after.kind === 'turn') && before.kind === after.kind ? after : null;
+  return (after.kind === 'move' || after.kind === 'turn' || after.kind === 'move-point') && before.kind === after.kind ? after : null;
 }

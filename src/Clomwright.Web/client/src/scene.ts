@@ -3,6 +3,7 @@
 import type { ComfortScene } from './comfort-scene';
 import type { DaysScene } from './days-scene';
 import type { EarthScene, EarthTest } from './earth-scene';
+import type { GroundScene } from './form-scene';
 import type { RoofScene } from './roof-scene';
 
 export type Face = 'inside' | 'outside';
@@ -20,7 +21,7 @@ export type KnobName = string;
 export type Standing = 'short' | 'unchecked' | 'judgement' | 'met' | 'none';
 
 /** What is looked at; only that is sent. */
-export type Sight = Face | 'roof' | 'earth' | 'days' | 'comfort';
+export type Sight = Face | 'ground' | 'roof' | 'earth' | 'days' | 'comfort';
 
 export interface HouseCard {
   key: string;
@@ -59,6 +60,8 @@ export interface HouseState {
   days: DaysScene | null;
   /** Warmth, damp and sun; null when something else is looked at. */
   comfort: ComfortScene | null;
+  /** The plan, what lies under the wall, and the rules; null when something else is looked at. */
+  ground: GroundScene | null;
 }
 
 export interface Refusal {
@@ -92,6 +95,8 @@ export interface Scene extends Said {
   face: Face;
   view: FaceView;
   openings: OpeningCard[];
+  /** Niches and what is built in. */
+  parts: BuiltInCard[];
   piers: PierLine[];
   figures: Figure[];
   plan: PlanKey;
@@ -122,6 +127,19 @@ export interface FaceView {
   marks: FindingMark[];
 }
 
+/** A niche or something built in, and how far it may be dragged. */
+export interface BuiltInCard {
+  name: string;
+  path: string;
+  kind: string;
+  label: string;
+  /** Null where it could not be placed. */
+  station: number | null;
+  sill: number;
+  sillMin: number;
+  sillMax: number;
+}
+
 export interface NamedShape {
   name: string;
   label: string;
@@ -139,6 +157,7 @@ export interface OpeningShape {
 }
 
 export interface EmbedMark {
+  name: string;
   address: string;
   kind: string;
   label: string;
@@ -164,6 +183,7 @@ export interface FindingMark {
 
 export interface OpeningCard {
   name: string;
+  path: string;
   label: string;
   kind: string;
   station: number;
@@ -259,4 +279,11 @@ export type Change =
   | { kind: 'set'; knob: KnobName; text: string }
   | { kind: 'enter'; blank: string; text: string }
   | { kind: 'add-test'; test: EarthTest; texts: Record<string, string>; blank: string }
-  | { kind: 'remove-test'; test: EarthTest; index: number; blank: string };
+  | { kind: 'remove-test'; test: EarthTest; index: number; blank: string }
+  | { kind: 'add-part'; path: string; way: string; texts: Record<string, string>; blank: string }
+  | { kind: 'take-out'; path: string; blank: string }
+  | { kind: 'shift'; path: string; by: number; blank: string }
+  | { kind: 'move-point'; point: number; east: number; north: number }
+  | { kind: 'nudge-point'; point: number; east: number; north: number; large: boolean }
+  | { kind: 'add-point'; point: number }
+  | { kind: 'take-point-out'; point: number };

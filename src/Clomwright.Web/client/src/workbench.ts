@@ -6,6 +6,7 @@ import type { ChoicesAnswer, DaysAnswer } from './days-scene';
 import { daysPage, type DaysBench } from './pages/days';
 import { comfortPage } from './pages/comfort';
 import { earthPage, type EarthBench } from './pages/earth';
+import { groundPage, type GroundBench } from './pages/ground';
 import { papersPage } from './pages/papers';
 import './pages/record';
 import { roofPage, type RoofBench } from './pages/roof';
@@ -26,7 +27,7 @@ interface Houses {
 }
 
 /** The whole page: where one is, the open house, and the line to the server. */
-export class Workbench extends LitElement implements WallBench, RoofBench, EarthBench, DaysBench, FlowHost {
+export class Workbench extends LitElement implements WallBench, RoofBench, EarthBench, DaysBench, GroundBench, FlowHost {
   static override properties = {
     place: { state: true },
     houses: { state: true },
@@ -102,6 +103,12 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
       this.pointed = id;
       if (show && id !== null) void this.showPlace();
     });
+    this.addEventListener('go-to', (event) => {
+      history.pushState(null, '', (event as CustomEvent<string>).detail);
+      this.go();
+      scrollTo(0, 0);
+    });
+    this.addEventListener('form-there', () => this.requestUpdate());
     this.addEventListener('take-opening', (event) => this.flows.takeInHand((event as CustomEvent<string>).detail));
     this.addEventListener('let-go', () => this.flows.letGo());
     this.addEventListener('go-to-day', (event) => (this.day = (event as CustomEvent<number>).detail));
@@ -124,6 +131,8 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
         return this.state?.scene ? wallPage(this, this.state, this.state.scene) : this.waitPage();
       case 'roof':
         return this.state?.roof ? roofPage(this, this.state, this.state.roof) : this.waitPage();
+      case 'ground':
+        return this.state?.ground ? groundPage(this, this.state, this.state.ground) : this.waitPage();
       case 'earth':
         return this.state?.earth ? earthPage(this, this.state, this.state.earth) : this.waitPage();
       case 'days':
@@ -143,7 +152,8 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
   }
 
   protected override updated(): void {
-    this.toggleAttribute('data-ready', this.querySelector('.wait:not(.told)') === null);
+    this.toggleAttribute('data-ready', this.querySelector('.wait:not(.told), house-form:not([data-there])') === null);
+    this.toggleAttribute('data-settled', this.settled);
   }
 
   private waitPage() {
@@ -160,7 +170,7 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
 
   /** What of the open house is looked at; null on pages that have no open house. */
   private get sight(): Sight | null {
-    return this.place.page === 'wall' ? this.face : this.place.page === 'roof' || this.place.page === 'earth' || this.place.page === 'days' || this.place.page === 'comfort' ? this.place.page : null;
+    return this.place.page === 'wall' ? this.face : this.place.page === 'ground' || this.place.page === 'roof' || this.place.page === 'earth' || this.place.page === 'days' || this.place.page === 'comfort' ? this.place.page : null;
   }
 
   get water(): WaterAnswer | null {
@@ -256,6 +266,7 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
         document.title = say('web.program');
         void this.fetched<Houses>('/api/houses', (houses) => (this.houses = houses));
         break;
+      case 'ground':
       case 'wall':
       case 'roof':
       case 'earth':
@@ -313,14 +324,16 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
       this.trouble = answer.trouble;
       return;
     }
+    this.chosen = chosenAfter(this.state, answer.state, this.chosen);
     this.state = answer.state;
     if (this.settled) this.told = this.inShort(answer.state);
-    document.title = say(answer.state.comfort !== null ? 'web.title.comfort' : answer.state.days ? 'web.title.days' : answer.state.earth !== null ? 'web.title.earth' : answer.state.roof !== null ? 'web.title.roof' : 'web.title.wall', { name: answer.state.name });
+    document.title = say(answer.state.ground !== null ? 'web.title.ground' : answer.state.comfort !== null ? 'web.title.comfort' : answer.state.days ? 'web.title.days' : answer.state.earth !== null ? 'web.title.earth' : answer.state.roof !== null ? 'web.title.roof' : 'web.title.wall', { name: answer.state.name });
     this.flows.flow();
   }
 
   /** What is read aloud when a change has settled. */
-  private inShort({ scene, roof, earth, comfort }: HouseState): string {
+  private inShort({ scene, roof, earth, comfort, ground }: HouseState): string {
+    if (ground !== null) return [...ground.figures.map((figure) => `${figure.label} ${figure.value}`), ground.house].join('. ');
     if (comfort !== null) return comfort.figures.map((figure) => `${figure.label} ${figure.value}`).join('. ');
     if (earth !== null) return [earth.triangle.named, earth.next.what, earth.totals.line].join('. ');
     if (roof !== null) return [roof.trouble, roof.tightest[0]?.what, roof.tightest[0]?.used, roof.totals.line].filter(Boolean).join('. ');
@@ -359,4 +372,12 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
     const behavior = matchMedia('(prefers-reduced-motion: reduce)').matches ? 'auto' : 'smooth';
     this.querySelector('.pointed')?.scrollIntoView({ behavior, block: 'center', inline: 'center' });
   }
+}
+
+/** A part that has just been added, or has another name now, is the one that is chosen. */
+function chosenAfter(before: HouseState | undefined, after: HouseState, chosen: string | null): string | null {
+  const names = (state: HouseState | undefined): string[] | null => (state?.scene ? [...state.scene.openings, ...state.scene.parts].map((part) => part.name) : null);
+  const was = names(before);
+  const fresh = was === null ? [] : (names(after) ?? []).filter((name) => !was.includes(name));
+  return before?.key === after.key && fresh.length === 1 ? (fresh[0] ?? chosen) : chosen;
 }

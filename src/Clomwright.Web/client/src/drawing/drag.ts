@@ -1,10 +1,20 @@
-import type { FaceView, OpeningCard } from '../scene';
+import type { FaceView } from '../scene';
 import { stationOfX, xOfStation } from './frame';
 
 /** Up and down begins only after this many pixels, so that moving along keeps the sill where it is. */
 const stick = 12;
 
-/** One opening held by the pointer: where it was taken, and where its foot should be now. */
+/** Whatever is moved along the wall and up it. */
+export interface Movable {
+  readonly name: string;
+  readonly station: number;
+  readonly sill: number;
+  readonly sillMin: number;
+  readonly sillMax: number;
+  readonly alongOnly?: boolean;
+}
+
+/** One opening, niche or thing built in held by the pointer: where it was taken, and where its foot should be now. */
 export interface Held {
   readonly opening: string;
   readonly gesture: string;
@@ -17,7 +27,7 @@ export interface Held {
   sill: number;
 }
 
-export function take(card: OpeningCard, view: FaceView, ring: number, event: PointerEvent, gesture: string): Held {
+export function take(card: Movable, view: FaceView, ring: number, event: PointerEvent, gesture: string): Held {
   const x = xOfStation(view, ring, card.station);
   return {
     opening: card.name,
@@ -31,7 +41,7 @@ export function take(card: OpeningCard, view: FaceView, ring: number, event: Poi
 }
 
 /** Follows the pointer; true once the opening really moves. */
-export function follow(held: Held, card: OpeningCard, view: FaceView, k: number, event: PointerEvent): boolean {
+export function follow(held: Held, card: Movable, view: FaceView, k: number, event: PointerEvent): boolean {
   const dx = event.clientX - held.from.px;
   const dy = event.clientY - held.from.py;
   if (!held.moved && Math.hypot(dx, dy) < 4) return false;

@@ -74,20 +74,24 @@ function heightLabels(frame: Frame, scene: Scene, view: FaceView): { at: number;
   return placed;
 }
 
-/** What is built in: niches, embeds and tees; broken lines where it is cut from the other face. */
+/** The tees under the bond beam. */
 export function builtInLayer(frame: Frame, view: FaceView): Drawn {
   return svg`
     <g class="built-in">
       <path class="tee" d=${path(frame, view.tees, false)} />
-      ${view.niches.map(
-        (niche) => svg`<path class=${niche.near ? 'niche' : 'niche far'} d=${path(frame, niche.outlines)}><title>${niche.label}</title></path>`,
-      )}
-      ${view.embeds.map((embed) => {
-        const x = round(frame.x(embed.at[0]));
-        const y = round(frame.y(embed.at[1]));
-        return svg`<path class=${embed.near ? 'embed' : 'embed far'} d=${embedSign(embed.kind, x, y)}><title>${embed.label}</title></path>`;
-      })}
     </g>
+  `;
+}
+
+/** A niche, or every one of a row built in, with room for a finger. */
+export function builtInShape(frame: Frame, view: FaceView, name: string): Drawn {
+  return svg`
+    ${view.niches.filter((niche) => niche.name === name).map((niche) => svg`<path class=${niche.near ? 'niche' : 'niche far'} d=${path(frame, niche.outlines)}><title>${niche.label}</title></path>`)}
+    ${view.embeds.filter((embed) => embed.name === name).map((embed) => {
+      const x = round(frame.x(embed.at[0]));
+      const y = round(frame.y(embed.at[1]));
+      return svg`<circle class="hit" cx=${x} cy=${y} r="12" /><path class=${embed.near ? 'embed' : 'embed far'} d=${embedSign(embed.kind, x, y)}><title>${embed.label}</title></path>`;
+    })}
   `;
 }
 

@@ -1,11 +1,11 @@
 import { LitElement, html, nothing, svg, type PropertyValues } from 'lit';
 import { repeat } from 'lit/directives/repeat.js';
-import type { Change, Face, FaceView, OpeningCard, Scene } from '../scene';
+import type { Change, Face, FaceView, Scene } from '../scene';
 import { say } from '../words';
-import { asked, follow, take, type Held } from './drag';
+import { asked, follow, take, type Held, type Movable } from './drag';
 import { direction, frameOf, round, xOfStation, type Frame, type Nearness } from './frame';
 import { hatches } from './hatches';
-import { builtInLayer, landingLayer, markLayer, wallLayer } from './layers';
+import { builtInLayer, builtInShape, landingLayer, markLayer, wallLayer } from './layers';
 import { namePlaces, openingShape } from './openings';
 import { pierLayer } from './piers';
 import { pierEdges, stressLayer } from './stress';
@@ -101,6 +101,26 @@ export class UnrolledWall extends LitElement {
       >
         ${hatches}
         ${carries ? stressLayer(frame, scene, stress, picture) : svg`${wallLayer(frame, scene, view)} ${landingLayer(frame, scene, view)} ${builtInLayer(frame, view)} ${pierLayer(frame, view, scene.piers)}`}
+        ${carries ? nothing : svg`<g class="built-ins">
+          ${repeat(
+            this.placed,
+            (card) => card.name,
+            (card) => svg`
+              <g
+                class="built ${card.name === this.chosen ? 'chosen' : ''}"
+                data-built=${card.name}
+                role="button"
+                tabindex="0"
+                aria-label=${card.label}
+                aria-describedby="moving"
+                aria-pressed=${card.name === this.chosen}
+                transform=${this.shift(card)}
+                @pointerdown=${(event: PointerEvent) => this.taken(card, event)}
+                @keydown=${(event: KeyboardEvent) => this.nudged(card, event)}
+                @focus=${() => this.choose(card.name)}
+              >${builtInShape(frame, view, card.name)}</g>`,
+          )}
+        </g>`}
         <g class="openings">
           ${repeat(
             scene.openings,
@@ -126,15 +146,24 @@ export class UnrolledWall extends LitElement {
     `;
   }
 
+  /** Niches and what is built in, those that have a place. */
+  private get placed(): (Movable & { label: string })[] {
+    return this.scene.parts.flatMap((part) => (part.station === null ? [] : [{ ...part, station: part.station }]));
+  }
+
+  private find(name: string): Movable | undefined {
+    return this.scene.openings.find((opening) => opening.name === name) ?? this.placed.find((part) => part.name === name);
+  }
+
   /** How far the opening in hand stands from where the scene last had it. */
-  private shift(card: OpeningCard): string {
+  private shift(card: Movable): string {
     const { held, frame } = this;
     if (held?.opening !== card.name || !held.moved || frame === null) return 'translate(0 0)';
     const dx = held.x - xOfStation(this.view, this.scene.ring, card.station);
     return `translate(${round(dx * frame.k)} ${round((card.sill - held.sill) * frame.k)})`;
   }
 
-  private taken(card: OpeningCard, event: PointerEvent): void {
+  private taken(card: Movable, event: PointerEvent): void {
     if (event.button !== 0 || !matchMedia(dragsFrom).matches) return;
     (event.currentTarget as Element).setPointerCapture(event.pointerId);
     this.held = take(card, this.view, this.scene.ring, event, `drag-${Date.now()}-${++this.gestures}`);
@@ -145,17 +174,17 @@ export class UnrolledWall extends LitElement {
   private pointerMoved(event: PointerEvent): void {
     const { held, frame } = this;
     if (held?.pointer !== event.pointerId || frame === null) return;
-    const card = this.scene.openings.find((opening) => opening.name === held.opening);
+    const card = this.find(held.opening);
     if (card === undefined || !follow(held, card, this.view, frame.k, event)) return;
     this.send(held.gesture, { kind: 'move', opening: held.opening, ...asked(held, this.view, this.scene.ring) });
     this.painting ||= requestAnimationFrame(() => {
       this.painting = 0;
-      this.querySelector(`[data-opening="${CSS.escape(held.opening)}"]`)?.setAttribute('transform', this.shift(this.now(card)));
+      this.querySelector(`[data-opening="${CSS.escape(held.opening)}"], [data-built="${CSS.escape(held.opening)}"]`)?.setAttribute('transform', this.shift(this.now(card)));
     });
   }
 
-  private now(card: OpeningCard): OpeningCard {
-    return this.scene.openings.find((opening) => opening.name === card.name) ?? card;
+  private now(card: Movable): Movable {
+    return this.find(card.name) ?? card;
   }
 
   private pointerLeft(event: PointerEvent): void {
@@ -166,7 +195,7 @@ export class UnrolledWall extends LitElement {
     this.dispatchEvent(new CustomEvent('let-go', { bubbles: true }));
   }
 
-  private nudged(card: OpeningCard, event: KeyboardEvent): void {
+  private nudged(card: Movable, event: KeyboardEvent): void {
     if (event.ctrlKey || event.metaKey || event.altKey) return;
     const step = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, 1], ArrowDown: [0, -1] }[event.key];
     if (step === undefined) return;

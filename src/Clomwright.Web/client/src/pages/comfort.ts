@@ -2,11 +2,13 @@ import { html, type TemplateResult } from 'lit';
 import type { ComfortScene } from '../comfort-scene';
 import { acts, type Bench } from '../parts/acts';
 import '../parts/comfort-board';
+import '../parts/house-form';
 import { footer, masthead } from '../parts/masthead';
 import type { HouseState } from '../scene';
 import { say } from '../words';
 
 export interface ComfortBench extends Bench {
+  readonly settled: boolean;
   readonly told: string;
   /** Room for the drawings, px. */
   readonly room: number;
@@ -52,6 +54,10 @@ export function comfortPage(bench: ComfortBench, state: HouseState, comfort: Com
           </table>
         </div>
       </section>
+      <details class="more">
+        <summary><h2>${say('web.comfort.all')}</h2></summary>
+        <house-form .house=${state.key} .of=${'comfort'} .revision=${state.revision} .settled=${bench.settled} .refusal=${state.refusal}></house-form>
+      </details>
     </main>
     <p class="only-read-aloud" role="status">${bench.told}</p>
     ${footer()}

@@ -4,6 +4,7 @@ import { risingWall } from '../drawing/rising';
 import { acts, type Bench } from '../parts/acts';
 import '../parts/day-slider';
 import '../parts/earth-blank';
+import '../parts/house-form';
 import { footer, masthead } from '../parts/masthead';
 import type { HouseState, Scene } from '../scene';
 import { say } from '../words';
@@ -32,6 +33,10 @@ export function daysPage(bench: DaysBench, state: HouseState, scene: Scene, days
         <h2 id="crew">${say('web.days.crew')}</h2>
         ${days.missing === null ? nothing : html`<p class="none-checked"><b>${say('web.not-checked')}</b> ${days.missing}</p>`}
         <div class="blanks">${days.blanks.map((card) => html`<earth-blank .card=${card} .refusal=${state.refusal} .settled=${bench.settled}></earth-blank>`)}</div>
+        <details class="more">
+          <summary><h3>${say('web.days.all')}</h3></summary>
+          <house-form .house=${state.key} .of=${'crew'} .revision=${state.revision} .settled=${bench.settled} .refusal=${state.refusal}></house-form>
+        </details>
       </section>
       ${whenThere(bench, scene)}
     </main>

@@ -4,6 +4,7 @@ import { soilTriangle } from '../drawing/triangle';
 import type { BlankCard, EarthScene } from '../earth-scene';
 import { acts, type Bench } from '../parts/acts';
 import '../parts/earth-blank';
+import '../parts/house-form';
 import '../parts/margin-list';
 import { footer, masthead } from '../parts/masthead';
 import { testList } from '../parts/test-list';
@@ -104,6 +105,10 @@ export function earthPage(bench: EarthBench, state: HouseState, earth: EarthScen
           ${testList('brick', earth.bricks, state.refusal, bench.settled, bench.ask)}
         </div>
       </div>
+      <details class="more">
+        <summary><h2>${say('web.earth.all')}</h2></summary>
+        <house-form .house=${state.key} .of=${'mix'} .revision=${state.revision} .settled=${bench.settled} .refusal=${state.refusal}></house-form>
+      </details>
       <margin-list .scene=${earth} .heading=${say('web.earth.findings')} .pointed=${bench.pointed}></margin-list>
       <p class="whole-house">${say('web.roof.whole-house', { line: earth.house })}</p>
     </main>

@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { roofPlan } from '../drawing/roof-plan';
 import { roofSection } from '../drawing/roof-section';
 import { acts, type Bench } from '../parts/acts';
+import '../parts/house-form';
 import '../parts/knob-board';
 import '../parts/margin-list';
 import { footer, masthead } from '../parts/masthead';
@@ -50,6 +51,10 @@ export function roofPage(bench: RoofBench, state: HouseState, roof: RoofScene): 
           <knob-board .knobs=${roof.knobs} .refusal=${state.refusal} .settled=${bench.settled}></knob-board>
         </div>
       </div>
+      <details class="more" ?open=${roof.kind === 'none'}>
+        <summary><h2>${say('web.roof.all')}</h2></summary>
+        <house-form .house=${state.key} .of=${'roof bondBeam tees'} .revision=${state.revision} .settled=${bench.settled} .refusal=${state.refusal}></house-form>
+      </details>
       <div class="roof-below">
         ${
           roof.figures.length === 0

@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { planKey } from '../drawing/plan';
+import '../parts/new-house';
 import { hrefOf } from '../places';
 import type { HouseCard } from '../scene';
 import { say } from '../words';
@@ -21,6 +22,10 @@ export function startPage(folder: string, houses: readonly HouseCard[]): Templat
           ${houses.map(houseCard)}
         </ul>
       </section>
+      <section class="begin" aria-labelledby="begin">
+        <h2 id="begin">${say('web.new.heading')}</h2>
+        <new-house .houses=${houses}></new-house>
+      </section>
       <footer class="foot">
         <p>${say('web.caution')}</p>
         <p><a href=${fontLicence} target="_blank">${say('web.start.letters')}</a></p>
@@ -31,6 +36,7 @@ export function startPage(folder: string, houses: readonly HouseCard[]): Templat
 
 function houseCard(house: HouseCard): TemplateResult {
   const wall = hrefOf({ page: 'wall', house: house.key });
+  const ground = hrefOf({ page: 'ground', house: house.key });
   if (house.trouble !== null) {
     return html`<li class="house troubled">
       <div class="about">
@@ -46,6 +52,7 @@ function houseCard(house: HouseCard): TemplateResult {
       ${house.notes === null ? nothing : html`<p>${house.notes}</p>`}
       <p class="standing">${house.line}</p>
       <p class="ways">
+        <a href=${ground}>${say('web.nav.ground')}</a>
         <a href=${wall}>${say('web.nav.wall')}</a>
         <a href=${hrefOf({ page: 'roof', house: house.key })}>${say('web.nav.roof')}</a>
         <a href=${hrefOf({ page: 'papers', house: house.key })}>${say('web.nav.papers')}</a>

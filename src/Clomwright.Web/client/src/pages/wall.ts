@@ -7,6 +7,7 @@ import { stressBelow, stressSheet, withStress, type StressBench } from './stress
 import { waterBelow, waterSheet } from './water';
 import '../parts/margin-list';
 import '../parts/opening-line';
+import { wallParts } from '../parts/wall-parts';
 import { acts, type Bench } from '../parts/acts';
 import { footer, masthead } from '../parts/masthead';
 import type { Face, HouseState, Scene } from '../scene';
@@ -34,7 +35,7 @@ export interface WallBench extends Bench, StressBench {
 /** The wall, unrolled. */
 export function wallPage(bench: WallBench, state: HouseState, scene: Scene): TemplateResult {
   const { face } = scene;
-  const card = scene.openings.find((opening) => opening.name === bench.chosen) ?? scene.openings[0];
+  const card = scene.openings.find((opening) => opening.name === bench.chosen) ?? (scene.parts.some((part) => part.name === bench.chosen) ? undefined : scene.openings[0]);
   const besides = bench.room >= 900;
   const cutting = bench.sheet === 'cutting';
   const told = bench.sheet === 'stress' ? withStress(bench, state, scene) : scene;
@@ -86,6 +87,7 @@ export function wallPage(bench: WallBench, state: HouseState, scene: Scene): Tem
         </div>` : nothing}
         ${card === undefined || !moves ? nothing : html`<opening-line .card=${card} .refusal=${state.refusal} .settled=${bench.settled}></opening-line>`}
       </section>
+      ${cutting ? wallParts(bench, state, scene) : nothing}
       ${cutting ? nothing : html`<div class="below water-below">${bench.sheet === 'water' && bench.water?.scene && bench.water.scene.notChecked === null ? waterBelow(bench.water.scene, bench.day) : nothing}
         ${bench.sheet === 'stress' && bench.stress?.scene && bench.stress.scene.notChecked === null ? stressBelow(bench, state, bench.stress.scene) : nothing}
         <margin-list .scene=${told} .heading=${say('web.findings.heading')} .pointed=${bench.pointed}></margin-list></div>`}

@@ -1,13 +1,27 @@
 import { LitElement, html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
-import type { BlankCard } from '../earth-scene';
 import type { Change, Refusal } from '../scene';
 
-/** One blank of the earth page, or words to choose from. What was written and not understood stays, with the reason below it. */
+/** What a blank shows. */
+export interface AnyBlank {
+  key: string;
+  label: string;
+  text: string;
+  choices: { value: string; label: string }[];
+  /** What is known; something else may be written. */
+  suggestions?: string[];
+  /** What is wrong with what stands in it. */
+  trouble?: string | null;
+}
+
+/** Longer words than this are written over several lines. */
+const longest = 70;
+
+/** One blank, or words to choose from. What was written and not understood stays, with the reason below it. */
 export class EarthBlank extends LitElement {
   static override properties = { card: { attribute: false }, refusal: { attribute: false }, settled: { type: Boolean }, of: {}, bare: { type: Boolean } };
 
-  declare card: BlankCard;
+  declare card: AnyBlank;
   declare refusal: Refusal | null;
   declare settled: boolean;
   /** Which test it belongs to, for reading aloud; empty for none. */
@@ -36,12 +50,12 @@ export class EarthBlank extends LitElement {
 
   protected override render() {
     const { card } = this;
-    const reason = this.draft?.reason ?? null;
-    const id = card.key.replaceAll('.', '-');
-    return html`
-      ${this.bare ? nothing : html`<span class="label">${card.label}</span>`} ${card.choices.length > 0 ? this.choice(id) : this.blank(id, reason !== null)}
-      ${reason === null ? nothing : html`<p class="reason" id="reason-${id}" role="alert">${reason}</p>`}
-    `;
+    const reason = this.draft?.reason ?? (this.draft === null ? (card.trouble ?? null) : null);
+    const id = card.key.replaceAll(/[^a-z0-9-]/gi, '-');
+    // Without a space between them: the blank stands in a sentence.
+    return html`${this.bare ? nothing : html`<span class="label">${card.label}</span>`}${card.choices.length > 0 ? this.choice(id) : card.text.length > longest && this.bare ? this.long(id, reason !== null) : this.blank(id, reason !== null)}${
+      reason === null ? nothing : html`<p class="reason" id="reason-${id}" role="alert">${reason}</p>`
+    }`;
   }
 
   private get spoken(): string {
@@ -56,6 +70,7 @@ export class EarthBlank extends LitElement {
       autocomplete="off"
       spellcheck="false"
       name=${this.card.key}
+      list=${this.suggested ? `known-${id}` : nothing}
       aria-label=${this.spoken}
       aria-invalid=${refused}
       aria-describedby=${refused ? `reason-${id}` : nothing}
@@ -67,7 +82,32 @@ export class EarthBlank extends LitElement {
         this.draft = null;
         this.requestUpdate();
       }}
-    />`;
+    />${this.suggested ? html`<datalist id="known-${id}">${this.card.suggestions?.map((known) => html`<option value=${known}></option>`)}</datalist>` : nothing}`;
+  }
+
+  private get suggested(): boolean {
+    return (this.card.suggestions?.length ?? 0) > 0;
+  }
+
+  /** Words that take more than a line; still one line of the house file, so that Enter writes it. */
+  private long(id: string, refused: boolean): TemplateResult {
+    return html`<textarea
+      class="blank long"
+      rows="2"
+      spellcheck="false"
+      name=${this.card.key}
+      aria-label=${this.spoken}
+      aria-invalid=${refused}
+      aria-describedby=${refused ? `reason-${id}` : nothing}
+      .value=${live(this.draft?.text ?? this.card.text)}
+      @input=${(event: Event) => (this.draft = { text: valueOf(event), asked: false, reason: this.draft?.reason ?? null })}
+      @change=${(event: Event) => this.written(valueOf(event))}
+      @keydown=${(event: KeyboardEvent) => {
+        if (event.key !== 'Enter') return;
+        event.preventDefault();
+        (event.target as HTMLTextAreaElement).blur();
+      }}
+    ></textarea>`;
   }
 
   private choice(id: string): TemplateResult {

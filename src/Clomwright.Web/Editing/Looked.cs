@@ -1,0 +1,42 @@
+using Clomwright.Building;
+using Clomwright.Evidence;
+using Clomwright.Study;
+using Clomwright.Web.Scenes;
+
+namespace Clomwright.Web.Editing;
+
+/// <summary>What can be looked at of one house as it is: each scene is made when somebody first looks, and kept as long as the house stays.</summary>
+/// <param name="study">The study.</param>
+/// <param name="said">What is wrong or odd in the file and in the description, with paths as in the file.</param>
+/// <param name="lines">The lines of findings that say what they said before.</param>
+internal sealed class Looked(HouseStudy study, IReadOnlyList<Diagnostic> said, FindingMemory lines)
+{
+    private Scene? inside;
+    private Scene? outside;
+
+    /// <summary>What is wrong or odd in the file and in the description.</summary>
+    public IReadOnlyList<Diagnostic> Said => said;
+
+    /// <summary>The wall, from the side that is looked at; null when something without a wall is.</summary>
+    public Scene? Wall(Sight sight) => sight switch
+    {
+        Sight.Inside or Sight.Days => inside ??= Scenes.FromStudy.Scene(study, Face.Inside, Phrasebook.English, said, lines),
+        Sight.Outside => outside ??= Scenes.FromStudy.Scene(study, Face.Outside, Phrasebook.English, said, lines),
+        _ => null,
+    };
+
+    /// <summary>The roof.</summary>
+    public RoofScene Roof => field ??= RoofSceneOf.Scene(study, Phrasebook.English, said);
+
+    /// <summary>The earth.</summary>
+    public EarthScene Earth => field ??= EarthSceneOf.Scene(study, Phrasebook.English, said);
+
+    /// <summary>Who works.</summary>
+    public DaysScene Days => field ??= DaysSceneOf.Scene(study, Phrasebook.English);
+
+    /// <summary>Warmth, damp and sun.</summary>
+    public ComfortScene Comfort => field ??= ComfortSceneOf.Scene(study, Phrasebook.English);
+
+    /// <summary>The plan and what lies under the wall.</summary>
+    public GroundScene Ground => field ??= GroundSceneOf.Scene(study, Phrasebook.English);
+}

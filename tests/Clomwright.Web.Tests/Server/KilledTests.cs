@@ -1,0 +1,84 @@
+using System.Diagnostics;
+using Clomwright.Building;
+using Clomwright.Evidence;
+using Clomwright.Files;
+using Clomwright.Testing;
+using Clomwright.Web.Editing;
+using Microsoft.AspNetCore.SignalR.Client;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace Clomwright.Web.Tests.Server;
+
+/// <summary>The program is killed while a house is changed. Rank property: the house file is whole and as it was saved, and of the changes none older than a second is gone.</summary>
+public sealed class KilledTests(ITestOutputHelper output)
+{
+    private static readonly TimeSpan MayBeGone = TimeSpan.FromSeconds(1);
+
+    [Fact]
+    public async Task AProgramThatIsKilled_LosesAtMostTheLastSecond_AndBreaksNoFile()
+    {
+        using var folder = new HouseFolderCopy();
+        var random = new Random((int)Counts.Seed);
+        var before = await File.ReadAllBytesAsync(folder.HouseFile);
+        for (var round = 0; round < Counts.Of(2, 10); round++)
+        {
+            var made = await ChangeUntilKilled(folder.Path, TimeSpan.FromMilliseconds(1400 + random.Next(600)));
+            Assert.Equal(before, await File.ReadAllBytesAsync(folder.HouseFile));
+            Assert.All(HouseFolder.Open(folder.Path).Folder!.List(), name => Assert.NotNull(HouseFolder.Open(folder.Path).Folder!.Read(name).Reading.House));
+
+            var killed = made.Killed;
+            var least = made.Changes.Last(change => change.At < killed - MayBeGone).Sill;
+            var kept = await Kept(folder);
+            Assert.InRange(kept.Sill.Nanometres, least.Nanometres, made.Changes[^1].Sill.Nanometres);
+            Assert.True(kept.CanUndo);
+            output.WriteLine($"Round {round}: {made.Changes.Count} changes, the last {(killed - made.Changes[^1].At).TotalMilliseconds:0} ms before the kill; kept up to {kept.Sill}, at least {least} had to be.");
+        }
+    }
+
+    /// <summary>A workbench of this process finds what the killed one kept; then the change is taken back, so that the next round begins as this one did.</summary>
+    private static async Task<(Length Sill, bool CanUndo)> Kept(HouseFolderCopy folder)
+    {
+        await using var workbench = await folder.Start();
+        await using var hub = Hub(workbench.Address);
+        await hub.StartAsync();
+        var state = (await hub.InvokeAsync<HouseAnswer>("Open", HouseFolderCopy.Key, Sight.Inside)).State!;
+        Assert.True(LengthText.TryParse(state.Scene!.Openings.Single(o => o.Name == "tub-window").Fields.Sill, out var sill, out _));
+        await hub.InvokeAsync<HouseAnswer>("Undo", HouseFolderCopy.Key, Sight.Inside);
+        return (sill, state.CanUndo);
+    }
+
+    private static async Task<(List<(DateTime At, Length Sill)> Changes, DateTime Killed)> ChangeUntilKilled(string folder, TimeSpan after)
+    {
+        var start = new ProcessStartInfo("dotnet") { RedirectStandardOutput = true };
+        foreach (var argument in (string[])[Path.Combine(AppContext.BaseDirectory, "clom.dll"), "open", folder, "--port", "0", "--no-browser"])
+        {
+            start.ArgumentList.Add(argument);
+        }
+
+        using var process = Process.Start(start)!;
+        var said = (await process.StandardOutput.ReadLineAsync())!;
+        var address = new Uri(said[said.IndexOf("http", StringComparison.Ordinal)..]);
+        await using var hub = Hub(address);
+        await hub.StartAsync();
+        await hub.InvokeAsync<HouseAnswer>("Open", HouseFolderCopy.Key, Sight.Inside);
+        var changes = new List<(DateTime, Length)>();
+        var clock = Stopwatch.StartNew();
+        for (var inches = 30; clock.Elapsed < after || changes.Count < 3; inches++)
+        {
+            // A sixteenth up each time, so that the later change has the higher sill.
+            var sill = new Length(Length.PerInch * 30 + Length.PerInch / 16 * inches);
+            await hub.InvokeAsync<HouseAnswer>("Change", HouseFolderCopy.Key, $"write-{inches}", new { kind = "write", opening = "tub-window", field = "sill", text = LengthText.Written(sill, UnitSystem.Imperial) }, Sight.Earth);
+            changes.Add((DateTime.UtcNow, sill));
+        }
+
+        process.Kill(entireProcessTree: true);
+        var killed = DateTime.UtcNow;
+        await process.WaitForExitAsync();
+        return (changes, killed);
+    }
+
+    private static HubConnection Hub(Uri address) => new HubConnectionBuilder()
+        .WithUrl(new Uri(address, "/hub"), http => http.Headers["Origin"] = address.GetLeftPart(UriPartial.Authority))
+        .AddJsonProtocol(json => WebJson.Apply(json.PayloadSerializerOptions))
+        .Build();
+}

@@ -26,6 +26,7 @@ public static class HouseDiagnostics
         var checks = new Checks();
         NameChecks.Of(house, checks);
         SiteChecks.Of(house, checks);
+        PlotChecks.Of(house.Site.Plot, checks);
         PlanChecks.Of(house.Plan, checks);
         WallChecks.Of(house, checks);
         OpeningChecks.Of(house, checks);

@@ -36,6 +36,11 @@ public enum OpeningShape
 /// <param name="Outside">Toward the outside face.</param>
 public readonly record struct Splay(Angle Inside, Angle Outside);
 
+/// <summary>What is left clear of a door or window that stands fully open: a door between the face of its leaf, open square, and the stop; a window between sash and frame.</summary>
+/// <param name="Width">Clear width.</param>
+/// <param name="Height">Clear height.</param>
+public sealed record ClearOpening(Length Width, Length Height);
+
 /// <summary>A hole through the wall: a right prism along the outward normal at its station, of the rough size, plus splays.</summary>
 public sealed record Opening
 {
@@ -80,4 +85,7 @@ public sealed record Opening
 
     /// <summary>The leaf of a door; null where it is not described.</summary>
     public DoorLeaf? Leaf { get; init; }
+
+    /// <summary>What is clear when it stands fully open, by its maker or by a tape; null where nobody has said.</summary>
+    public ClearOpening? Clear { get; init; }
 }

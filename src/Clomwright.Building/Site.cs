@@ -73,6 +73,9 @@ public sealed record Site
 
     /// <summary>Whom to call and how to be found; null where nobody wrote it down.</summary>
     public Emergency? Emergency { get; init; }
+
+    /// <summary>Boundaries and what else lies on the plot; null where nobody has measured it.</summary>
+    public Plot? Plot { get; init; }
 }
 
 /// <summary>The mean of one month, as a weather service prints it.</summary>

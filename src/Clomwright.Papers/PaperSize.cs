@@ -53,6 +53,9 @@ internal static class PaperSizes
         _ => (431.8, 279.4),
     }) with { Sealed = true };
 
+    /// <summary>For wide lists and calculations of the office set, lying: a sheet that an office printer takes.</summary>
+    public static Format OfficeList(this PaperSize paper) => (paper is PaperSize.A4 or PaperSize.A3 ? (Format)(420, 297) : (431.8, 279.4)) with { Sealed = true };
+
     /// <summary>For cards and lists.</summary>
     public static Format Portrait(this PaperSize paper) =>
         paper is PaperSize.A4 or PaperSize.A3 ? (210, 297) : (215.9, 279.4);

@@ -6,7 +6,7 @@ namespace Clomwright.Rules;
 /// <summary>Every clause of every body of rules, read once from <c>data/rules</c>. Only it knows clauses; rules know houses.</summary>
 internal static class ClauseRegister
 {
-    private static readonly string[] Files = ["ground", "engineering", "wall-model", "common-practice", "irc-cob@2021", "irc-cob@2024"];
+    private static readonly string[] Files = ["ground", "engineering", "wall-model", "common-practice", "irc-cob@2021", "irc-cob@2024", "irc-dwelling@2021"];
 
     /// <summary>The bodies of rules in the order in which they are printed.</summary>
     public static Sequence<BodyOfRules> Bodies { get; } = Read();
@@ -17,6 +17,7 @@ internal static class ClauseRegister
         _ when Engineering.Reads(clause) => (house, limit) => Engineering.Of(clause, house, demands, limit),
         "irc-cob" when IrcCob.TestMethods.ContainsKey(clause.Rule.Key) => (house, limit) => IrcCob.OfTests(clause.Rule.Key, house.House.Mix, mix, limit),
         "irc-cob" => IrcCob.Methods[clause.Rule.Key],
+        Dwelling.Body => Dwelling.Methods[clause.Rule.Key],
         _ => CommonPractice.Methods[clause.Rule.Key],
     };
 

@@ -21,6 +21,7 @@ public sealed class NothingTouchesTests
     [InlineData(PaperSize.A3, UnitSystem.Metric)]
     [InlineData(PaperSize.Letter, UnitSystem.Metric)]
     [InlineData(PaperSize.Tabloid, UnitSystem.Imperial)]
+    [InlineData(PaperSize.ArchD, UnitSystem.Imperial)]
     public void TheCompleteHouse_OnEveryPaper_KeepsTextApartAndInside(PaperSize paper, UnitSystem units) =>
         Assert.Empty(Faults(Book.Of(Papers.Set(Houses.HeronPoint, paper, units))));
 

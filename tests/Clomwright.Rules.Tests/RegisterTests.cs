@@ -37,6 +37,8 @@ public partial class RegisterTests
         Assert.Equal(Computed("common-practice"), CommonPractice.Methods.Keys.Concat(Engineering.MeasuredByOthers).Order(StringComparer.Ordinal));
         Assert.Equal(Computed("irc-cob"), IrcCob.Methods.Keys.Concat(IrcCob.TestMethods.Keys).Order(StringComparer.Ordinal));
 
+        Assert.Equal(Computed(Dwelling.Body), Dwelling.Methods.Keys.Order(StringComparer.Ordinal));
+
         static IEnumerable<string> Computed(string body) => RuleBook.Clauses
             .Where(c => c.Clause.Body == body && c.Clause.Status == ClauseStatus.Computed)
             .Select(c => c.Rule.Key).Distinct().Order(StringComparer.Ordinal);

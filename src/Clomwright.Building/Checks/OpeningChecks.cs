@@ -32,6 +32,11 @@ internal static class OpeningChecks
             Framed($"{path}.frame", frame, opening, sized, checks);
         }
 
+        if (opening.Clear is { } clear)
+        {
+            Cleared($"{path}.clear", clear, opening, sized, checks);
+        }
+
         if (opening.Header is { } header)
         {
             Under($"{path}.header", header, house, checks);
@@ -84,6 +89,19 @@ internal static class OpeningChecks
         if (openingSized && height && gap && frame.Height + (frame.Gap ?? Length.Zero) is var needed && needed > opening.Height)
         {
             checks.Error($"{path}.height", "building.frame-height", ("frame", new Argument.Exact(needed)), ("opening", new Argument.Exact(opening.Height)));
+        }
+    }
+
+    private static void Cleared(string path, ClearOpening clear, Opening opening, bool openingSized, Checks checks)
+    {
+        if (checks.Size($"{path}.width", clear.Width, Limits.Plan) && openingSized && clear.Width > opening.Width)
+        {
+            checks.Error($"{path}.width", "building.clear-width", ("clear", new Argument.Exact(clear.Width)), ("opening", new Argument.Exact(opening.Width)));
+        }
+
+        if (checks.Size($"{path}.height", clear.Height, Limits.Height) && openingSized && clear.Height > opening.Height)
+        {
+            checks.Error($"{path}.height", "building.clear-height", ("clear", new Argument.Exact(clear.Height)), ("opening", new Argument.Exact(opening.Height)));
         }
     }
 

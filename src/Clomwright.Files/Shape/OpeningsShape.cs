@@ -31,11 +31,12 @@ internal static class OpeningsShape
         var header = Keys<Opening>.MaybeThing("header", MakeHeader(), o => o.Header);
         var escape = Keys<Opening>.Or("escape", Truth, o => o.Escape, false);
         var leaf = Keys<Opening>.MaybeThing("leaf", MakeLeaf(), o => o.Leaf);
-        return new Thing<Opening>("opening", [name, kind, bearing, station, width, height, sill, shape, rise, splay, frame, glazing, header, escape, leaf],
+        var clear = Keys<Opening>.MaybeThing("clear", MakeClear(), o => o.Clear, leavesOut: true);
+        return new Thing<Opening>("opening", [name, kind, bearing, station, width, height, sill, shape, rise, splay, frame, glazing, header, escape, leaf, clear],
             v => new Opening
             {
                 Name = v.Of(name), Kind = v.Of(kind), Along = new Along(v.Of(bearing), v.Of(station)), Width = v.Of(width), Height = v.Of(height), Sill = v.Of(sill),
-                Shape = v.Of(shape), Rise = v.Of(rise), Splay = v.Of(splay), Frame = v.Of(frame), Glazing = v.Of(glazing), Header = v.Of(header), Escape = v.Of(escape), Leaf = v.Of(leaf),
+                Shape = v.Of(shape), Rise = v.Of(rise), Splay = v.Of(splay), Frame = v.Of(frame), Glazing = v.Of(glazing), Header = v.Of(header), Escape = v.Of(escape), Leaf = v.Of(leaf), Clear = v.Of(clear),
             },
             (bearing, station));
     }
@@ -46,6 +47,13 @@ internal static class OpeningsShape
         var bottom = Keys<DoorLeaf>.Needed("bottom", Lengths, l => l.Bottom);
         var step = Keys<DoorLeaf>.Maybe("step", Lengths, l => l.Step);
         return new Thing<DoorLeaf>("door-leaf", [swing, bottom, step], v => new DoorLeaf(v.Of(swing), v.Of(bottom)) { Step = v.Of(step) });
+    }
+
+    private static Thing<ClearOpening> MakeClear()
+    {
+        var width = Keys<ClearOpening>.Needed("width", Lengths, c => c.Width);
+        var height = Keys<ClearOpening>.Needed("height", Lengths, c => c.Height);
+        return new Thing<ClearOpening>("clear-opening", [width, height], v => new ClearOpening(v.Of(width), v.Of(height)));
     }
 
     private static Thing<Splay> MakeSplay()

@@ -40,15 +40,16 @@ internal static class SiteShape
         var freezing = Keys<Site>.MaybeThing("freezing", MakeFreezing(), s => s.Freezing, leavesOut: true);
         var groundFall = Keys<Site>.Maybe("groundFall", Slopes, s => s.GroundFall, leavesOut: true);
         var emergency = Keys<Site>.MaybeThing("emergency", CareShape.Emergency, s => s.Emergency, leavesOut: true);
+        var plot = Keys<Site>.MaybeThing("plot", PlotShape.Plot, s => s.Plot, leavesOut: true);
         return new Thing<Site>(
             "site",
-            [latitude, longitude, elevation, climate, months, forecast, horizon, grade, loads, groundSnow, windSpeed, exposure, sds, sd1, s1, siteClass, risk, frost, bearing, soil, freezing, groundFall, emergency],
+            [latitude, longitude, elevation, climate, months, forecast, horizon, grade, loads, groundSnow, windSpeed, exposure, sds, sd1, s1, siteClass, risk, frost, bearing, soil, freezing, groundFall, emergency, plot],
             v => new Site
             {
                 Latitude = v.Of(latitude), Longitude = v.Of(longitude), Elevation = v.Of(elevation), Climate = v.Of(climate), Months = v.Of(months), Forecast = v.Of(forecast), Horizon = v.Of(horizon), Grade = v.Of(grade),
                 Loads = v.Of(loads), GroundSnow = v.Of(groundSnow), WindSpeed = v.Of(windSpeed), Exposure = v.Of(exposure), SeismicSds = v.Of(sds),
                 SeismicSd1 = v.Of(sd1), SeismicS1 = v.Of(s1), SiteClass = v.Of(siteClass), RiskCategory = v.Of(risk), FrostDepth = v.Of(frost),
-                SoilBearing = v.Of(bearing), Soil = v.Of(soil), Freezing = v.Of(freezing), GroundFall = v.Of(groundFall), Emergency = v.Of(emergency),
+                SoilBearing = v.Of(bearing), Soil = v.Of(soil), Freezing = v.Of(freezing), GroundFall = v.Of(groundFall), Emergency = v.Of(emergency), Plot = v.Of(plot),
             });
     }
 

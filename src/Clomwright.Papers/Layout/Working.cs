@@ -9,9 +9,9 @@ internal sealed record WorkingSymbol(Piece Letter, string What, string Value, st
 /// <summary>One worked step: what is computed and its value on a line, the equation under it, then every symbol of it.</summary>
 internal sealed record Working(string What, string Value, Piece Equation, string Source, IReadOnlyList<WorkingSymbol> Symbols) : Block
 {
-    private const double Indent = 5;
-    private const double Gap = 3;
-    private const double ValueWidth = 30;
+    private const double Indent = 3;
+    private const double Gap = 2.2;
+    private const double ValueWidth = 18;
 
     public override double Height(double width) =>
         Heads(width).Count * Styles.BodyStrong.Leading + 0.8 + EquationHeight(width) + 0.8
@@ -34,16 +34,16 @@ internal sealed record Working(string What, string Value, Piece Equation, string
 
     private void Line(Board board, WorkingSymbol symbol, double x, double y, double width)
     {
-        var baseline = y + Styles.Body.Ascent();
+        var baseline = y + Math.Max(Styles.Small.Ascent(), symbol.Letter.Up);
         symbol.Letter.Draw(board, x + Indent, baseline);
-        board.Lines(WhatLines(symbol, width), x + Indent + LetterWidth + Gap, y, Styles.Body);
-        board.Say(symbol.Value, ValueRight(width) + x, baseline, Styles.Body, Anchor.End);
-        board.Lines(FromLines(symbol, width), x + ValueRight(width) + Gap, y + Styles.Body.Ascent() - Styles.Small.Ascent(), Styles.Small);
+        board.Lines(WhatLines(symbol, width), x + Indent + LetterWidth + Gap, baseline - Styles.Small.Ascent(), Styles.Small);
+        board.Say(symbol.Value, ValueRight(width) + x, baseline, Styles.Small, Anchor.End);
+        board.Lines(FromLines(symbol, width), x + ValueRight(width) + Gap, baseline - Styles.Small.Ascent(), Styles.Small);
     }
 
     private double LetterWidth => Symbols.Max(s => s.Letter.Width);
 
-    private double ValueRight(double width) => Indent + LetterWidth + Gap + WhatWidth(width) + Gap + Math.Max(ValueWidth, Symbols.Max(s => Styles.Body.WidthOf(s.Value)));
+    private double ValueRight(double width) => Indent + LetterWidth + Gap + WhatWidth(width) + Gap + Math.Max(ValueWidth, Symbols.Max(s => Styles.Small.WidthOf(s.Value)));
 
     private double WhatWidth(double width) => 0.4 * (width - Indent - LetterWidth);
 
@@ -63,11 +63,11 @@ internal sealed record Working(string What, string Value, Piece Equation, string
 
     private IReadOnlyList<string> Heads(double width) => Wrapping.Lines(What, Styles.BodyStrong, width - Styles.BodyStrong.WidthOf(Value) - 6);
 
-    private IReadOnlyList<string> WhatLines(WorkingSymbol symbol, double width) => Wrapping.Lines(symbol.What, Styles.Body, WhatWidth(width));
+    private IReadOnlyList<string> WhatLines(WorkingSymbol symbol, double width) => Wrapping.Lines(symbol.What, Styles.Small, WhatWidth(width));
 
     private IReadOnlyList<string> FromLines(WorkingSymbol symbol, double width) => symbol.From.Length == 0 ? [] : Wrapping.Lines(symbol.From, Styles.Small, FromWidth(width));
 
     private double RowHeight(WorkingSymbol symbol, double width) => Math.Max(
-        Math.Max(WhatLines(symbol, width).Count * Styles.Body.Leading, symbol.Letter.Height + 0.2),
-        FromLines(symbol, width).Count * Styles.Small.Leading + 0.3) + 0.15;
+        Math.Max(WhatLines(symbol, width).Count * Styles.Small.Leading, symbol.Letter.Height + 0.2),
+        FromLines(symbol, width).Count * Styles.Small.Leading + 0.3) + 0.1;
 }

@@ -8,6 +8,9 @@ namespace Clomwright.Papers.Sheets;
 /// <remarks>A calculation made alike for many places is printed in full for the first and as a row of results for the others.</remarks>
 internal static class CalculationSheet
 {
+    /// <summary>Beside each other on a lying sheet.</summary>
+    private const int Columns = 3;
+
     public static IEnumerable<Draft> Of(Scene scene)
     {
         var say = scene.Say;
@@ -22,7 +25,7 @@ internal static class CalculationSheet
             blocks.AddRange(Told(say, [.. alike]));
         }
 
-        return Draft.Flow(new SheetHead("calculations", say.Say("calculations.title")), scene.Portrait, blocks, say);
+        return Draft.FlowAcross(Columns, new SheetHead("calculations", say.Say("calculations.title")), scene.Set.Options.Paper.OfficeList(), blocks, say);
     }
 
     /// <summary>Same steps, same equations.</summary>
@@ -33,11 +36,11 @@ internal static class CalculationSheet
     private static IEnumerable<Block> Told(Wording say, IReadOnlyList<Calculation> alike)
     {
         var first = alike[0];
-        yield return new Heading(Named(say, first)) { Above = 5 };
+        yield return new Heading(Named(say, first)) { Above = 4 };
         var known = new HashSet<string>();
         foreach (var step in first.Steps)
         {
-            yield return Worked(say, step, known);
+            yield return Worked(say, step, known) with { Above = 2 };
             known.Add(step.Result.Name);
         }
 
@@ -53,7 +56,7 @@ internal static class CalculationSheet
         say.One(step.Result.Value),
         Formula.Equation(step.Result.Name, Equation.Parse(step.Equation).Term, Styles.Body),
         say.Say(step.Source),
-        [.. step.Symbols.Select(s => new WorkingSymbol(Formula.Symbol(s.Name, Styles.Body), say.Say(s.What), say.One(s.Value), From(say, s, known)))]);
+        [.. step.Symbols.Select(s => new WorkingSymbol(Formula.Symbol(s.Name, Styles.Small), say.Say(s.What), say.One(s.Value), From(say, s, known)))]);
 
     private static string From(Wording say, Symbol symbol, HashSet<string> known) =>
         known.Contains(symbol.Name) ? say.Say("calculations.above") : Wording.Dotted(say.Say(symbol.Tag), symbol.Source is { } source ? say.Say(source) : "");
@@ -66,6 +69,6 @@ internal static class CalculationSheet
         var from = Math.Max(0, first.Steps.Count - Most);
         return new Table(
             [new(say.Say("calculations.place")) { Grows = 1 }, .. first.Steps.Skip(from).Select(s => new Column(say.Say(s.Result.What), Drawing.Anchor.End))],
-            [.. others.Select(c => new Row([new Cell(alike ? c.Place! : Named(say, c)), .. c.Steps.Skip(from).Select(s => new Cell(say.One(s.Result.Value)))]))]) { Above = 1.5 };
+            [.. others.Select(c => new Row([new Cell(alike ? c.Place! : Named(say, c)), .. c.Steps.Skip(from).Select(s => new Cell(say.One(s.Result.Value)))]))]) { Above = 1, Pad = 0.3, Lettering = Styles.Small };
     }
 }

@@ -22,16 +22,24 @@ internal sealed record Draft(SheetHead Head, Format Paper, IReadOnlyList<Block> 
             columns = closer.Count < columns.Count ? closer : columns;
         }
 
-        return columns.Select((column, i) => new Draft(
-            i + first == 1 ? head : head with
-            {
-                Key = FormattableString.Invariant($"{head.Key}-{i + first}"),
-                GoesOn = true,
-                Title = say.Say("frame.continued", ("title", head.Title), ("n", i + first)),
-            },
-            paper,
-            column));
+        return columns.Select((column, i) => new Draft(Numbered(head, i + first, say), paper, column));
     }
+
+    /// <summary>The same in columns beside each other, for long lists of short lines.</summary>
+    public static IEnumerable<Draft> FlowAcross(int across, SheetHead head, Format paper, IReadOnlyList<Block> blocks, Wording say)
+    {
+        var content = SheetFrame.Content(paper);
+        var width = (content.Width - (across - 1) * Across.Gutter) / across;
+        var columns = Layout.Flow.Columns([.. blocks.Select(b => b.At(width))], width, content.Height);
+        return columns.Chunk(across).Select((beside, i) => new Draft(Numbered(head, i + 1, say), paper, [new Across([.. beside.Select(c => new Stack(c))], across)]));
+    }
+
+    private static SheetHead Numbered(SheetHead head, int n, Wording say) => n == 1 ? head : head with
+    {
+        Key = FormattableString.Invariant($"{head.Key}-{n}"),
+        GoesOn = true,
+        Title = say.Say("frame.continued", ("title", head.Title), ("n", n)),
+    };
 
     private static IReadOnlyList<IReadOnlyList<Block>> Closer(double gap, IReadOnlyList<Block> blocks, PaperBox content) =>
         Layout.Flow.Columns([.. blocks.Select(b => b with { Above = b.Above * gap })], content.Width, content.Height);

@@ -25,8 +25,19 @@ internal static class OfficeSet
 
     private static (string Series, Draft Draft)[] Drafts(Scene scene) =>
     [
+        .. In("G-0", CriteriaSheet.Of(scene)),
+        .. In("G-0", RuleTableSheet.Of(scene)),
+        .. In("G-0", StatementSheet.Of(scene)),
         .. In("G-1", WarmthSheet.Of(scene)),
         .. In("G-1", EnergySheet.Of(scene)),
+        .. In("A-1", OfficePlans.Site(scene)),
+        .. In("A-1", OfficePlans.Floor(scene)),
+        .. In("A-2", ElevationSheet.Of(scene)),
+        .. In("A-3", CrossSectionSheet.Of(scene)),
+        .. In("S-1", OfficePlans.Foundation(scene)),
+        .. In("S-1", OfficePlans.Framing(scene)),
+        .. In("S-5", DetailSheet.Of(scene)),
+        .. In("S-8", NoteSheet.Of(scene)),
         .. In("S-8", WallByHandSheet.Of(scene)),
         .. In("S-8", WallStressSheet.Of(scene)),
         .. In("S-8", WallNoteSheet.Of(scene)),

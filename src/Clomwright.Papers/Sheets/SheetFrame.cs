@@ -176,7 +176,8 @@ internal static class SheetFrame
     private static void Licence(Board board, PaperBox room, Wording say)
     {
         var words = Wrapping.Lines(say.Say("frame.seal"), Styles.Small, room.Width);
-        var top = board.Lines(words, room.Left, room.Top, Styles.Small);
+        var top = room.Top;
+        board.Tell(Telling.Paragraph, () => top = board.Lines(words, room.Left, room.Top, Styles.Small));
         const int Across = 2;
         const double Gap = 6;
         string[] asked = ["frame.licence-name", "frame.licence-number", "frame.licence-signature", "frame.licence-date"];
@@ -185,7 +186,7 @@ internal static class SheetFrame
         {
             var (x, y) = (room.Left + i % Across * (each + Gap), top + (i / Across + 1) * step - Styles.Small.Leading);
             board.Line(x, y, x + each, y, Weight.Thin, Dash.Dotted);
-            board.Say(say.Say(asked[i]), x, y + 0.4 + Styles.Small.Ascent(), Styles.Small);
+            board.Tell(Telling.Paragraph, () => board.Say(say.Say(asked[i]), x, y + 0.4 + Styles.Small.Ascent(), Styles.Small));
         }
     }
 

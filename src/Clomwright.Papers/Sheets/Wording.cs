@@ -51,6 +51,9 @@ internal sealed class Wording(UnitSystem first, Phrasebook book)
     /// <summary>One number of days.</summary>
     public string Day(double days) => Book.Marked(Forecasts.Day(days));
 
+    /// <summary>A length in both systems.</summary>
+    public string Both(Length length) => Book.Marked(LengthText.Both(length, First));
+
     /// <summary>The one tag of a printed number.</summary>
     public string Say(Tag tag) => Say(Names.Of(tag));
 

@@ -7,7 +7,7 @@ namespace Clomwright.Rules.Tests.AtTheLimit;
 /// <remarks>Rank: analytic. Written lengths meet their limit to the last bit; computed ones are compared in whole nanometres and meet it to the last of these.</remarks>
 public class AtTheLimitTests
 {
-    internal static IReadOnlyList<LimitCase> Cases { get; } = [.. EngineeringCases.All, .. CommonPracticeCases.All, .. IrcCobCases.All];
+    internal static IReadOnlyList<LimitCase> Cases { get; } = [.. EngineeringCases.All, .. CommonPracticeCases.All, .. IrcCobCases.All, .. DwellingCases.All];
 
     public static TheoryData<int, string> Numbered()
     {

@@ -1,0 +1,44 @@
+using Clomwright.Geometry;
+using Clomwright.Papers.Drawing;
+using Clomwright.Papers.Layout;
+using Clomwright.Papers.Views;
+
+namespace Clomwright.Papers.Sheets;
+
+/// <summary>Two sections through the middle of the house: along its plan and across it.</summary>
+internal static class CrossSectionSheet
+{
+    private static readonly (string Key, double Turn)[] Cuts = [("along", Math.PI / 2), ("across", Math.PI)];
+
+    public static IEnumerable<Draft> Of(Scene scene)
+    {
+        var say = scene.Say;
+        var paper = scene.Set.Options.Paper.Office();
+        var content = SheetFrame.Content(paper);
+        var roof = RoofShell.Of(scene.Geometry, scene.Set.Roof);
+        var cuts = Cuts.Select(c => CrossSections.Of(scene.Geometry, scene.House.Plan.Bearing.Radians + c.Turn)).ToArray();
+        var note = new Paragraph(say.Say("cross-section.note") + (roof is null ? " " + say.Say("elevation.no-roof") : ""), Styles.Small) { Above = 2 };
+        var height = content.Height - note.Height(content.Width) - 4;
+        var width = (content.Width - Beside.Gutter) / 2;
+        bool Beside2(DrawingScale s) => cuts.Select((c, i) => One(scene, c, Cuts[i].Key, roof, s)).All(p => p.View.Width <= width && p.View.Height <= height);
+        bool Stacked(DrawingScale s) => cuts.Select((c, i) => One(scene, c, Cuts[i].Key, roof, s)).ToArray() is var two && two.All(p => p.View.Width <= content.Width) && two.Sum(p => p.View.Height) + 6 <= height;
+        var (beside, stacked) = (DrawingScale.Fitting(say.First, Beside2), DrawingScale.Fitting(say.First, Stacked));
+        var scale = beside.Denominator <= stacked.Denominator ? beside : stacked;
+        Picture[] two = [.. cuts.Select((c, i) => One(scene, c, Cuts[i].Key, roof, scale))];
+        Block[] drawings = beside.Denominator <= stacked.Denominator ? [new Beside(new Stack([two[0]]), new Stack([two[1]]))] : [two[0], two[1] with { Above = 5 }];
+        return Draft.Flow(new SheetHead("sections", say.Say("cross-section.title"), Clock.Drawing, say.Say(scale.Label)), paper, [.. drawings, note], say);
+    }
+
+    private static Picture One(Scene scene, CrossSection cut, string key, RoofShell? roof, DrawingScale scale)
+    {
+        var say = scene.Say;
+        var board = new Board();
+        var levels = new CrossSectionDrawing(scene.Geometry, cut, roof, scale.PaperPerMetre).Draw(board, "section-" + key);
+        var box = board.Marks.Bounds();
+        Levels.Beside(board, levels.Select(l => (l.Height, say.Say("level." + l.Key))), scale.PaperPerMetre, box.Right, say);
+        var foot = board.Marks.Bounds().Bottom + 3;
+        board.Say(say.Say("cross-section." + key), box.Left, foot + Styles.Heading.Ascent(), Styles.Heading);
+        Levels.Bar(board, box.Left + Styles.Heading.WidthOf(say.Say("cross-section." + key)) + 8, foot + 0.6, scale.PaperPerMetre, say);
+        return new Picture(board.Marks, board.Marks.Bounds().Inset(-1));
+    }
+}

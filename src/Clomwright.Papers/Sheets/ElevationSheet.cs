@@ -1,0 +1,47 @@
+using Clomwright.Geometry;
+using Clomwright.Papers.Drawing;
+using Clomwright.Papers.Layout;
+using Clomwright.Papers.Views;
+
+namespace Clomwright.Papers.Sheets;
+
+/// <summary>The four elevations: true projections of the curved wall, what is hidden left out.</summary>
+internal static class ElevationSheet
+{
+    private static readonly (string Key, double Bearing)[] Sides = [("north", 0), ("east", Math.PI / 2), ("south", Math.PI), ("west", 3 * Math.PI / 2)];
+
+    public static IEnumerable<Draft> Of(Scene scene)
+    {
+        var say = scene.Say;
+        var paper = scene.Set.Options.Paper.Office();
+        var content = SheetFrame.Content(paper);
+        var roof = RoofShell.Of(scene.Geometry, scene.Set.Roof);
+        var seen = Sides.Select(s => Elevations.Of(scene.Geometry, s.Bearing)).ToArray();
+        var note = new Paragraph(Note(scene, roof), Styles.Small) { Above = 2 };
+        var (width, height) = ((content.Width - Beside.Gutter) / 2, (content.Height - note.Height(content.Width) - 8) / 2);
+        var scale = DrawingScale.Fitting(say.First, s => seen.Select((e, i) => One(scene, e, Sides[i].Key, roof, s)).All(p => p.View.Width <= width && p.View.Height <= height));
+        Stack[] four = [.. seen.Select((e, i) => new Stack([One(scene, e, Sides[i].Key, roof, scale)]))];
+        var head = new SheetHead("elevations", say.Say("elevation.title"), Clock.Drawing, say.Say(scale.Label));
+        return Draft.Flow(head, paper, [new Beside(four[2], four[1]), new Beside(four[0], four[3]) { Above = 5 }, note], say);
+    }
+
+    private static string Note(Scene scene, RoofShell? roof) => string.Join(" ", new[]
+    {
+        scene.Say.Say("elevation.note"),
+        roof is null ? scene.Say.Say("elevation.no-roof") : "",
+        scene.House.Site.Grade is null ? scene.Say.Say("elevation.no-grade") : "",
+    }.Where(w => w.Length > 0));
+
+    private static Picture One(Scene scene, Elevation seen, string key, RoofShell? roof, DrawingScale scale)
+    {
+        var say = scene.Say;
+        var board = new Board();
+        var levels = new ElevationDrawing(scene.Geometry, seen, roof, scale.PaperPerMetre).Draw(board, "elevation-" + key, scene.Letter);
+        var box = board.Marks.Bounds();
+        Levels.Beside(board, levels.Select(l => (l.Height, say.Say("level." + l.Key))), scale.PaperPerMetre, box.Right, say);
+        var foot = board.Marks.Bounds().Bottom + 3;
+        board.Say(say.Say("elevation." + key), box.Left, foot + Styles.Heading.Ascent(), Styles.Heading);
+        Levels.Bar(board, box.Left + Styles.Heading.WidthOf(say.Say("elevation." + key)) + 8, foot + 0.6, scale.PaperPerMetre, say);
+        return new Picture(board.Marks, board.Marks.Bounds().Inset(-1));
+    }
+}

@@ -1,0 +1,89 @@
+using Clomwright.Evidence;
+using Clomwright.Papers.Drawing;
+using Clomwright.Papers.Layout;
+
+namespace Clomwright.Papers.Sheets;
+
+/// <summary>The calculation note. Its first page names everything that falls short and everything that is not checked; then what it leans on.</summary>
+internal static class NoteSheet
+{
+    public static IEnumerable<Draft> Of(Scene scene)
+    {
+        var say = scene.Say;
+        var findings = scene.Set.Findings;
+        Fact Total(string key, Func<Finding, bool> counts) => new(say.Say(key), say.One(Amount.Count(findings.Count(counts))));
+        List<Block> blocks =
+        [
+            new Facts(
+            [
+                Total("findings.met", f => f.Verdict is Verdict.Met), Total("findings.short", f => f.Verdict is Verdict.FallsShort),
+                Total("findings.not-checked", f => f.Verdict is Verdict.NotChecked), Total("findings.judgement", f => f.Verdict is Verdict.NeedsJudgement),
+            ], Styles.Heading),
+            new Paragraph(say.Say("office-note.first"), Styles.Small) { Above = 1.5 },
+            .. Open(scene, "findings.heading-short", [.. findings.Where(f => f.Verdict is Verdict.FallsShort)]),
+            .. Open(scene, "findings.heading-not-checked", [.. findings.Where(f => f.Verdict is Verdict.NotChecked)]),
+            new Heading(say.Say("office-note.basis")) { Above = 5 },
+            Basis(scene),
+            .. Diagnostics(scene),
+            .. Assumptions(scene),
+        ];
+        return Draft.Flow(new SheetHead("note", say.Say("office-note.title")), scene.Portrait, blocks, say);
+    }
+
+    /// <summary>One line for each rule, in two columns: its name, and of what.</summary>
+    private static IEnumerable<Block> Open(Scene scene, string heading, IReadOnlyList<Finding> findings)
+    {
+        var say = scene.Say;
+        yield return new Heading(say.Say(heading, ("n", findings.Count))) { Above = 3 };
+        if (findings.Count == 0)
+        {
+            yield break;
+        }
+
+        var width = (SheetFrame.Content(scene.Portrait).Width - Beside.Gutter) / 2;
+        string[] lines = [.. findings.GroupBy(f => (f.Clause.Adopted, f.Rule.Key)).Select(g => Line(say, [.. g], width))];
+        var half = (lines.Length + 1) / 2;
+        Stack Part(IEnumerable<string> part) => new([.. part.Select(l => new Paragraph(l, Styles.Small) { Above = 0 })]);
+        yield return new Beside(Part(lines.Take(half)), Part(lines.Skip(half))) { Above = 1 };
+    }
+
+    private static string Line(Wording say, IReadOnlyList<Finding> alike, double width)
+    {
+        var title = say.Say(alike[0].Rule.Title);
+        var subjects = string.Join(", ", alike.Select(f => f.Subject).Distinct());
+        var places = alike.Count == 1 ? subjects : $"{alike.Count}: {subjects}";
+        return Wrapping.Shortened($"– {title} ({Wording.Dotted(alike[0].Clause.Adopted, alike[0].Clause.Number)}): {places}", Styles.Small, width);
+    }
+
+    /// <summary>What was reckoned and how, each with the sheets it stands on.</summary>
+    private static Table Basis(Scene scene)
+    {
+        var say = scene.Say;
+        string[] parts = ["loads", "roof", "top", "hand", "model", "foundation", "strength"];
+        return new Table([new(say.Say("office-note.part")), new(say.Say("office-note.how")) { Grows = 1 }],
+            [.. parts.Select(p => new Row(new Cell(say.Say("office-note.part-" + p)) { Lettering = Styles.BodyStrong }, new Cell(say.Say("office-note.how-" + p))))]) { Above = 1.5, Pad = 0.5 };
+    }
+
+    private static IEnumerable<Block> Diagnostics(Scene scene)
+    {
+        if (scene.Set.Diagnostics.Count > 0)
+        {
+            yield return new Heading(scene.Say.Say("findings.diagnostics")) { Above = 4 };
+            yield return new Table(
+                [new(scene.Say.Say("findings.place")), new(scene.Say.Say("findings.wrong")) { Grows = 1 }],
+                [.. scene.Set.Diagnostics.Select(d => new Row(new Cell(d.Path) { Lettering = Styles.BodyStrong }, new Cell(scene.Say.Say(d.What))))]) { Above = 1.5 };
+        }
+    }
+
+    private static IEnumerable<Block> Assumptions(Scene scene)
+    {
+        var say = scene.Say;
+        if (scene.Set.Assumptions.Count > 0)
+        {
+            yield return new Heading(say.Say("findings.assumptions")) { Above = 5 };
+            yield return new Table(
+                [new(say.Say("findings.assumed")) { Grows = 1 }, new(say.Say("findings.value"), Anchor.End), new(say.Say("findings.source")) { Grows = 1 }],
+                [.. scene.Set.Assumptions.Select(a => new Row(new Cell(say.Say(a.What)), new Cell(say.Say(a.Value)) { Lettering = Styles.BodyStrong }, OfficeFindings.Source(say, a.Source)))]) { Above = 1.5, Pad = 0.4 };
+        }
+    }
+}

@@ -1,0 +1,48 @@
+using Clomwright.Evidence;
+using Clomwright.Papers.Layout;
+
+namespace Clomwright.Papers.Sheets;
+
+/// <summary>Every clause of every adopted body of rules: what is asked, what is there, the verdict, the source and how sure we are of it.</summary>
+internal static class RuleTableSheet
+{
+    /// <summary>Longer lists of numbers stand under the rule's name.</summary>
+    private const int LongestNumber = 16;
+
+    public static IEnumerable<Draft> Of(Scene scene)
+    {
+        var say = scene.Say;
+        Row[] rows = [.. scene.Set.Findings.GroupBy(f => f.Clause.Adopted).SelectMany(body => Body(say, body.Key, [.. body]))];
+        Block[] blocks =
+        [
+            new Paragraph(say.Say("rule-table.note"), Styles.Small),
+            new Table(
+            [
+                new(say.Say("rule-table.clause")), new(say.Say("rule-table.rule")) { Grows = 1 }, new(say.Say("rule-table.of")) { Grows = 1 }, new(say.Say("rule-table.required")) { Grows = 1 },
+                new(say.Say("rule-table.provided")) { Grows = 2 }, new(say.Say("rule-table.verdict")), new(say.Say("rule-table.source")) { Grows = 2 },
+            ],
+            rows) { Above = 1.5, Pad = 0.55, Lettering = Styles.Small },
+        ];
+        return Draft.Flow(new SheetHead("rule-table", say.Say("rule-table.title")), scene.Set.Options.Paper.OfficeList(), blocks, say);
+    }
+
+    private static IEnumerable<Row> Body(Wording say, string adopted, IReadOnlyList<Finding> findings)
+    {
+        yield return new Row(new Cell(say.Say(new Message($"rules.body.{adopted}"))) { Lettering = Styles.BodyStrong }) { Ruled = true };
+        foreach (var rule in findings.GroupBy(f => (f.Rule.Key, f.Clause.Number)))
+        {
+            // Every place that is short or unknown has its row; places that are met, or have nothing to say, share one by the tightest.
+            foreach (var alike in rule.GroupBy(f => (f.Verdict.GetType(), f.Verdict is Verdict.FallsShort ? f.Subject : "", f.Verdict is Verdict.NotChecked or Verdict.NeedsJudgement ? OfficeFindings.Reason(say, f.Verdict) : "")))
+            {
+                var told = alike.MinBy(OfficeFindings.Margin)!;
+                var (required, provided) = OfficeFindings.Numbers(say, told);
+                yield return new Row(
+                    new Cell(told.Clause.Number.Length > LongestNumber ? "" : told.Clause.Number), new Cell(say.Say(told.Rule.Title), told.Clause.Number.Length > LongestNumber ? told.Clause.Number : "") { Lettering = Styles.SmallStrong },
+                    new Cell(alike.Count() == 1 ? told.Subject : say.Say("findings.tightest", ("n", alike.Count()), ("subject", told.Subject))),
+                    new Cell(required), new Cell(provided),
+                    new Cell(OfficeFindings.Word(say, told.Verdict)) { Lettering = told.Verdict is Verdict.Met or Verdict.NotApplicable ? Styles.Small : Styles.SmallStrong },
+                    OfficeFindings.Source(say, told.Clause.Source));
+            }
+        }
+    }
+}

@@ -1,0 +1,91 @@
+using Clomwright.Papers.Drawing;
+
+namespace Clomwright.Papers.Views;
+
+/// <summary>Leaves out what of a line lies behind areas that stand before it.</summary>
+internal static class Hidden
+{
+    /// <summary>The pieces of a line outside all of the areas.</summary>
+    /// <param name="line">Straight from each point to the next.</param>
+    /// <param name="areas">Closed; where an area crosses itself, every second part is inside.</param>
+    public static IEnumerable<IReadOnlyList<PaperPoint>> Outside(IReadOnlyList<PaperPoint> line, IReadOnlyList<IReadOnlyList<PaperPoint>> areas)
+    {
+        List<PaperPoint> run = [];
+        for (var i = 0; i + 1 < line.Count; i++)
+        {
+            var (a, b) = (line[i], line[i + 1]);
+            var box = PaperBox.Around(a, b).Inset(-1e-6);
+            var near = areas.Where(area => area.Count > 2 && PaperBox.Around(area).Overlaps(box)).ToArray();
+            double[] cuts = [0, .. near.SelectMany(area => Crossings(a, b, area)).Order(), 1];
+            for (var k = 0; k + 1 < cuts.Length; k++)
+            {
+                var (from, to) = (a + cuts[k] * (b - a), a + cuts[k + 1] * (b - a));
+                var middle = 0.5 * (from + to);
+                if (cuts[k + 1] - cuts[k] < 1e-12 && cuts.Length > 2)
+                {
+                    continue;
+                }
+
+                if (near.Any(area => Inside(middle, area)))
+                {
+                    if (run.Count > 1)
+                    {
+                        yield return run;
+                    }
+
+                    run = [];
+                    continue;
+                }
+
+                if (run.Count == 0)
+                {
+                    run.Add(from);
+                }
+
+                run.Add(to);
+            }
+        }
+
+        if (run.Count > 1)
+        {
+            yield return run;
+        }
+    }
+
+    private static IEnumerable<double> Crossings(PaperPoint a, PaperPoint b, IReadOnlyList<PaperPoint> area)
+    {
+        var d = b - a;
+        for (var i = 0; i < area.Count; i++)
+        {
+            var (p, q) = (area[i], area[(i + 1) % area.Count]);
+            var e = q - p;
+            var cross = d.X * e.Y - d.Y * e.X;
+            if (cross == 0)
+            {
+                continue;
+            }
+
+            var away = p - a;
+            var (t, s) = ((away.X * e.Y - away.Y * e.X) / cross, (away.X * d.Y - away.Y * d.X) / cross);
+            if (t is > 0 and < 1 && s is >= 0 and <= 1)
+            {
+                yield return t;
+            }
+        }
+    }
+
+    private static bool Inside(PaperPoint at, IReadOnlyList<PaperPoint> area)
+    {
+        var inside = false;
+        for (var i = 0; i < area.Count; i++)
+        {
+            var (p, q) = (area[i], area[(i + 1) % area.Count]);
+            if (p.Y > at.Y != q.Y > at.Y && at.X < p.X + (at.Y - p.Y) / (q.Y - p.Y) * (q.X - p.X))
+            {
+                inside = !inside;
+            }
+        }
+
+        return inside;
+    }
+}

@@ -1,0 +1,63 @@
+using Clomwright.Building;
+using Clomwright.Evidence;
+using Clomwright.Geometry;
+using Clomwright.Papers.Drawing;
+using Clomwright.Papers.Sheets;
+using Clomwright.Testing;
+
+namespace Clomwright.Papers.Tests;
+
+/// <summary>What the office set promises on every sheet, and on the first page of the note.</summary>
+public sealed class OfficeTests
+{
+    // Property: whatever falls short or is not checked is named on page one of the note, by the title of its rule.
+    [Fact]
+    public void EveryOpenFinding_IsNamedOnPageOneOfTheNote()
+    {
+        Open(Papers.HeronPoint);
+        Open(Papers.HeronPoint with { Options = Papers.HeronPoint.Options with { Paper = PaperSize.Letter } });
+        Check.Sample(Houses.LongestNames, house => Open(Papers.Set(house, PaperSize.A4)), iter: Counts.Of(1, 12), threads: 1);
+
+        static void Open(PaperSet set)
+        {
+            var scene = new Scene(set) { Office = true };
+            var page = NoteSheet.Of(scene).First().Finish(1, 1, scene.Imprint, scene.Say);
+            var words = page.Texts().Select(t => t.Words).ToArray();
+            var open = set.Findings.Where(f => f.Verdict is Verdict.FallsShort or Verdict.NotChecked).Select(f => scene.Say.Say(f.Rule.Title)).Distinct().ToArray();
+            Assert.All(open, title => Assert.Contains(words, w => w.StartsWith("– " + title[..Math.Min(24, title.Length)], StringComparison.Ordinal)));
+            Assert.True(open.Length == 0 || words.Length > open.Length);
+        }
+    }
+
+    // Property: each sheet has its own number, an empty box for the seal, and stands in the list of the title sheet; the box stays empty.
+    [Fact]
+    public void EveryOfficeSheet_HasANumberAndAnEmptyBoxForTheSeal()
+    {
+        var sheets = Book.Office(Papers.HeronPoint);
+        Assert.Equal(sheets.Count, sheets.Select(s => s.Number).Distinct().Count());
+        Assert.Equal("title-sheet", sheets[0].Key);
+        var index = string.Join(' ', sheets[0].Texts().Select(t => t.Words));
+        Assert.All(sheets.Skip(1).Where(s => !s.Key.EndsWith("-2", StringComparison.Ordinal) && !char.IsDigit(s.Key[^1])), s => Assert.Contains(s.Number, index, StringComparison.Ordinal));
+        Assert.All(sheets, sheet =>
+        {
+            var box = Assert.Single(sheet.Marks.OfType<Group>(), g => g.Id == "seal").Marks.Bounds();
+            Assert.True(box is { Width: > 37.9, Height: > 37.9 } && box.Bottom < sheet.Height);
+            Assert.DoesNotContain(sheet.Marks.Where(m => m is not Group { Id: "seal" }).All().OfType<Text>(), t => t.Bounds.Overlaps(box));
+        });
+        Assert.Empty(sheets.Select(s => s.Key).Intersect(Book.Site(Papers.HeronPoint).Select(s => s.Key)));
+    }
+
+    // Analytic: the wall on the south elevation is as wide on paper as its faces stand apart, from the largest and smallest reach of the outside face of the stem. 0.05 mm is finer than a printed line.
+    [Fact]
+    public void TheSouthElevation_IsToScale()
+    {
+        var set = Papers.HeronPoint;
+        var sheet = Book.Office(set).Single(s => s.Key == "elevations");
+        var scale = double.Parse(sheet.Texts().Select(t => t.Words).First(w => w.StartsWith("1:", StringComparison.Ordinal))[2..].Split(' ')[0], System.Globalization.CultureInfo.InvariantCulture);
+        var geometry = set.Geometry;
+        var stem = geometry.House.Stem.Width.Metres - (geometry.House.Stem.Width.Metres - geometry.Wall.OutsideOffset(geometry.Wall.Base.Metres)) / 2;
+        var reach = Enumerable.Range(0, 20_000).Select(i => geometry.Curve.At(i * geometry.Curve.Length / 20_000, stem).East).ToArray();
+        var drawn = sheet.Marks.All().OfType<Group>().Single(g => g.Id == "elevation-south-wall").Marks.Bounds();
+        Assert.Equal(1000 / scale * (reach.Max() - reach.Min()), drawn.Width, 0.05);
+    }
+}

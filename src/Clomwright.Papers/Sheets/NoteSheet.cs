@@ -20,6 +20,7 @@ internal static class NoteSheet
                 Total("findings.not-checked", f => f.Verdict is Verdict.NotChecked), Total("findings.judgement", f => f.Verdict is Verdict.NeedsJudgement),
             ], Styles.Heading),
             new Paragraph(say.Say("office-note.first"), Styles.Small) { Above = 1.5 },
+            .. Gates(scene),
             .. Open(scene, "findings.heading-short", [.. findings.Where(f => f.Verdict is Verdict.FallsShort)]),
             .. Open(scene, "findings.heading-not-checked", [.. findings.Where(f => f.Verdict is Verdict.NotChecked)]),
             new Heading(say.Say("office-note.basis")) { Above = 5 },
@@ -28,6 +29,16 @@ internal static class NoteSheet
             .. Assumptions(scene),
         ];
         return Draft.Flow(new SheetHead("note", say.Say("office-note.title")), scene.Portrait, blocks, say);
+    }
+
+    /// <summary>Bodies of rules that have nothing to say of this house, because it is outside their limits or nobody knows whether it is.</summary>
+    private static IEnumerable<Block> Gates(Scene scene)
+    {
+        string[] outside = [.. scene.Set.Findings.Where(f => f.Rule.Key == "rule-limits").Select(f => OfficeFindings.Reason(scene.Say, f.Verdict))];
+        if (outside.Length > 0)
+        {
+            yield return new Cautions(scene.Say.Say("office-note.gates"), outside) { Above = 2 };
+        }
     }
 
     /// <summary>One line for each rule, in two columns: its name, and of what.</summary>

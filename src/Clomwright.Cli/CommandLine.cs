@@ -17,6 +17,11 @@ internal static class CommandLine
         }
 
         terminal.Words = words;
+        if (arguments.Length == 0)
+        {
+            return await HomeVerb.Run(HomeVerb.Documents, terminal, openBrowser: true, stop);
+        }
+
         var root = new RootCommand(terminal.Word("cli.about"))
         {
             OpenVerb.Command(terminal),

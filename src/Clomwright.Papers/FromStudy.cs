@@ -41,6 +41,7 @@ public static class FromStudy
             ComfortFixes = study.ComfortFixes,
             FirstWinter = study.FirstWinter,
             Weather = study.Weather,
+            Record = study.Options.Record,
             Findings = study.AllFindings,
             Diagnostics = study.Diagnostics,
             Assumptions = study.Assumptions,

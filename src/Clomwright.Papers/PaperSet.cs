@@ -91,6 +91,9 @@ public sealed record PaperSet
     /// <summary>The mean days of the site. Null where nobody asked.</summary>
     public Known<WeatherResult>? Weather { get; init; }
 
+    /// <summary>What is written on site.</summary>
+    public SiteRecord Record { get; init; } = SiteRecord.Empty;
+
     /// <summary>What the adopted rules say.</summary>
     public Sequence<Finding> Findings { get; init; }
 

@@ -35,6 +35,33 @@ public static class DayWords
             : null;
     }
 
+    /// <summary>One sentence on what of an entry does not fit the house; null where all does.</summary>
+    /// <param name="study">Of the house.</param>
+    /// <param name="what">As somebody wrote it.</param>
+    public static Message? Wrong(HouseStudy study, Seen what)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        return what switch
+        {
+            Seen.Day day => Wrong(study, day),
+            Seen.AsBuilt built when !Parts(study.House).Contains(built.Part) => Parts(study.House) is { Count: > 0 } parts
+                ? Message.Of("study.record.no-such-part", ("part", OneLine.Of(built.Part)), ("near", Nearest.To(built.Part, parts))) : new Message("study.record.no-parts"),
+            _ => null,
+        };
+    }
+
+    /// <summary>Names of what can be measured in the wall: openings, niches, embeds.</summary>
+    /// <param name="house">The house.</param>
+    public static Sequence<string> Parts(House house)
+    {
+        ArgumentNullException.ThrowIfNull(house);
+        return house.Openings.Select(o => o.Name).Concat(house.Niches.Select(n => n.Name)).Concat(house.Embeds.Select(e => e.Name)).ToSequence();
+    }
+
+    /// <summary>What is measured of a part.</summary>
+    /// <param name="what">Which.</param>
+    public static Message Measure(Measured what) => new($"study.record.measured-{what.ToString().ToLowerInvariant()}");
+
     /// <summary>What a day says, in one line.</summary>
     /// <param name="day">The day.</param>
     public static Message Of(Seen.Day day)
@@ -64,7 +91,7 @@ public static class DayWords
     {
         Seen.Day day => Of(day),
         Seen.Tested t => Message.Of("study.record.tested", ("date", t.Date), ("test", t.Test), ("of", t.Of), ("result", t.Result)),
-        Seen.AsBuilt b => Message.Of("study.record.as-built", ("date", b.Date), ("part", b.Part), ("what", new Message($"study.record.measured-{b.What.ToString().ToLowerInvariant()}")), ("found", b.Found)),
+        Seen.AsBuilt b => Message.Of("study.record.as-built", ("date", b.Date), ("part", b.Part), ("what", Measure(b.What)), ("found", new Argument.Exact(b.Found))),
         Seen.Delivery d => Message.Of("study.record.delivery", ("date", d.Date), ("what", d.What), ("amount", d.Amount)),
         Seen.Issue i => Message.Of("study.record.issue", ("date", i.Date), ("revision", i.Revision), ("to", i.To)),
         Seen.Struck s => Message.Of("study.record.struck", ("why", s.Why)),

@@ -27,11 +27,15 @@ internal static class ClientFiles
     public static void MapClient(this IEndpointRouteBuilder routes)
     {
         routes.MapGet("/app/{**path}", (string path, HttpContext context) => File(path, context));
-        foreach (var place in new[] { "/", "/ground/{house}", "/earth/{house}", "/wall/{house}", "/roof/{house}", "/days/{house}", "/comfort/{house}", "/papers/{house}", "/record/{house}", "/sheet/{house}", "/print/{house}" })
+        foreach (var place in new[] { "/", "/ground/{house}", "/earth/{house}", "/wall/{house}", "/roof/{house}", "/days/{house}", "/comfort/{house}", "/papers/{house}", "/record/{house}", "/phones/{house}", "/sheet/{house}", "/print/{house}" })
         {
             routes.MapGet(place, (HttpContext context) => File("index.html", context));
         }
     }
+
+    /// <summary>A built file.</summary>
+    /// <param name="path">Below <c>app/</c>.</param>
+    public static byte[] Bytes(string path) => Files[path];
 
     private static IResult File(string path, HttpContext context)
     {

@@ -21,9 +21,14 @@ public static class Doorkeeper
     public readonly record struct Request(string Method, string Path, string Host, string? Origin, string? FetchSite, int LocalPort);
 
     /// <summary>The key of the reason for turning a request away, or null where it may pass.</summary>
-    public static string? Refusal(in Request request)
+    public static string? Refusal(in Request request) => Refusal(request, OwnHosts(request.LocalPort));
+
+    /// <summary>The same where the machine goes by other addresses.</summary>
+    /// <param name="request">What is asked.</param>
+    /// <param name="ownHosts">What the Host header may say.</param>
+    internal static string? Refusal(in Request request, string[] ownHosts)
     {
-        if (!OwnHosts(request.LocalPort).Contains(request.Host, StringComparer.OrdinalIgnoreCase))
+        if (!ownHosts.Contains(request.Host, StringComparer.OrdinalIgnoreCase))
         {
             return "web.refused.host";
         }

@@ -1,4 +1,5 @@
 using Clomwright.Web.Editing;
+using Clomwright.Web.Sharing;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.Extensions.Hosting;
 
@@ -8,10 +9,11 @@ namespace Clomwright.Web;
 public sealed class RunningWorkbench : IAsyncDisposable
 {
     private readonly WebApplication app;
+    private readonly PhoneServer? phones;
 
-    internal RunningWorkbench(WebApplication app, Uri address, string? file)
+    internal RunningWorkbench(WebApplication app, Uri address, string? file, PhoneServer? phones)
     {
-        this.app = app;
+        (this.app, this.phones) = (app, phones);
         Address = address;
         FirstPage = file is null ? address : new Uri(address, $"/wall/{Uri.EscapeDataString(HouseKey.Of(file))}");
     }
@@ -22,12 +24,20 @@ public sealed class RunningWorkbench : IAsyncDisposable
     /// <summary>The page to open first.</summary>
     public Uri FirstPage { get; }
 
+    /// <summary>Where phones reach it; empty where it is not shared.</summary>
+    public IReadOnlyList<Uri> PhoneAddresses => phones?.Addresses ?? [];
+
     /// <summary>Ends when it is cancelled or told to stop.</summary>
     public Task Ended(CancellationToken cancellation) => app.WaitForShutdownAsync(cancellation);
 
     /// <inheritdoc/>
     public async ValueTask DisposeAsync()
     {
+        if (phones is not null)
+        {
+            await phones.DisposeAsync();
+        }
+
         await app.StopAsync(TimeSpan.FromSeconds(2)).ConfigureAwait(false);
         await app.DisposeAsync();
     }

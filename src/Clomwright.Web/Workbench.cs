@@ -3,6 +3,7 @@ using System.Net;
 using Clomwright.Evidence;
 using Clomwright.Files;
 using Clomwright.Web.Editing;
+using Clomwright.Web.Sharing;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Hosting.Server;
@@ -37,7 +38,7 @@ public static class Workbench
         RunningWorkbench running;
         try
         {
-            running = await Start(folder, options.Port, options.File, cancellation);
+            running = await Start(folder, options.Port, options.File, options.Share ? new WorkbenchShare(LocalAddresses.OfThisMachine(), PhoneFile.Of(folder.Path)) : null, cancellation);
         }
         catch (IOException)
         {
@@ -48,6 +49,11 @@ public static class Workbench
         await using (running)
         {
             say(Words.Say("web.say.address", ("address", running.FirstPage.ToString())));
+            foreach (var line in options.Share ? Shared(running) : [])
+            {
+                say(line);
+            }
+
             if (options.OpenBrowser && !Browser.TryOpen(running.FirstPage))
             {
                 say(Words.Say("web.say.no-browser", ("address", running.FirstPage.ToString())));
@@ -64,10 +70,15 @@ public static class Workbench
     /// <param name="folder">The one folder.</param>
     /// <param name="port">The local port; 0 takes any free one.</param>
     /// <param name="file">The house file to open first; null shows the houses of the folder.</param>
+    /// <param name="share">How phones are let in; null lets none in.</param>
     /// <param name="cancellation">Gives up starting.</param>
     /// <exception cref="IOException">The port is taken.</exception>
-    public static async Task<RunningWorkbench> Start(HouseFolder folder, int port = 0, string? file = null, CancellationToken cancellation = default)
+    public static async Task<RunningWorkbench> Start(HouseFolder folder, int port = 0, string? file = null, WorkbenchShare? share = null, CancellationToken cancellation = default)
     {
+        ArgumentNullException.ThrowIfNull(folder);
+        var houses = new OpenHouses(folder);
+        var phones = new PhoneList(new PhoneFile(share is null ? PhoneFile.Of(folder.Path) : share.ListFile), share?.Clock ?? TimeProvider.System);
+        IReadOnlyList<Uri> shared = [];
         var builder = WebApplication.CreateSlimBuilder(new WebApplicationOptions { Args = [], ContentRootPath = AppContext.BaseDirectory });
         builder.Logging.ClearProviders();
         builder.WebHost.UseKestrelCore().ConfigureKestrel(kestrel =>
@@ -79,7 +90,6 @@ public static class Workbench
         });
         builder.Services.AddSignalR(hub => hub.MaximumReceiveMessageSize = RequestBytesMax).AddJsonProtocol(json => WebJson.Apply(json.PayloadSerializerOptions));
         builder.Services.ConfigureHttpJsonOptions(json => WebJson.Apply(json.SerializerOptions));
-        var houses = new OpenHouses(folder);
         builder.Services.AddSingleton(houses);
 
         var app = builder.Build();
@@ -88,46 +98,35 @@ public static class Workbench
         app.MapClient();
         app.MapHouses();
         app.MapRecords();
+        app.MapToday(_ => TodayRole.Own);
+        app.MapPhones(phones, () => shared);
         app.MapHub<HouseHub>("/hub");
         await app.StartAsync(cancellation);
 
         var address = app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First();
-        return new RunningWorkbench(app, new Uri(address), file);
+        var door = share is { Addresses.Count: > 0 } ? await PhoneServer.Start(houses, phones, share.Addresses, cancellation) : null;
+        shared = door?.Addresses ?? [];
+        return new RunningWorkbench(app, new Uri(address), file, door);
     }
+
+    private static IEnumerable<string> Shared(RunningWorkbench running) => running.PhoneAddresses.Count == 0
+        ? [Words.Say("web.say.no-network")]
+        : [.. running.PhoneAddresses.Select(address => Words.Say("web.say.shared", ("address", address.ToString()))), Words.Say("web.say.shared-how")];
 
     private static async Task Guarded(HttpContext context, RequestDelegate next)
     {
-        var request = context.Request;
-        var headers = context.Response.Headers;
-        headers.XContentTypeOptions = "nosniff";
-        headers["Referrer-Policy"] = "no-referrer";
-        headers["Cross-Origin-Resource-Policy"] = "same-origin";
-        headers["Cross-Origin-Opener-Policy"] = "same-origin";
-        headers.ContentSecurityPolicy = "default-src 'self'; style-src 'self' 'unsafe-inline'; font-src 'self' data:; img-src 'self' data:; object-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
-
-        if (request.ContentLength > RequestBytesMax)
+        Guards.Write(context.Response.Headers);
+        if (context.Request.ContentLength > RequestBytesMax)
         {
-            await Refused(context, StatusCodes.Status413PayloadTooLarge, "web.refused.size");
-            return;
+            await Guards.Refuse(context, StatusCodes.Status413PayloadTooLarge, "web.refused.size");
         }
-
-        var refusal = Doorkeeper.Refusal(new Doorkeeper.Request(
-            request.Method, request.Path, request.Host.Value ?? "", One(request.Headers.Origin), One(request.Headers["Sec-Fetch-Site"]), context.Connection.LocalPort));
-        if (refusal is null)
+        else if (Doorkeeper.Refusal(Guards.Asked(context)) is { } refusal)
         {
-            await next(context);
+            await Guards.Refuse(context, StatusCodes.Status403Forbidden, refusal);
         }
         else
         {
-            await Refused(context, StatusCodes.Status403Forbidden, refusal);
+            await next(context);
         }
     }
-
-    private static Task Refused(HttpContext context, int status, string reason)
-    {
-        context.Response.StatusCode = status;
-        return context.Response.WriteAsJsonAsync(new Trouble(Words.Say(reason)), context.RequestAborted);
-    }
-
-    private static string? One(Microsoft.Extensions.Primitives.StringValues header) => header.Count == 0 ? null : string.Join(", ", header.ToArray());
 }

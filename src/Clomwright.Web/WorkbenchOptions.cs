@@ -1,3 +1,5 @@
+using System.Net;
+
 namespace Clomwright.Web;
 
 /// <summary>How the workbench is started.</summary>
@@ -15,9 +17,21 @@ public sealed record WorkbenchOptions
     /// <summary>Whether to open the page in the person's browser.</summary>
     public bool OpenBrowser { get; init; } = true;
 
+    /// <summary>Whether phones on the local network can be let in, one by one; without it nothing but this machine reaches the workbench.</summary>
+    public bool Share { get; init; }
+
     /// <summary>Options for a house file, or for a folder of them.</summary>
     public static WorkbenchOptions For(string fileOrFolder) =>
         System.IO.File.Exists(fileOrFolder)
             ? new WorkbenchOptions { Folder = Path.GetDirectoryName(Path.GetFullPath(fileOrFolder))!, File = Path.GetFileName(fileOrFolder) }
             : new WorkbenchOptions { Folder = Path.GetFullPath(fileOrFolder) };
+}
+
+/// <summary>How phones are let in.</summary>
+/// <param name="Addresses">Addresses of this machine that are listened on for them.</param>
+/// <param name="ListFile">Where it is kept which phones were let in; null keeps it only as long as the program runs.</param>
+public sealed record WorkbenchShare(IReadOnlyList<IPAddress> Addresses, string? ListFile)
+{
+    /// <summary>The time, by which codes expire.</summary>
+    public TimeProvider Clock { get; init; } = TimeProvider.System;
 }

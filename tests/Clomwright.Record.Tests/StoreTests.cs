@@ -62,6 +62,9 @@ public abstract class StoreTests
         var store = Store("b");
         var (first, second) = (Added(store, LoggedDays.Day(0)), Added(store, LoggedDays.Day(1)));
         Assert.True(store.Append(first).WasThere);
+        var again = store.Append(first with { Moment = first.Moment.AddHours(9) });
+        Assert.True(again.WasThere);
+        Assert.Equal(first.Moment, again.Record!.Entries[0].Moment);
         void Refused(string key, SiteEntry entry) => Assert.Equal(key, store.Append(entry).Problem?.Key);
         Refused("building.record.id-taken", first with { Author = "another" });
         Refused("building.record.day-twice", first with { Id = "other-1" });

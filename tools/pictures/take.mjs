@@ -29,7 +29,7 @@ const pages = [
   ['sheet', `/sheet/${house}?of=lift-1`],
   ['record', `/record/${house}`],
   ['today', `/today/${house}`],
-  ['phones', '/phones'],
+  ['phones', `/phones/${house}`],
   ['arrived', `/arrived/${house}`],
   ['trouble', '/wall/no-such-house'],
 ];

@@ -19,7 +19,7 @@ public sealed record LoggedDay(int Day, double From, double To, int People, doub
 public sealed record JobLog
 {
     /// <summary>Part of a lift that nobody reads off a ring, half an inch of twelve: a quarter of the ring that lacks less is laid. Our choice.</summary>
-    internal const double Unread = 0.04;
+    public const double Unread = 0.04;
 
     /// <summary>Written days, in order, none of them after <see cref="Today"/>.</summary>
     public required Sequence<LoggedDay> Days { get; init; }

@@ -32,9 +32,9 @@ public sealed record SiteRecord(Sequence<SiteEntry> Entries)
     public SiteEntry? Find(string id) => Entries.FirstOrDefault(e => e.Id == id);
 
     /// <summary>The record with one entry more.</summary>
-    /// <returns>The record, itself where the very same entry is in it already; or one sentence why the entry cannot be added.</returns>
+    /// <returns>The record, itself where the very same entry is in it already, whenever it was sent; or one sentence why the entry cannot be added.</returns>
     public (SiteRecord? Record, Message? Problem) With(SiteEntry entry) =>
         Find(entry.Id) is { } there
-            ? there == entry ? (this, null) : (null, Message.Of("building.record.id-taken", ("id", entry.Id)))
+            ? there == entry with { Moment = there.Moment } ? (this, null) : (null, Message.Of("building.record.id-taken", ("id", entry.Id)))
             : EntryChecks.Of(this, entry) is { } problem ? (null, problem) : (new SiteRecord(Entries.Plus(entry)), null);
 }

@@ -5,13 +5,13 @@ using Clomwright.Evidence;
 
 namespace Clomwright.Cli.Verbs;
 
-/// <summary>What <c>clom log</c> can be told of a day.</summary>
+/// <summary>What <c>clom log</c> can be told.</summary>
 internal sealed class LogBlanks(Terminal terminal)
 {
     private const string Lift = "--lift", Batches = "--batches", People = "--people", Hours = "--hours";
 
     private static readonly string[] Words =
-        ["--day", "--inches", "--raised", Lift, Batches, People, Hours, "--stopped", "--done", "--who", "--rain", "--high", "--low", "--note", "--by", "--correct", "--strike", "--why"];
+        ["--day", "--inches", "--raised", Lift, Batches, People, Hours, "--stopped", "--done", "--who", "--rain", "--high", "--low", "--note", "--by", "--id", "--correct", "--strike", "--why", .. LogOthers.Words];
 
     private readonly Dictionary<string, Option<string>> options = Words.ToDictionary(
         word => word, word => new Option<string>(word) { Description = terminal.Word($"cli.log.{word[2..]}") }, StringComparer.Ordinal);
@@ -21,6 +21,9 @@ internal sealed class LogBlanks(Terminal terminal)
 
     /// <summary>Who writes.</summary>
     public string Author(ParseResult parsed) => parsed.GetValue(options["--by"]) ?? Environment.UserName;
+
+    /// <summary>The id that who sends made, by which the same entry sent twice is one; null lets one be made here.</summary>
+    public string? Id(ParseResult parsed) => parsed.GetValue(options["--id"]);
 
     /// <summary>What was typed.</summary>
     /// <returns>What was seen and which entry it corrects; or one sentence on what was typed wrong.</returns>
@@ -35,13 +38,8 @@ internal sealed class LogBlanks(Terminal terminal)
             }
 
             var corrects = typed.TryGetValue("--correct", out var key) ? Named(key, record) : null;
-            var day = corrects switch
-            {
-                null => new Seen.Day(today),
-                { What: Seen.Day earlier } => earlier,
-                _ => throw new Wrong(Message.Of("cli.log.not-a-day", ("id", corrects.Id))),
-            };
-            return (Filled(day, typed), corrects?.Id, null);
+            var date = typed.TryGetValue("--day", out var said) ? Date(said) : corrects?.What.On ?? today;
+            return (LogOthers.Read(typed, corrects?.What, date) ?? Filled(corrects?.What as Seen.Day ?? new Seen.Day(today), typed), corrects?.Id, null);
         }
         catch (Wrong wrong)
         {
@@ -87,7 +85,7 @@ internal sealed class LogBlanks(Terminal terminal)
     private static DateOnly Date(string text) =>
         DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date) ? date : throw new Wrong(Message.Of("cli.log.no-date", ("text", OneLine.Of(text))));
 
-    private static Length Length(string text, bool bareInches)
+    internal static Length Length(string text, bool bareInches)
     {
         var read = bareInches ? LengthText.TryParse(text, Units.Inch, out var value, out var problem) : LengthText.TryParse(text, out value, out problem);
         return read ? value : throw new Wrong(problem!);
@@ -108,7 +106,7 @@ internal sealed class LogBlanks(Terminal terminal)
     private static Sequence<string> List(string text) => text.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries).ToSequence();
 
     /// <summary>What was typed wrong.</summary>
-    private sealed class Wrong(Message what) : Exception
+    internal sealed class Wrong(Message what) : Exception
     {
         public Message What { get; } = what;
     }

@@ -7,7 +7,7 @@ using Clomwright.Study;
 
 namespace Clomwright.Cli.Verbs;
 
-/// <summary><c>clom log FILE</c>: prints the site record; with something to say of a day, writes it down.</summary>
+/// <summary><c>clom log FILE</c>: prints the site record; with something to say, writes it down.</summary>
 internal static class LogVerb
 {
     public static Command Command(Terminal terminal)
@@ -31,8 +31,8 @@ internal static class LogVerb
             }
 
             var (what, corrects, problem) = blanks.Read(parsed, study.Options.Record, terminal.Today);
-            problem ??= what is Seen.Day day ? DayWords.Wrong(study, day) : null;
-            return problem is null ? Write(path, study, new SiteEntry(RecordInput.NewId(), terminal.Now, blanks.Author(parsed), what!) { Corrects = corrects }, terminal) : Refused(problem, study, terminal);
+            problem ??= DayWords.Wrong(study, what!);
+            return problem is null ? Write(path, study, new SiteEntry(blanks.Id(parsed) ?? RecordInput.NewId(), terminal.Now, blanks.Author(parsed), what!) { Corrects = corrects }, terminal) : Refused(problem, study, terminal);
         });
         return command;
     }
@@ -46,7 +46,13 @@ internal static class LogVerb
         }
 
         terminal.Say(
-            entry.What is Seen.Day day ? Message.Of("cli.log.written", ("date", day.Date), ("day", DayWords.Of(day)), ("id", entry.Id)) : Message.Of("cli.log.struck", ("corrects", entry.Corrects!), ("id", entry.Id)), units);
+            entry.What switch
+            {
+                Seen.Day day => Message.Of("cli.log.written", ("date", day.Date), ("day", DayWords.Of(day)), ("id", entry.Id)),
+                Seen.Struck => Message.Of("cli.log.struck", ("corrects", entry.Corrects!), ("id", entry.Id)),
+                var other => Message.Of("cli.log.written-other", ("what", DayWords.Of(other)), ("id", entry.Id)),
+            },
+            units);
         if (entry.What.On > terminal.Today)
         {
             terminal.Say(Message.Of("cli.log.ahead", ("date", entry.What.On.Value), ("today", terminal.Today)), units);

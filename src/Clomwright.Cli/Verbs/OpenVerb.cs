@@ -12,7 +12,8 @@ internal static class OpenVerb
         var place = new Argument<string>("FILE or FOLDER") { Description = terminal.Word("cli.open.place"), DefaultValueFactory = _ => "." };
         var port = new Option<int>("--port") { Description = terminal.Word("cli.open.port") };
         var quiet = new Option<bool>("--no-browser") { Description = terminal.Word("cli.open.no-browser") };
-        var command = new Command("open", terminal.Word("cli.open")) { place, port, quiet };
+        var share = new Option<bool>("--share") { Description = terminal.Word("cli.open.share") };
+        var command = new Command("open", terminal.Word("cli.open")) { place, port, quiet, share };
         command.SetAction((parsed, stop) =>
         {
             var where = parsed.GetValue(place)!;
@@ -23,7 +24,7 @@ internal static class OpenVerb
             }
 
             return Workbench.Run(
-                WorkbenchOptions.For(where) with { Port = parsed.GetValue(port), OpenBrowser = !parsed.GetValue(quiet) },
+                WorkbenchOptions.For(where) with { Port = parsed.GetValue(port), OpenBrowser = !parsed.GetValue(quiet), Share = parsed.GetValue(share) },
                 terminal.Results.WriteLine,
                 stop);
         });

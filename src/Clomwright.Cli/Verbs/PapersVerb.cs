@@ -45,12 +45,12 @@ internal static class PapersVerb
                 return Refused(new Message("cli.papers.no-file"), terminal);
             }
 
-            if (HouseInput.Study(path, new StudyOptions(parsed.GetValue(deep)), terminal) is not { } study)
+            if (RecordInput.Study(path, day, terminal, parsed.GetValue(deep)) is not { } study)
             {
                 return ExitCode.WrongInput;
             }
 
-            var record = RecordInput.Read(path, terminal);
+            var record = study.Options.Record;
             var options = new PaperOptions(day)
             {
                 Paper = size, Planner = Rota.FromDays.Of, Language = terminal.Words.Language,

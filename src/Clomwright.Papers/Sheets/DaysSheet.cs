@@ -22,7 +22,7 @@ internal static class DaysSheet
         List<Block> blocks =
         [
             new Facts([Fact(scene, "days.top", days, days.Mark(DaysResult.WallTop)), Fact(scene, "days.poles", days, days.Mark(WorkList.Raise)), Fact(scene, "days.finish", days, days.Mark(DaysResult.Whole))], Styles.Reading),
-            new Paragraph(say.Say("days.what", ("n", days.Seasons), ("start", days.Start)), Styles.Body) { Above = 2.5 },
+            new Paragraph(What(say, days), Styles.Body) { Above = 2.5 },
             new Cautions(say.Say("caution.title"), [say.Say("caution.forecast-only"), say.Say("caution.early-roof"), say.Say("caution.early-plaster")]) { Above = 3 },
             new Heading(say.Say("days.bars")) { Above = 4 },
             .. near.Count > 0 ? new Block[] { Chart(scene, days, near) } : [],
@@ -37,6 +37,19 @@ internal static class DaysSheet
                 [.. days.Assumptions.Select(a => new Row(new Cell(say.Say(a.What)), new Cell(say.Say(a.Value)) { Lettering = Styles.BodyStrong }, new Cell("", say.Say(a.Source))))]) { Above = 1.5 },
         ];
         return Draft.Flow(new SheetHead("days", say.Say("days.title"), Clock.Forecast), scene.Portrait, blocks, say);
+    }
+
+    /// <summary>What the forecast rests on; whose pace was measured, by how many written days, and what they told.</summary>
+    private static string What(Wording say, DaysResult days)
+    {
+        if (days.Learned is not { } learned)
+        {
+            return say.Say("days.what", ("n", days.Seasons), ("start", days.Start));
+        }
+
+        string Factor(string key, LearnedFactor f) => f.Readings == 0 ? "" : " " + say.Say(key, ("n", f.Readings), ("middle", Amount.Fraction(Math.Round(f.Middle, 2))), ("low", Amount.Fraction(Math.Round(f.Low, 2))), ("high", Amount.Fraction(Math.Round(f.High, 2))));
+        var told = Factor("days.what-pace", learned.Pace) + Factor("days.what-drying", learned.Drying) + Factor("days.what-tasks", learned.Tasks);
+        return say.Say("days.what-learned", ("n", days.Seasons), ("from", learned.From), ("days", learned.Days), ("last", learned.LastDay)) + (told.Length > 0 ? told : " " + say.Say("days.what-nothing"));
     }
 
     /// <summary>Marks much later than the roof have a line of their own: a bar of a year would leave the weeks no room.</summary>

@@ -1,5 +1,6 @@
 using Clomwright.Analysis;
 using Clomwright.Analysis.Mix;
+using Clomwright.Building;
 using Clomwright.Evidence;
 using Clomwright.Papers.Drawing;
 using Clomwright.Papers.Layout;
@@ -25,6 +26,7 @@ internal static class TestRegisterSheet
             .. Specimens(scene, register),
             .. ByRule(scene, register),
             .. Others(scene, register),
+            .. Written(scene),
             .. Missing(say, register),
             .. Blank(say),
             new Cautions(say.Say("caution.title"), [say.Say("caution.tests"), say.Say("caution.lifting"), say.Say("caution.dust")]) { Above = 4 },
@@ -132,6 +134,20 @@ internal static class TestRegisterSheet
         {
             yield return new Heading(say.Say("register.others")) { Above = 4 };
             yield return new Table([new(say.Say("register.test")), new(say.Say("register.mix")), new(say.Say("register.says")) { Grows = 1 }], rows) { Above = 1.5 };
+        }
+    }
+
+    /// <summary>Tests in the site record, as they were written there; no strength is read from them.</summary>
+    private static IEnumerable<Block> Written(Scene scene)
+    {
+        var say = scene.Say;
+        Row[] rows = [.. scene.Set.Record.Standing.Where(e => e.What is Seen.Tested).OrderBy(e => e.What.On).Select(e => (Entry: e, Test: (Seen.Tested)e.What)).Select(t => new Row(
+            new Cell(say.Say("register.written-test", ("test", t.Test.Test), ("of", t.Test.Of))) { Lettering = Styles.BodyStrong }, new Cell(t.Test.Result), Who(say, t.Test.Date, t.Entry.Author)))];
+        if (rows.Length > 0)
+        {
+            yield return new Heading(say.Say("register.written")) { Above = 4 };
+            yield return new Table([new(say.Say("register.test")) { Grows = 0.6 }, new(say.Say("register.says")) { Grows = 1 }, new(say.Say("register.who"))], rows) { Above = 1.5 };
+            yield return new Paragraph(say.Say("register.written-note"), Styles.Small) { Above = 1.5 };
         }
     }
 

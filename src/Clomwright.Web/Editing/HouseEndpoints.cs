@@ -25,6 +25,13 @@ internal static class HouseEndpoints
             ? Results.Ok(ComfortSceneOf.Fixes(house.Now.Study, Phrasebook.English)) : Results.NotFound(new Trouble(trouble!)));
         api.MapGet("/houses/{key}/form", (string key, string[] of, OpenHouses houses) => houses.Find(key, out var trouble) is { } house
             ? Results.Ok(house.Form(of.Take(MostParts))) : Results.NotFound(new Trouble(trouble!)));
+        routes.MapPapers();
+    }
+
+    /// <summary>The papers, which phones may read too.</summary>
+    public static RouteGroupBuilder MapPapers(this IEndpointRouteBuilder routes)
+    {
+        var api = routes.MapGroup("/api");
         api.MapGet("/houses/{key}/papers", (string key, string? paper, OpenHouses houses) => On(key, paper, houses, book => Results.Ok(book.State)));
         api.MapGet("/houses/{key}/site.pdf", (string key, string? paper, OpenHouses houses) => On(key, paper, houses, book =>
             Results.Bytes(PdfWriter.Write(book.Site, book.Title, book.Date), "application/pdf")));
@@ -36,6 +43,7 @@ internal static class HouseEndpoints
             book.Sheets.FirstOrDefault(s => s.Key == sheet) is { } found
                 ? Results.Text(SvgWriter.Write(found), "image/svg+xml", Encoding.UTF8)
                 : NotThere("web.papers.none")));
+        return api;
     }
 
     private static IResult On(string key, string? paper, OpenHouses houses, Func<HousePapers, IResult> answer)

@@ -4,8 +4,6 @@ using Clomwright.Analysis.Structure;
 using Clomwright.Building;
 using Clomwright.Evidence;
 using Clomwright.Files;
-using Clomwright.Papers;
-using Clomwright.Record;
 using Clomwright.Study;
 using Clomwright.Web.Forms;
 using Clomwright.Web.Scenes;
@@ -16,7 +14,6 @@ namespace Clomwright.Web.Editing;
 internal sealed partial class OpenHouse
 {
     private readonly Lock gate = new();
-    private readonly Lock printing = new();
     private readonly HouseFolder folder;
     private readonly string name;
     private HouseFile file;
@@ -33,8 +30,6 @@ internal sealed partial class OpenHouse
 
     /// <summary>Done when the house becomes another; then there is a new one.</summary>
     private TaskCompletionSource another = new(TaskCreationOptions.RunContinuationsAsynchronously);
-    private HousePapers? papers;
-    private (HouseStudy Study, bool Saved, PaperSize Paper, DateOnly Date) printed;
 
     public OpenHouse(HouseFolder folder, string name, HouseFile file, HouseReading reading)
     {
@@ -62,23 +57,6 @@ internal sealed partial class OpenHouse
 
     /// <summary>Where its file is.</summary>
     public string FilePath => file.Path;
-
-    /// <summary>The papers of the house as it is now; the same book until something changes.</summary>
-    /// <param name="paper">Which paper; null takes the usual one for the house's units.</param>
-    public HousePapers Papers(PaperSize? paper)
-    {
-        var (now, isSaved) = Now;
-        var wanted = (now, isSaved, paper ?? HousePapers.Usual(now.House.Units), DateOnly.FromDateTime(DateTime.Now));
-        lock (printing)
-        {
-            if (papers is null || printed != wanted)
-            {
-                (papers, printed) = (new HousePapers(now, isSaved, paper, wanted.Item4), wanted);
-            }
-
-            return papers;
-        }
-    }
 
     /// <summary>The house as it is, with the number of what it is, as soon as that is beyond one already seen.</summary>
     public async Task<(HouseStudy Study, long Revision)> After(long seen, CancellationToken stop)
@@ -241,21 +219,6 @@ internal sealed partial class OpenHouse
         Forget();
         revision++;
         return null;
-    }
-
-    /// <summary>The house with what is written of it on this day: looked up anew each time, since others write it too.</summary>
-    private void TakeRecord()
-    {
-        var path = SqliteRecord.Beside(file.Path);
-        var options = StudyOptions.Quick with { Record = new FileInfo(path).LinkTarget is null ? new SqliteRecord(path).Read().Record : SiteRecord.Empty };
-        options = options.Record.Entries.Count > 0 ? options with { Today = DateOnly.FromDateTime(DateTime.Now) } : options;
-        if (written.House != study.House || written.Options != options)
-        {
-            days?.Cancel();
-            choices?.Cancel();
-            (days, choices) = (null, null);
-            written = options == study.Options ? study : HouseStudy.Of(study.House, options, study);
-        }
     }
 
     private void Become(History next)

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Clomwright.Building;
 using Clomwright.Evidence;
 using Clomwright.Record;
@@ -9,25 +8,50 @@ using Microsoft.AspNetCore.Routing;
 
 namespace Clomwright.Web.Editing;
 
-/// <summary>The site record of a house: read, and one day written at a time. The page makes the id of an entry, so that one sent twice is one. The house file is never touched.</summary>
+/// <summary>The site record of a house: read, and one entry written at a time. Who sends makes the id of an entry, so that one sent twice is one. The house file is never touched.</summary>
 internal static class RecordEndpoints
 {
+    /// <summary>All of it, for this machine's own browser.</summary>
     public static void MapRecords(this IEndpointRouteBuilder routes)
     {
         routes.MapGet("/api/houses/{key}/record", (string key, OpenHouses houses) => On(key, houses, (house, store) => Results.Ok(RecordSceneOf.Scene(house.Now.Study, store.Read(), Today))));
-        routes.MapPost("/api/houses/{key}/record", (string key, TypedDay typed, OpenHouses houses) => On(key, houses, (house, store) => Write(house.Now.Study, store, typed)));
+        routes.MapPost("/api/houses/{key}/record", (string key, TypedEntry typed, OpenHouses houses) => On(key, houses, (house, store) =>
+            Write(house.Now.Study, store, typed, Environment.UserName, record => Results.Ok(RecordSceneOf.Scene(house.Now.Study, new RecordReading(record, null), Today)))));
+        routes.MapWriting(_ => Environment.UserName);
     }
+
+    /// <summary>Writing one day of work, which phones may do too: days and corrections of days, never a striking out, and nothing of the record is read by it.</summary>
+    /// <param name="routes">Of either server.</param>
+    /// <param name="author">Who writes.</param>
+    public static RouteGroupBuilder MapWriting(this IEndpointRouteBuilder routes, Func<HttpContext, string> author)
+    {
+        var group = routes.MapGroup("");
+        group.MapPost("/api/houses/{key}/today", (string key, TypedEntry typed, HttpContext context, OpenHouses houses) => typed is not { Struck: null, Kind: null }
+            ? Results.UnprocessableEntity(new TypedWrong(Words.Say("web.record.days-only"), null))
+            : On(key, houses, (house, store) => Write(house.Now.Study, store, typed, author(context), record => Results.Ok(Written(typed.Id, record, house)), keeps: true)));
+        return group;
+    }
+
+    private static WrittenAnswer Written(string id, SiteRecord record, OpenHouse house) => new(id, Phrasebook.English.Say(DayWords.Of(record.Find(id)!.What), house.Now.Study.House.Units));
 
     private static DateOnly Today => DateOnly.FromDateTime(DateTime.Now);
 
-    private static IResult Write(HouseStudy study, SqliteRecord store, TypedDay typed)
+    /// <param name="study">Of the house.</param>
+    /// <param name="store">Its record.</param>
+    /// <param name="typed">What was typed.</param>
+    /// <param name="author">Who writes.</param>
+    /// <param name="answer">What is answered of the record with it.</param>
+    /// <param name="keeps">Whether a correction keeps what the page that sends it has no blank for.</param>
+    private static IResult Write(HouseStudy study, SqliteRecord store, TypedEntry typed, string author, Func<SiteRecord, IResult> answer, bool keeps = false)
     {
         var (what, blank, problem) = typed.Read();
-        problem ??= what is Seen.Day day ? DayWords.Wrong(study, day) : null;
-        var added = problem is null ? store.Append(new SiteEntry(typed.Id, DateTimeOffset.Now, Environment.UserName, what!) { Corrects = typed.Corrects }) : default;
+        what = what is Seen.Day day && keeps && typed.Corrects is { } id && store.Read().Record.Find(id)?.What is Seen.Day before
+            ? day with { Lift = before.Lift, Hours = before.Hours, Stopped = before.Stopped, Done = before.Done, Who = before.Who, Weather = before.Weather } : what;
+        problem ??= DayWords.Wrong(study, what!);
+        var added = problem is null ? store.Append(new SiteEntry(typed.Id, DateTimeOffset.Now, author, what!) { Corrects = typed.Corrects }) : default;
         return (problem ?? added.Problem) is { } wrong
             ? Results.UnprocessableEntity(new TypedWrong(Phrasebook.English.Say(Message.Of("web.record.refused", ("problem", wrong)), study.House.Units), blank))
-            : Results.Ok(RecordSceneOf.Scene(study, new RecordReading(added.Record!, null), Today));
+            : answer(added.Record!);
     }
 
     private static IResult On(string key, OpenHouses houses, Func<OpenHouse, SqliteRecord, IResult> answer)
@@ -43,62 +67,8 @@ internal static class RecordEndpoints
     }
 }
 
-/// <summary>One sentence on what was typed, and the blank it is about; null where it is about the day.</summary>
+/// <summary>One sentence on what was typed, and the blank it is about; null where it is about the whole.</summary>
 internal sealed record TypedWrong(string Trouble, string? Blank);
 
-/// <summary>A day as it was typed.</summary>
-/// <param name="Id">Made by the page.</param>
-/// <param name="Corrects">Id of the entry it takes the place of.</param>
-/// <param name="Struck">Why the entry it corrects should not count; null for a day.</param>
-/// <param name="Date">As 2027-06-08.</param>
-/// <param name="Raised">Inches, or a length with its unit.</param>
-/// <param name="Batches">A number.</param>
-/// <param name="People">A number.</param>
-/// <param name="Hours">A number.</param>
-/// <param name="Lift">A number.</param>
-/// <param name="Stopped">What ended the laying.</param>
-/// <param name="Done">Keys of tasks finished.</param>
-/// <param name="Notes">Words.</param>
-internal sealed record TypedDay(
-    string Id, string? Corrects, string? Struck, string? Date, string? Raised, string? Batches, string? People, string? Hours, string? Lift, string? Stopped, IReadOnlyList<string>? Done, string? Notes)
-{
-    /// <summary>What was typed, or the blank that is not understood and one sentence on it.</summary>
-    public (Seen? What, string? Blank, Message? Problem) Read()
-    {
-        if (Struck is not null)
-        {
-            return (new Seen.Struck(Struck), null, null);
-        }
-
-        if (!DateOnly.TryParseExact(Date, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date))
-        {
-            return (null, "date", new Message("web.record.no-date"));
-        }
-
-        var length = default(Length);
-        if (Text(Raised) is { } raised && !LengthText.TryParse(raised, Units.Inch, out length, out var problem))
-        {
-            return (null, "raised", problem);
-        }
-
-        foreach (var (blank, text) in new[] { ("batches", Batches), ("people", People), ("hours", Hours), ("lift", Lift) })
-        {
-            if (Text(text) is { } typed && !(blank is "people" or "lift" ? int.TryParse(typed, NumberStyles.None, CultureInfo.InvariantCulture, out _) : Number(typed) is not null))
-            {
-                return (null, blank, Message.Of("web.record.no-number", ("text", OneLine.Of(typed))));
-            }
-        }
-
-        var stopped = Enum.GetValues<StoppedBy>().Where(s => string.Equals(s.ToString(), Stopped, StringComparison.OrdinalIgnoreCase)).FirstOrDefault();
-        return (new Seen.Day(date)
-        {
-            Raised = Text(Raised) is null ? null : length, Batches = Number(Batches), People = (int?)Number(People), Hours = Number(Hours), Lift = (int?)Number(Lift),
-            Stopped = stopped, Done = (Done ?? []).ToSequence(), Notes = Text(Notes),
-        }, null, null);
-    }
-
-    private static string? Text(string? text) => string.IsNullOrWhiteSpace(text) ? null : text.Trim();
-
-    private static double? Number(string? text) =>
-        double.TryParse(text, NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingWhite | NumberStyles.AllowTrailingWhite, CultureInfo.InvariantCulture, out var value) ? value : null;
-}
+/// <summary>What was written.</summary>
+internal sealed record WrittenAnswer(string Id, string Line);

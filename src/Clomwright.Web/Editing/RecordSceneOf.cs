@@ -16,12 +16,17 @@ namespace Clomwright.Web.Editing;
 /// <param name="Corrected">How many were corrected or struck out, in words; empty for none.</param>
 /// <param name="Tasks">What can be finished and is not yet.</param>
 /// <param name="Stops">What can end a day.</param>
+/// <param name="Parts">Names of what can be measured in the wall.</param>
+/// <param name="Measures">What can be measured of them.</param>
 internal sealed record RecordScene(
-    string Name, string Today, string? Trouble, string Standing, IReadOnlyList<WrittenDay> Days, IReadOnlyList<string> Others, string Corrected, IReadOnlyList<NamedKey> Tasks, IReadOnlyList<NamedKey> Stops);
+    string Name, string Today, string? Trouble, string Standing, IReadOnlyList<WrittenDay> Days, IReadOnlyList<WrittenOther> Others, string Corrected, IReadOnlyList<NamedKey> Tasks, IReadOnlyList<NamedKey> Stops, IReadOnlyList<string> Parts, IReadOnlyList<NamedKey> Measures);
 
 /// <summary>A day as it is written.</summary>
 internal sealed record WrittenDay(
     string Id, string Date, string DateInWords, string Line, string Raised, string Batches, string People, string Hours, string Lift, string Stopped, IReadOnlyList<NamedKey> Done, string Notes);
+
+/// <summary>An entry that is no day, and whether it can be struck out here.</summary>
+internal sealed record WrittenOther(string Id, string Line, bool CanStrike);
 
 /// <summary>A key and what people call it.</summary>
 internal sealed record NamedKey(string Key, string Name);
@@ -48,9 +53,10 @@ internal static class RecordSceneOf
                 p.e.Id, p.Item2.Date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), Phrasebook.English.Say(p.Item2.Date), Say(DayWords.Of(p.Item2)),
                 p.Item2.Raised is { } raised ? LengthText.Written(raised, units) : "", Text(p.Item2.Batches), Text(p.Item2.People), Text(p.Item2.Hours), Text(p.Item2.Lift),
                 p.Item2.Stopped.ToString().ToLowerInvariant(), [.. p.Item2.Done.Select(Named)], p.Item2.Notes ?? ""))],
-            [.. standing.Where(e => e.What is not Seen.Day).OrderByDescending(e => e.What.On).Select(e => Say(DayWords.Of(e.What)))],
+            [.. standing.Where(e => e.What is not Seen.Day).OrderByDescending(e => e.What.On).Select(e => new WrittenOther(e.Id, Say(DayWords.Of(e.What)), e.What is not Seen.Issue))],
             corrected > 0 ? Words.Say("web.record.corrected", ("n", corrected)) : "",
             [.. DayWords.Tasks(study).Where(t => !done.Contains(t)).Select(Named)],
-            [.. Enum.GetValues<StoppedBy>().Select(s => new NamedKey(s.ToString().ToLowerInvariant(), Say(DayWords.Stop(s))))]);
+            [.. Enum.GetValues<StoppedBy>().Select(s => new NamedKey(s.ToString().ToLowerInvariant(), Say(DayWords.Stop(s))))],
+            DayWords.Parts(study.House), [.. Enum.GetValues<Measured>().Select(m => new NamedKey(m.ToString().ToLowerInvariant(), Say(DayWords.Measure(m))))]);
     }
 }

@@ -113,20 +113,6 @@ public sealed partial class DragTests(Chromium chromium)
         Assert.Empty(open.Complaints);
     }
 
-    [Fact]
-    public async Task TwoWindowsOnOneHouse_ShowTheSame()
-    {
-        await using var open = await OpenPage.AtWall(chromium);
-        var other = await open.Page.Context.NewPageAsync();
-        await other.GotoAsync(open.Page.Url);
-        await other.Locator("[data-opening=tub-window]").FocusAsync();
-
-        await open.Page.Locator("[data-opening=tub-window]").FocusAsync();
-        await open.Page.Keyboard.PressAsync("ArrowUp");
-
-        await Expect(other.Locator("[name=sill]")).ToHaveValueAsync("3 ft 3 in");
-    }
-
     private static async Task Drag(IPage page, string opening, double metres)
     {
         var box = await page.Locator($"[data-opening={opening}] .leaf").BoundingBoxAsync();

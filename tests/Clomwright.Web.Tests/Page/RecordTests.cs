@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Clomwright.Record;
 using static Microsoft.Playwright.Assertions;
 
@@ -67,6 +68,33 @@ public sealed class RecordTests(Chromium chromium)
         await page.GetByRole(Microsoft.Playwright.AriaRole.Button, new() { Name = "Strike it out" }).ClickAsync();
         await Expect(day).ToHaveCountAsync(0);
         Assert.Empty(open.Complaints);
+    }
+
+    [Fact]
+    public async Task ATest_ADelivery_AndAMeasure_AreWritten_AndStruckOut()
+    {
+        await using var open = await AtRecord(chromium, 390, 844);
+        var page = open.Page;
+        await page.GetByText("Write a test, something that came").ClickAsync();
+        var write = page.Locator(".other-entry .write");
+        await page.Locator("[name=other-what]").FillAsync("leak test");
+        await page.Locator("[name=other-of]").FillAsync("roof");
+        await page.Locator("[name=other-found]").FillAsync("dry after two days");
+        await write.ClickAsync();
+        await Expect(page.Locator(".others")).ToContainTextAsync("leak test of roof: dry after two days");
+        await page.Locator("[name=other-kind]").SelectOptionAsync("as-built");
+        await page.Locator("[name=other-what]").SelectOptionAsync("tub-window");
+        await page.Locator("[name=other-measured]").SelectOptionAsync("width");
+        await page.Locator("[name=other-found]").FillAsync("wide");
+        await write.ClickAsync();
+        await Expect(page.Locator("#reason-other")).ToContainTextAsync("Not written");
+        await page.Locator("[name=other-found]").FillAsync("36 1/8");
+        await write.ClickAsync();
+        await Expect(page.Locator(".others")).ToContainTextAsync(new Regex("tub-window, rough width (36|3 ft) 1/8 in"));
+        await page.GetByRole(Microsoft.Playwright.AriaRole.Button, new() { NameRegex = new("Strike out: .*leak test") }).ClickAsync();
+        await Expect(page.Locator(".others")).Not.ToContainTextAsync("leak test");
+        Assert.Equal(3, new SqliteRecord(RecordOf(open)).Read().Record.Entries.Count);
+        Assert.All(open.Complaints, said => Assert.Contains("422", said));
     }
 
     [Fact]

@@ -19,6 +19,8 @@ export class HouseLine {
   /** The wall's findings as they are here, and of which revision. */
   private wall: { revision: number; findings: FindingLine[] } | null = null;
   private seen = 0;
+  /** The newest revision that another window told of and that was not looked at yet. */
+  private heard = 0;
   private flow: ISubscription<WaterAnswer> | ISubscription<StressAnswer> | ISubscription<DaysAnswer> | null = null;
   private held: { opening: string; flow: ISubscription<LiveAnswer> } | null = null;
   private search: ISubscription<FallAnswer> | null = null;
@@ -170,7 +172,16 @@ export class HouseLine {
   }
 
   private heardOf(revision: number): void {
-    if (revision > this.seen && this.idle) this.open();
+    this.heard = Math.max(this.heard, revision);
+    this.catchUp();
+  }
+
+  /** Looks at what another window did, as soon as nothing of one's own is under way. */
+  private catchUp(): void {
+    if (!this.idle) return;
+    const behind = this.heard > this.seen;
+    this.heard = 0;
+    if (behind) this.open();
   }
 
   private put(asking: Asking): void {
@@ -195,6 +206,7 @@ export class HouseLine {
     }
     this.seen = answer.state?.revision ?? this.seen;
     this.took(this.whole(answer));
+    this.catchUp();
     void this.run();
   }
 }

@@ -28,3 +28,8 @@ function pieces(key: string): (string | { place: string })[] {
     .filter((part) => part !== '')
     .map((part) => (/^\{\w+\}$/.test(part) ? { place: part.slice(1, -1) } : part));
 }
+
+/** Takes words that came with the page itself. */
+export function takeWords(given: Record<string, string>): void {
+  words = given;
+}

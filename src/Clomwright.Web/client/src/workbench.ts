@@ -8,6 +8,7 @@ import { comfortPage } from './pages/comfort';
 import { earthPage, type EarthBench } from './pages/earth';
 import { groundPage, type GroundBench } from './pages/ground';
 import { papersPage } from './pages/papers';
+import './pages/phones';
 import './pages/record';
 import { roofPage, type RoofBench } from './pages/roof';
 import { sheetsPage } from './pages/sheets';
@@ -143,6 +144,8 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
         return this.papers === null ? this.waitPage() : papersPage(this.place.house, this.papers);
       case 'record':
         return this.record === null ? this.waitPage() : html`<record-page .house=${this.place.house} .scene=${this.record}></record-page>`;
+      case 'phones':
+        return html`<phones-page .house=${this.place.house}></phones-page>`;
       case 'sheet':
       case 'print': {
         const whenThere = this.place.page === 'print' ? () => void document.fonts.ready.then(() => print()) : () => {};
@@ -273,6 +276,8 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
       case 'days':
       case 'comfort':
         this.ring(house, this.sight ?? this.face);
+        break;
+      case 'phones':
         break;
       case 'record':
         void this.fetched<RecordScene>(`/api/houses/${encodeURIComponent(house)}/record`, (record) => {

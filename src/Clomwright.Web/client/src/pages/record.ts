@@ -1,7 +1,8 @@
 import { LitElement, html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { repeat } from 'lit/directives/repeat.js';
 import { footer, masthead } from '../parts/masthead';
-import { newId, type NamedKey, type RecordScene, type TypedDay, type WrittenDay } from '../record-scene';
+import '../parts/other-entries';
+import { newId, sendEntry, type NamedKey, type RecordScene, type TypedDay, type WrittenDay } from '../record-scene';
 import { say } from '../words';
 
 /** The site record: two numbers a day, the days written, and their correction. */
@@ -46,7 +47,7 @@ export class RecordPage extends LitElement {
               (day) => this.line(day),
             )}
           </ol>
-          ${scene.others.length === 0 ? nothing : html`<h3>${say('web.record.others')}</h3><ul class="others">${scene.others.map((other) => html`<li>${other}</li>`)}</ul>`}
+          <other-entries .house=${this.house} .scene=${scene} @record-written=${(event: CustomEvent<RecordScene>) => (this.scene = event.detail)}></other-entries>
           <p class="kept">${scene.corrected} ${say('web.record.kept')}</p>
         </section>
       </main>
@@ -161,14 +162,13 @@ export class RecordPage extends LitElement {
     this.sending = true;
     this.told = '';
     try {
-      const answer = await fetch(`/api/houses/${encodeURIComponent(this.house)}/record`, { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify(typed) });
-      const body = (await answer.json()) as RecordScene & { trouble?: string | null; blank?: string | null };
-      if (answer.ok) {
-        this.scene = body;
+      const { scene, wrong } = await sendEntry(this.house, typed);
+      if (scene !== null) {
+        this.scene = scene;
         this.begin();
-        this.told = say('web.record.written', { date: body.days.find((day) => day.date === typed.date)?.dateInWords ?? typed.date });
+        this.told = say('web.record.written', { date: scene.days.find((day) => day.date === typed.date)?.dateInWords ?? typed.date });
       } else {
-        this.wrong = { sentence: body.trouble ?? say('web.line.lost'), blank: body.blank ?? null };
+        this.wrong = { sentence: wrong?.sentence ?? say('web.line.lost'), blank: wrong?.blank ?? null };
       }
     } catch {
       this.wrong = { sentence: say('web.line.lost'), blank: null };

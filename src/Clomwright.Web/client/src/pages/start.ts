@@ -56,6 +56,7 @@ function houseCard(house: HouseCard): TemplateResult {
         <a href=${wall}>${say('web.nav.wall')}</a>
         <a href=${hrefOf({ page: 'roof', house: house.key })}>${say('web.nav.roof')}</a>
         <a href=${hrefOf({ page: 'papers', house: house.key })}>${say('web.nav.papers')}</a>
+        <a href=${`/today/${encodeURIComponent(house.key)}`}>${say('web.nav.today')}</a>
         <a class="print" href=${hrefOf({ page: 'print', house: house.key, of: 'lifts' })} target="_blank">${say('web.start.print-lifts')}</a>
       </p>
       <p class="file">${house.file}</p>

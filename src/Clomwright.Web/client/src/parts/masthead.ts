@@ -4,7 +4,7 @@ import { hrefOf, type Place } from '../places';
 
 /** The head of every page of a house, ruled like the title line of a drawing. */
 export function masthead(place: Place & { house: string }, name: string, middle: unknown, right: unknown): TemplateResult {
-  const page = (page: 'ground' | 'earth' | 'wall' | 'roof' | 'days' | 'comfort' | 'papers' | 'record') => html`<a
+  const page = (page: 'ground' | 'earth' | 'wall' | 'roof' | 'days' | 'comfort' | 'papers' | 'record' | 'phones') => html`<a
     href=${hrefOf({ page, house: place.house })}
     aria-current=${place.page === page ? 'page' : nothing}
     >${say(`web.nav.${page}`)}</a
@@ -13,7 +13,7 @@ export function masthead(place: Place & { house: string }, name: string, middle:
     <header class="masthead">
       <div class="title">
         <h1>${name}</h1>
-        <nav aria-label=${say('web.nav.pages')}>${page('ground')} ${page('earth')} ${page('wall')} ${page('roof')} ${page('days')} ${page('comfort')} ${page('papers')} ${page('record')}</nav>
+        <nav aria-label=${say('web.nav.pages')}>${page('ground')} ${page('earth')} ${page('wall')} ${page('roof')} ${page('days')} ${page('comfort')} ${page('papers')} ${page('record')} <a href=${`/today/${encodeURIComponent(place.house)}`}>${say('web.nav.today')}</a> ${page('phones')}</nav>
       </div>
       <div class="standing">${middle}</div>
       <div class="acts">${right}</div>

@@ -1,0 +1,57 @@
+using Clomwright.Building;
+using Clomwright.Evidence;
+using Clomwright.Geometry;
+using Clomwright.Geometry.Joinery;
+
+namespace Clomwright.Study;
+
+/// <summary>Something that is set in while a lift is laid.</summary>
+/// <param name="Key">Its name for a machine: the same as long as the house is.</param>
+/// <param name="What">What it is.</param>
+/// <param name="Height">Of its middle (of what lies or stands: its underside) above the finished floor, m.</param>
+/// <param name="Station">Along the inside face from the zero mark, m.</param>
+public sealed record SetIn(string Key, Message What, double Height, double Station);
+
+/// <summary>What is set in with each lift: embeds, niches that begin, frames and headers, tees and deadmen.</summary>
+public static class SetInList
+{
+    /// <summary>The list of one lift, from the bottom up, then along the wall.</summary>
+    /// <param name="geometry">The placed house.</param>
+    /// <param name="lift">The lift. What lies in the stem goes with the first, what stands on the wall with the last.</param>
+    public static Sequence<SetIn> Of(HouseGeometry geometry, LiftSlice lift)
+    {
+        ArgumentNullException.ThrowIfNull(geometry);
+        ArgumentNullException.ThrowIfNull(lift);
+        bool Here(double height) => height < lift.Top.Metres && height >= lift.Bottom.Metres || (lift.Index == 0 && height < lift.Bottom.Metres);
+        return Frames(geometry).Concat(Niches(geometry)).Where(item => Here(item.Height))
+            .Concat(geometry.Embeds.Where(e => Math.Clamp(e.Lift, 0, geometry.Lifts.Count - 1) == lift.Index).Select(e => new SetIn(
+                $"embed-{e.Address}", Message.Of("study.set-in.embed", ("name", e.Address), ("kind", new Message($"papers.embed.{e.Embed.Kind.ToString().ToLowerInvariant()}")), ("face", new Message($"papers.face.{(e.Embed.Through ? "through" : e.Embed.Face.ToString().ToLowerInvariant())}"))),
+                e.Height, e.Station)))
+            .Concat(geometry.Tees.Where(t => t.Lift == lift.Index).Select(t => new SetIn($"tee-{t.Number}", Message.Of("study.set-in.tee", ("n", t.Number)), t.BarHeight, t.Station)))
+            .OrderBy(item => Math.Round(item.Height, 3)).ThenBy(item => item.Station).ToSequence();
+    }
+
+    private static IEnumerable<SetIn> Frames(HouseGeometry geometry)
+    {
+        foreach (var o in geometry.Openings)
+        {
+            var name = o.Opening.Name;
+            yield return new($"sill-{name}", Message.Of("study.set-in.opening", ("name", name)), o.Sill, o.Station);
+            if (o.Header is { } header)
+            {
+                yield return new($"header-{name}", Message.Of("study.set-in.header", ("name", name)), header.Bottom, o.Station);
+            }
+
+            if (o.Opening.Frame is not null && o.Opening.Shape == OpeningShape.Rectangular)
+            {
+                foreach (var (height, i) in OpeningPieces.DeadmanHeights(o).Select((h, i) => (h, i)))
+                {
+                    yield return new($"deadmen-{name}-{i + 1}", Message.Of("study.set-in.deadmen", ("name", name)), height, o.Station);
+                }
+            }
+        }
+    }
+
+    private static IEnumerable<SetIn> Niches(HouseGeometry geometry) =>
+        geometry.Niches.Select(n => new SetIn($"niche-{n.Niche.Name}", Message.Of("study.set-in.niche", ("name", n.Niche.Name), ("depth", n.Niche.Depth)), n.Bottom, n.Station));
+}

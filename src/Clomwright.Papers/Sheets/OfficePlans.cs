@@ -28,9 +28,22 @@ internal static class OfficePlans
             new Heading(say.Say("site-plan.areas")),
             new Facts([scene.Fact("cover.inside-area", new Area(scene.Geometry.Measures.InsideArea), Tag.Computed), scene.Fact("cover.outside-area", new Area(scene.Geometry.Measures.OutsideArea), Tag.Computed)], Styles.BodyStrong) { Above = 1.5 },
             new Paragraph(say.Say("site-plan.note"), Styles.Body) { Above = 3 },
+            .. site.Plot is { Boundaries.Count: > 0 } plot ? (Block[])[Typed(scene, plot)] : [],
             .. missing.Length == 0 ? (Block[])[] : [new Cautions(say.Say("site-plan.missing"), missing) { Above = 3 }],
         ];
         return Drawn(scene, "site-plan", "site-plan.title", s => SitePlan.Of(scene.Geometry, s.PaperPerMetre, say), beside);
+    }
+
+    /// <summary>What was typed, so that nothing is lost where a label found no room on the drawing.</summary>
+    private static Table Typed(Scene scene, Plot plot)
+    {
+        var say = scene.Say;
+        return new Table(
+            [new(say.Say("site-plan.typed")) { Grows = 1 }, new(say.Say("plan.bearing"), Anchor.End), new(say.Say("plan.from-centre"), Anchor.End)],
+            [
+                .. plot.Boundaries.Select(b => new Row(new Cell(b.Name), scene.Cell(Scene.Bearing(b.Bearing.Radians)), scene.Cell(b.Distance))),
+                .. plot.Features.Select(f => new Row(new Cell(f.Name, say.Say("site-plan.kind-" + f.Kind.ToString().ToLowerInvariant())), scene.Cell(Scene.Bearing(f.Bearing.Radians)), scene.Cell(f.Distance))),
+            ]) { Above = 3, Pad = 0.5 };
     }
 
     public static IEnumerable<Draft> Floor(Scene scene)

@@ -57,7 +57,10 @@ internal static class DetailDrawings
             Timber(Box(outer - frame.Depth.Metres, outer, top - frame.Stock.Metres, top));
             Timber(Box(outer - frame.Depth.Metres, outer, place.Sill, place.Sill + frame.Stock.Metres));
             var pane = outer - frame.Depth.Metres / 2;
-            board.Add(new Stroke(Outline.Of(Outline.Line(At(pane, top - frame.Stock.Metres), At(pane, (place.Head + place.Sill) / 2 + 1e-6)), Outline.Line(At(pane, (place.Head + place.Sill) / 2 - 1e-6), At(pane, place.Sill + frame.Stock.Metres))), new Pen(Weight.Medium)));
+            var (upper, lower) = (top - frame.Stock.Metres, place.Sill + frame.Stock.Metres);
+            board.Add(new Stroke(cut > 0
+                ? Outline.Of(Outline.Line(At(pane, upper), At(pane, place.Head - OpeningShown)), Outline.Line(At(pane, place.Sill + OpeningShown), At(pane, lower)))
+                : Outline.Line(At(pane, upper), At(pane, lower)), new Pen(Weight.Medium)));
             Label(outer - frame.Depth.Metres / 3, top - frame.Stock.Metres / 2, Message.Of("papers.detail.frame", ("stock", frame.Stock), ("depth", frame.Depth)));
             if (place.Head - top > 0.001)
             {
@@ -69,7 +72,7 @@ internal static class DetailDrawings
         Label((wall.InsideOffset(headTop) + wall.OutsideOffset(headTop)) / 2, headTop - 0.08, new Message("papers.detail.cob"));
         if (cut > 0)
         {
-            var (a, b, y) = (-(wall.OutsideOffset(place.Sill) + 0.05) * k, -(wall.InsideOffset(place.Sill) - 0.05) * k, Y((place.Head + place.Sill) / 2));
+            var (a, b, y) = (-(wall.OutsideOffset(place.Sill) + 0.05) * k, -(wall.InsideOffset(place.Sill) - 0.05) * k, Y(place.Head - OpeningShown));
             board.Add(new Stroke(Outline.Through(new(a, y), new((a + b) / 2 - 1.5, y), new((a + b) / 2 - 0.5, y - 1.8), new((a + b) / 2 + 0.5, y + 1.8), new((a + b) / 2 + 1.5, y), new(b, y)), new Pen(Weight.Thin)));
         }
 

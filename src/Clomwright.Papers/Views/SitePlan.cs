@@ -68,6 +68,7 @@ internal static class SitePlan
         (string Name, double Bearing, double? Distance)[] lines = plot is { Boundaries.Count: > 0 }
             ? [.. plot.Boundaries.Select(b => (b.Name, b.Bearing.Radians, (double?)b.Distance.Metres))]
             : [.. Sides.Select(s => (say.Say("site-plan.boundary"), s, (double?)null))];
+        List<(string, PaperPoint)> labels = [];
         foreach (var (name, bearing, distance) in lines)
         {
             var toward = Toward(bearing);
@@ -79,20 +80,36 @@ internal static class SitePlan
             var (from, to) = (pen.At(centre + face * toward), pen.At(foot));
             board.Add(new Stroke(Outline.Line(from, to), new Pen(Weight.Thin, distance is null ? Dash.Dotted : Dash.Solid)));
             var words = distance is null ? say.Say("site-plan.blank") : say.Both(Evidence.Length.Nearest(away - face));
-            foreach (var text in (string[])[words, name])
+            labels.AddRange([(words, 0.5 * (from + to)), (name, to)]);
+            Keep(taken, from, to);
+            Keep(taken, pen.At(a), pen.At(b));
+        }
+
+        foreach (var (words, at) in labels)
+        {
+            if (taken.Place(Taken.Round(words, at, Styles.Small, 1.5)) is { } label)
             {
-                if (taken.Place(Taken.Round(text, text == name ? to : 0.5 * (from + to), Styles.Small, 1.5)) is { } label)
-                {
-                    board.Add(label);
-                }
+                board.Add(label);
             }
+        }
+    }
+
+    /// <summary>No label stands on a line.</summary>
+    private static void Keep(Taken taken, PaperPoint from, PaperPoint to)
+    {
+        var steps = (int)Math.Clamp((to - from).Norm, 2, 400);
+        for (var i = 0; i <= steps; i++)
+        {
+            var at = from + (double)i / steps * (to - from);
+            taken.Keep(PaperBox.At(at.X - 0.4, at.Y - 0.4, 0.8, 0.8));
         }
     }
 
     /// <summary>A boundary runs to its neighbours; where none meets it, as far as it is away.</summary>
     private static (PlanPoint, PlanPoint) Ends((string Name, double Bearing, double? Distance)[] lines, double bearing, double away, PlanPoint centre, PlanPoint aside, PlanPoint foot)
     {
-        var (low, high) = (-away - 3, away + 3);
+        var reach = 1.5 * lines.Max(l => l.Distance ?? away) + 3;
+        var (low, high) = (-reach, reach);
         foreach (var other in lines.Where(l => l.Distance is not null && Math.Abs(Math.Sin(l.Bearing - bearing)) > 0.1))
         {
             var toward = Toward(other.Bearing);

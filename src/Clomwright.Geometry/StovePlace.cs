@@ -51,12 +51,12 @@ public sealed record StovePlace(Evidence.Sequence<PlanPoint> Body, Evidence.Sequ
     }
 
     /// <summary>Least distance ahead of the middle to a closed line of points, over a width to either side; where the line crosses the edge of that width it is taken straight between two points.</summary>
-    private static double Ahead(IReadOnlyList<PlanPoint> wall, PlanPoint outward, PlanPoint along, double wide)
+    private static double Ahead(PlanPoint[] wall, PlanPoint outward, PlanPoint along, double wide)
     {
         var least = double.PositiveInfinity;
-        for (var i = 0; i < wall.Count; i++)
+        for (var i = 0; i < wall.Length; i++)
         {
-            var (p, q) = (wall[i], wall[(i + 1) % wall.Count]);
+            var (p, q) = (wall[i], wall[(i + 1) % wall.Length]);
             var (a, b) = (p.Dot(along), q.Dot(along));
             if (Math.Abs(a) <= wide && p.Dot(outward) > 0)
             {

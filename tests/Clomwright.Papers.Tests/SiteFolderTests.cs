@@ -9,7 +9,7 @@ namespace Clomwright.Papers.Tests;
 /// <summary>What the site folder says of one house. Rank property: read from the sheets themselves.</summary>
 public class SiteFolderTests
 {
-    private static string[] Words(IEnumerable<Sheet> book, string key) => [.. book.Where(s => s.Key == key || s.Key.StartsWith(key + "-", StringComparison.Ordinal)).SelectMany(s => s.Texts()).Select(t => t.Words)];
+    private static string[] Words(Sequence<Sheet> book, string key) => [.. book.Where(s => s.Key == key || s.Key.StartsWith(key + "-", StringComparison.Ordinal)).SelectMany(s => s.Texts()).Select(t => t.Words)];
 
     /// <summary>The same place with another description: nothing that is computed hangs on what is changed here.</summary>
     private static PaperSet As(House house) => Papers.HeronPoint with { Geometry = Papers.HeronPoint.Geometry with { House = house } };

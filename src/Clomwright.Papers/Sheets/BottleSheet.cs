@@ -106,7 +106,7 @@ internal static class BottleSheet
     }
 
     /// <summary>What the orders say: how many are set, how many break on the way.</summary>
-    private static Block Collect(Scene scene)
+    private static Paragraph Collect(Scene scene)
     {
         var say = scene.Say;
         var line = scene.Set.Quantities.Orders.FirstOrDefault(o => o.Key == "bottles");

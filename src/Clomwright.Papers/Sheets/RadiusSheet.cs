@@ -74,7 +74,7 @@ internal static class RadiusSheet
     }
 
     /// <summary>A row for each bearing and a column for each height; before them the inside face where it is plumb.</summary>
-    private static Table Table(Scene scene, IReadOnlyList<(double Height, string Name)> levels, (string Name, double Height)? plumb, bool inside = false)
+    private static Table Table(Scene scene, (double Height, string Name)[] levels, (string Name, double Height)? plumb, bool inside = false)
     {
         var (say, g) = (scene.Say, scene.Geometry);
         var tables = levels.Select(l => OffsetTables.At(g, l.Height)).ToArray();

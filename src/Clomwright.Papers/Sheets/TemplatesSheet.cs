@@ -18,7 +18,7 @@ internal static class TemplatesSheet
         return Of(scene, tilings, own);
     }
 
-    private static IEnumerable<Draft> Of(Scene scene, IReadOnlyList<Tiling> tilings, int own)
+    private static IEnumerable<Draft> Of(Scene scene, Tiling[] tilings, int own)
     {
         var say = scene.Say;
         List<Row> rows = [];

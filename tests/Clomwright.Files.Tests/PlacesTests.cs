@@ -118,7 +118,7 @@ public class PlacesTests
         var more = PlanShaping.Added(path, 7, UnitSystem.Imperial);
         Assert.Equal(9, more.Points.Count);
         Assert.Equal(path, PlanShaping.Without(more, 8));
-        Assert.Empty(HouseDiagnostics.Of(Heron with { Plan = path }).Where(said => said.Path.StartsWith("plan", StringComparison.Ordinal)));
+        Assert.DoesNotContain(HouseDiagnostics.Of(Heron with { Plan = path }), said => said.Path.StartsWith("plan", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -11,7 +11,7 @@ using Clomwright.Web.Scenes;
 namespace Clomwright.Web.Editing;
 
 /// <summary>A house that is open: its file, what it was and is, and its study. One request at a time.</summary>
-internal sealed partial class OpenHouse
+internal sealed partial class OpenHouse : IDisposable
 {
     private readonly Lock gate = new();
     private readonly HouseFolder folder;
@@ -245,7 +245,11 @@ internal sealed partial class OpenHouse
     }
 
     /// <summary>Nobody asks any more: what waits to be kept is kept.</summary>
-    public void Close() => aside.Dispose();
+    public void Dispose()
+    {
+        aside.Dispose();
+        Hand.Dispose();
+    }
 
     private void Forget()
     {
@@ -260,8 +264,17 @@ internal sealed partial class OpenHouse
     private double? StationOf(string part) => StandingOpening.All(study.Geometry).FirstOrDefault(o => o.Opening.Name == part)?.Station
         ?? study.Geometry.Niches.FirstOrDefault(n => n.Niche.Name == part)?.Station ?? study.Geometry.Embeds.FirstOrDefault(e => e.Embed.Name == part)?.Station;
 
-    /// <summary>The middle of the widest pier; of nothing where there is none, which is at the zero mark.</summary>
-    private double Roomiest => study.Geometry.Piers.MaxBy(pier => pier.Narrowest) is { } pier ? study.Geometry.Curve.Wrap((pier.Span.From + pier.Span.To) / 2) : 0;
+    /// <summary>The middle of the widest pier, of its longer part where it lies across the zero mark; the zero mark where there is none.</summary>
+    private double Roomiest
+    {
+        get
+        {
+            var (ring, span) = (study.Geometry.Curve.Length, study.Geometry.Piers.MaxBy(pier => pier.Narrowest)?.Span);
+            return span is not { } widest ? 0
+                : widest.From < ring && widest.To > ring ? (ring - widest.From > widest.To - ring ? (widest.From + ring) / 2 : (widest.To - ring) / 2)
+                : study.Geometry.Curve.Wrap((widest.From + widest.To) / 2);
+        }
+    }
 
     private HouseAnswer Answer(Sight sight, ChangeRefusal? refusal = null, bool fileDiffers = false, long? since = null) => new(
         new HouseState

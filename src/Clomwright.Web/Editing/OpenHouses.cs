@@ -49,7 +49,7 @@ internal sealed class OpenHouses(HouseFolder folder)
         {
             foreach (var house in open.Values)
             {
-                house.Close();
+                house.Dispose();
             }
         }
     }

@@ -120,7 +120,7 @@ internal sealed partial class FormOf(House house, IReadOnlyList<Diagnostic> said
 
     private static bool HasWord(string key) => Known.Contains(key);
 
-    private static IEnumerable<string> Asked(string words) => Phrasebook.English.Arguments($"web.form.{words}");
+    private static Sequence<string> Asked(string words) => Phrasebook.English.Arguments($"web.form.{words}");
 
     [GeneratedRegex(@"\{([a-z0-9-]+)\}")]
     private static partial Regex Place();

@@ -17,6 +17,7 @@ export class GroundPlan extends LitElement {
 
   private held: { point: number; pointer: number; gesture: string; moved: boolean; at: Point } | null = null;
   private scale: { k: number; west: number; north: number } | null = null;
+  private height = 0;
   private gestures = 0;
   private lastNudge = 0;
   private readonly started = Date.now();
@@ -43,7 +44,8 @@ export class GroundPlan extends LitElement {
       const all = [...plan.outside, ...points.map((point) => point.at)];
       const [west, east, south, north] = [Math.min(...all.map(([x]) => x)), Math.max(...all.map(([x]) => x)), Math.min(...all.map(([, y]) => y)), Math.max(...all.map(([, y]) => y))];
       const k = (this.size - 2 * edge) / Math.max(east - west, north - south);
-      this.scale = { k, west: west - ((this.size - 2 * edge) / k - (east - west)) / 2, north: north + ((this.size - 2 * edge) / k - (north - south)) / 2 };
+      this.height = points.length > 0 ? this.size : (north - south) * k + 2 * edge;
+      this.scale = { k, west: west - ((this.size - 2 * edge) / k - (east - west)) / 2, north: north + ((this.height - 2 * edge) / k - (north - south)) / 2 };
     }
     const { k, west, north } = this.scale;
     const x = (at: Point): number => (at[0] - west) * k + edge;
@@ -51,7 +53,7 @@ export class GroundPlan extends LitElement {
     const closed = (outline: readonly Point[]): string => `M${outline.map((at) => `${x(at).toFixed(1)} ${y(at).toFixed(1)}`).join('L')}Z`;
     const drawn = points.length > 0;
     return html`
-      <svg class="plan ground-plan" width=${this.size} height=${this.size} role=${drawn ? 'group' : 'img'} aria-label=${say('web.drawing.plan')} @pointermove=${this.moved} @pointerup=${this.letGo} @pointercancel=${this.letGo}>
+      <svg class="plan ground-plan" width=${this.size} height=${this.height} role=${drawn ? 'group' : 'img'} aria-label=${say('web.drawing.plan')} @pointermove=${this.moved} @pointerup=${this.letGo} @pointercancel=${this.letGo}>
         <path class="ring" fill-rule="evenodd" d="${closed(plan.outside)}${closed(plan.inside)}" />
         ${plan.openings.map((opening) => svg`<path class="gap" d=${closed(opening.outline)}><title>${opening.name}</title></path>`)}
         <path class="zero" d="M${x(plan.zero[0])} ${y(plan.zero[0])}L${x(plan.zero[1])} ${y(plan.zero[1])}" />

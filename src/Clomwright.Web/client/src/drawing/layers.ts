@@ -90,7 +90,7 @@ export function builtInShape(frame: Frame, view: FaceView, name: string): Drawn 
     ${view.embeds.filter((embed) => embed.name === name).map((embed) => {
       const x = round(frame.x(embed.at[0]));
       const y = round(frame.y(embed.at[1]));
-      return svg`<circle class="hit" cx=${x} cy=${y} r="12" /><path class=${embed.near ? 'embed' : 'embed far'} d=${embedSign(embed.kind, x, y)}><title>${embed.label}</title></path>`;
+      return svg`<circle class="hit" cx=${x} cy=${y} r="10" /><path class=${embed.near ? 'embed' : 'embed far'} d=${embedSign(embed.kind, x, y)}><title>${embed.label}</title></path>`;
     })}
   `;
 }

@@ -56,7 +56,7 @@ export class AddPart extends LitElement {
       <form
         class="add-part"
         data-add=${add.path}
-        aria-label=${[this.of, add.label].filter(Boolean).join(': ')}
+        aria-label=${add.asks.length === 0 ? nothing : [this.of, add.label].filter(Boolean).join(': ')}
         @submit=${(event: Event) => {
           event.preventDefault();
           this.send(add);

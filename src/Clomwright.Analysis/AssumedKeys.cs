@@ -11,7 +11,7 @@ namespace Clomwright.Analysis;
 public static class AssumedKeys
 {
     /// <summary>Every key that an assumption has, room by room.</summary>
-    public static Sequence<string> Known { get; } = [.. DryingNumbers.Keys, .. WallNumbers.Keys, .. WorkNumbers.Keys, .. RotaNumbers.Keys, .. ComfortNumbers.Keys];
+    public static Sequence<string> Known { get; } = [.. DryingNumbers.Keys, .. WallNumbers.Keys, .. WorkNumbers.Keys, .. RotaNumbers.Keys, .. ComfortNumbers.Keys, .. FreeZone.FreeZoneNumbers.Keys];
 
     /// <summary>Keys that no assumption has, with the nearest that one has; keys written twice.</summary>
     public static Sequence<Diagnostic> Remarks(House house)

@@ -42,6 +42,7 @@ public static class FromStudy
             FirstWinter = study.FirstWinter,
             Weather = study.Weather,
             Record = study.Options.Record,
+            AsBuilt = AsBuiltMarks.Of(study.Geometry, study.Options.Record),
             Findings = study.AllFindings,
             Diagnostics = study.Diagnostics,
             Assumptions = study.Assumptions,

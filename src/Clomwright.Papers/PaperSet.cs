@@ -94,6 +94,9 @@ public sealed record PaperSet
     /// <summary>What is written on site.</summary>
     public SiteRecord Record { get; init; } = SiteRecord.Empty;
 
+    /// <summary>What was found on site otherwise than drawn.</summary>
+    public Sequence<AsBuiltMark> AsBuilt { get; init; }
+
     /// <summary>What the adopted rules say.</summary>
     public Sequence<Finding> Findings { get; init; }
 

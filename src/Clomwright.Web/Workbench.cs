@@ -100,6 +100,8 @@ public static class Workbench
         app.MapRecords();
         app.MapToday(_ => TodayRole.Own);
         app.MapPhones(phones, () => shared);
+        app.MapRounds();
+        app.MapAsBuilt();
         app.MapHub<HouseHub>("/hub");
         await app.StartAsync(cancellation);
 

@@ -22,8 +22,7 @@ public static class FromRoof
         var numbers = ComfortNumbers.Of(house.Assumed);
         var parts = new ShellParts(geometry, roof, numbers, dryDensity);
         var shell = new Shell(geometry, parts, numbers, new());
-        var latitude = house.Site.Latitude ?? weather.Value?.Climate.Latitude;
-        Known<SunInRoom> sun = latitude is { } north ? new SunInRoom(geometry, north, parts.Eave) : new Message("analysis.comfort.no-latitude");
+        var sun = SunOf(geometry, parts, weather);
         Known<YearResult> year = weather.NotChecked ?? new Message("analysis.comfort.no-latitude");
         Known<DampResult> damp = year.NotChecked!;
         if (weather.Value is { } known && sun.Value is { } rays)
@@ -41,6 +40,19 @@ public static class FromRoof
             Assumptions = [.. year.Is ? weather.Value!.Assumptions : [], .. parts.Assumptions, .. Leaned(numbers, house)], Calculations = Worked(shell, numbers),
         };
     }
+
+    /// <summary>The sun in the room alone, at once; or why it is not known.</summary>
+    /// <param name="geometry">The placed house.</param>
+    /// <param name="roof">What holds the roof: its eave shades.</param>
+    /// <param name="weather">The site's mean days, that know its latitude where nobody wrote it.</param>
+    public static Known<SunInRoom> SunOf(HouseGeometry geometry, RoofResult roof, Known<WeatherResult> weather)
+    {
+        ArgumentNullException.ThrowIfNull(geometry);
+        return SunOf(geometry, new ShellParts(geometry, roof, ComfortNumbers.Of(geometry.House.Assumed), 1), weather);
+    }
+
+    private static Known<SunInRoom> SunOf(HouseGeometry geometry, ShellParts parts, Known<WeatherResult> weather) =>
+        (geometry.House.Site.Latitude ?? weather.Value?.Climate.Latitude) is { } north ? new SunInRoom(geometry, north, parts.Eave) : new Message("analysis.comfort.no-latitude");
 
     /// <summary>The year alone, ready to run: for measuring how long it takes.</summary>
     internal static Func<YearResult> YearOf(HouseGeometry geometry, RoofResult roof, WeatherResult weather, double dryDensity)

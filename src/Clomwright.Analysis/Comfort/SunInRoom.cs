@@ -33,12 +33,21 @@ public sealed class SunInRoom
     public SunPlace Place(int month, double hour) =>
         Sun.AtHourAngle((hour - 12) * Math.PI / 12, ReferenceEvaporation.Declination(30.42 * month - 15), latitude * Degree);
 
+    /// <summary>Place of the sun on a day.</summary>
+    /// <param name="day">Which; the year makes no difference that could be seen.</param>
+    /// <param name="hour">Of the sun's own time, 12 when it stands highest.</param>
+    public SunPlace Place(DateOnly day, double hour) =>
+        Sun.AtHourAngle((hour - 12) * Math.PI / 12, ReferenceEvaporation.Declination(day.DayOfYear), latitude * Degree);
+
     /// <summary>Every patch of one moment.</summary>
     /// <param name="month">1 to 12.</param>
     /// <param name="hour">Of the sun's own time.</param>
-    public Sequence<SunPatch> At(int month, double hour)
+    public Sequence<SunPatch> At(int month, double hour) => At(Place(month, hour));
+
+    /// <summary>Every patch of one moment.</summary>
+    /// <param name="sun">Where the sun stands.</param>
+    public Sequence<SunPatch> At(SunPlace sun)
     {
-        var sun = Place(month, hour);
         return openings.Select(o => SunPatches.Of(geometry, o.Name, o.Sun, sun)).OfType<SunPatch>().ToSequence();
     }
 

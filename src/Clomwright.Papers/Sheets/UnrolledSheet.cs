@@ -1,3 +1,4 @@
+using Clomwright.Analysis.FreeZone;
 using Clomwright.Building;
 using Clomwright.Evidence;
 using Clomwright.Papers.Drawing;
@@ -30,8 +31,9 @@ internal static class UnrolledSheet
             scene.Fact("unrolled.face-area", new Area(face == Face.Inside ? scene.Geometry.Measures.InsideFaceArea : scene.Geometry.Measures.OutsideFaceArea), Tag.Computed),
             scene.Fact("unrolled.openings-share", Amount.Fraction(scene.Geometry.Measures.OpeningLengthShare), Tag.Computed),
         ], Styles.Heading));
+        blocks.AddRange(Free(scene));
         Block[] openings = [.. Openings(scene, layout.Bands[0].Strip)];
-        Block[] keys = [.. Keys(scene)];
+        Block[] keys = [.. Keys(scene), .. Found(scene)];
         var wide = SheetFrame.Content(layout.Paper).Width > Wide && openings.Length > 0 && keys.Length > 0;
         blocks.AddRange(wide ? [new Beside(new Stack(openings), new Stack(keys)) { Above = 5 }] : [.. openings, .. keys]);
         // A drawing that lies down on small paper has its tables on upright sheets after it.
@@ -73,7 +75,7 @@ internal static class UnrolledSheet
             }
         }
 
-        return (best.Scale, UnrolledWall.Bands(scene.Geometry, View(scene, face, best.Scale), best.Count), best.Paper);
+        return (best.Scale, UnrolledWall.Bands(scene.Geometry, View(scene, face, best.Scale) with { Free = FromGeometry.Of(scene.Geometry), AsBuilt = scene.Set.AsBuilt }, best.Count), best.Paper);
     }
 
     private static WallView View(Scene scene, Face face, DrawingScale scale) => new(face, scale.PaperPerMetre)
@@ -81,6 +83,41 @@ internal static class UnrolledSheet
         Units = scene.Say.First,
         Digits = scene.Set.Options.Paper is PaperSize.A3 or PaperSize.Tabloid ? 3.5 : 2.5,
     };
+
+    /// <summary>What the dotted hatching means, or that there is no free zone.</summary>
+    private static IEnumerable<Block> Free(Scene scene)
+    {
+        var (say, zone) = (scene.Say, FromGeometry.Of(scene.Geometry));
+        if (zone.Boxes.Count > 0)
+        {
+            var board = new Board();
+            var box = PaperBox.At(0, 0, 14, 7);
+            LegendBox.Draw(board, box, [StripFree.Sample(Outline.Rectangle(box))], say.Say("unrolled.free"));
+            yield return new Picture(board.Marks, board.Marks.Bounds().Inset(-0.5)) { Left = true };
+        }
+
+        yield return new Paragraph(zone.Boxes.Count > 0 ? say.Say("unrolled.note-free", ("depth", Amount.Metres(zone.Depth))) : say.Say("unrolled.no-free"), Styles.Small) { Above = 1 };
+    }
+
+    /// <summary>What was found otherwise than drawn, with both numbers.</summary>
+    private static IEnumerable<Block> Found(Scene scene)
+    {
+        var (say, marks) = (scene.Say, scene.Set.AsBuilt);
+        if (marks.Count == 0)
+        {
+            yield break;
+        }
+
+        yield return new Heading(say.Say("as-built.heading"));
+        yield return new Table(
+            [new(""), new(say.Say("built.name")) { Grows = 1 }, new(say.Say("as-built.found"), Anchor.End), new(say.Say("as-built.drawn"), Anchor.End)],
+            [
+                .. marks.Select((m, i) => new Row(
+                    new Cell(StripFree.Sign(i)) { Lettering = Styles.BodyStrong },
+                    new Cell(m.Part, Wording.Dotted(say.Say(new Message($"study.record.measured-{m.What.ToString().ToLowerInvariant()}")), say.Say(m.On))),
+                    scene.Cell(m.Found), scene.Cell(m.Drawn))),
+            ]) { Above = 1.5 };
+    }
 
     private static IEnumerable<Block> Openings(Scene scene, WallStrip strip)
     {

@@ -1,8 +1,10 @@
+using Clomwright.Analysis.FreeZone;
 using Clomwright.Building;
 using Clomwright.Evidence;
 using Clomwright.Geometry;
 using Clomwright.Papers.Drawing;
 using Clomwright.Papers.Layout;
+using Clomwright.Study;
 
 namespace Clomwright.Papers.Views;
 
@@ -22,6 +24,12 @@ public sealed record WallView(Face Face, double PaperPerMetre)
 
     /// <summary>Tees, the numbers of embeds, and what is written inside openings beside their letters.</summary>
     public bool Details { get; init; } = true;
+
+    /// <summary>Where a crew may improvise, hatched; null where that is not drawn.</summary>
+    public FreeZoneResult? Free { get; init; }
+
+    /// <summary>What was found otherwise than drawn, marked beside.</summary>
+    public Sequence<AsBuiltMark> AsBuilt { get; init; }
 
     /// <summary>Height of the digits of the chain of widths, mm.</summary>
     public double Digits { get; init; } = 2.5;
@@ -62,10 +70,16 @@ public static class UnrolledWall
         var board = new Board();
         var frame = StripMeasures.Room(strip, view);
         var taken = new Taken(new PaperBox(strip.Corner.X + 0.8, strip.Y(StripBody.Highest(strip)), strip.Right - 0.8, strip.Y(StripBody.Lowest(strip))));
+        if (view.Free is { } zone)
+        {
+            StripFree.Zone(board, strip, zone);
+        }
+
         StripBody.Draw(board, strip);
         StripEmbeds.Seats(board, strip, view);
         StripHoles.Draw(board, strip, view, taken);
         StripEmbeds.Draw(board, strip, view, taken);
+        StripFree.Found(board, strip, view.AsBuilt, taken);
         if (view.Measures)
         {
             StripMeasures.Draw(board, strip, view);

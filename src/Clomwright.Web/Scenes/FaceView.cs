@@ -45,6 +45,12 @@ public sealed record FaceView
     /// <summary>Piers.</summary>
     public required IReadOnlyList<PierOutline> Piers { get; init; }
 
+    /// <summary>Where a crew may improvise: left, right, bottom and top of rectangles side by side.</summary>
+    public required IReadOnlyList<double[]> Free { get; init; }
+
+    /// <summary>What may be done there, or that there is no such place.</summary>
+    public required string FreeSays { get; init; }
+
     /// <summary>Where findings point.</summary>
     public required IReadOnlyList<FindingMark> Marks { get; init; }
 }

@@ -16,6 +16,7 @@ internal sealed class FaceViewOf(HouseGeometry geometry, Face face, Pen pen)
     public FaceView View(IReadOnlyList<StandingOpening> openings, IEnumerable<(FindingLine Line, Finding Finding)> findings)
     {
         var house = geometry.House;
+        var zone = Analysis.FreeZone.FromGeometry.Of(geometry);
         var (bottom, top) = (geometry.Wall.Base.Metres, geometry.Wall.Top.Metres);
         return new FaceView
         {
@@ -33,6 +34,8 @@ internal sealed class FaceViewOf(HouseGeometry geometry, Face face, Pen pen)
             Landings = [.. geometry.Landings.Select(landing => new LandingMark(landing.Name, Pen.Round(X(landing.Station)), landing.Secondary))],
             Tees = house.Tees is { } tees ? [.. geometry.Tees.SelectMany(tee => Tee(tee, tees, top))] : [],
             Piers = [.. geometry.Piers.Select(pier => new PierOutline(pier.Address, Boxes(pier.Span, pier.Heights.From, pier.Heights.To)))],
+            Free = [.. zone.Boxes.SelectMany(b => Boxes(b.Stations, b.Bottom, b.Top))],
+            FreeSays = zone.Boxes.Count == 0 ? pen.Say("web.free.none") : pen.Say("web.free.says", ("depth", Amount.Metres(zone.Depth))),
             Marks =
             [
                 .. findings.Where(f => f.Finding.Places.Count > 0).Select(f => new FindingMark(f.Line.Id,

@@ -23,7 +23,7 @@ public sealed class Chromium : IAsyncLifetime
         Browser = await playwright.Chromium.LaunchAsync(new()
         {
             ExecutablePath = Path,
-            Args = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"],
+            Args = ["--no-sandbox", "--disable-gpu", "--enable-unsafe-swiftshader", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"],
         });
     }
 

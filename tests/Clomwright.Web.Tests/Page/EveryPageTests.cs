@@ -61,7 +61,7 @@ public sealed class EveryPageTests(Chromium chromium)
         await Clean(open);
     }
 
-    private static async Task Clean(OpenPage open)
+    internal static async Task Clean(OpenPage open)
     {
         Assert.Equal("", string.Join("\n", await Axe.Violations(open.Page)));
 

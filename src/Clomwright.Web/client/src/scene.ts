@@ -124,6 +124,9 @@ export interface FaceView {
   landings: LandingMark[];
   tees: Point[][];
   piers: PierShape[];
+  /** Where a crew may improvise. */
+  free: Box[];
+  freeSays: string;
   marks: FindingMark[];
 }
 

@@ -10,6 +10,7 @@ import { groundPage, type GroundBench } from './pages/ground';
 import { papersPage } from './pages/papers';
 import './pages/phones';
 import './pages/record';
+import './pages/round';
 import { roofPage, type RoofBench } from './pages/roof';
 import { sheetsPage } from './pages/sheets';
 import { startPage } from './pages/start';
@@ -146,6 +147,8 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
         return this.record === null ? this.waitPage() : html`<record-page .house=${this.place.house} .scene=${this.record}></record-page>`;
       case 'phones':
         return html`<phones-page .house=${this.place.house}></phones-page>`;
+      case 'round':
+        return html`<round-page .house=${this.place.house}></round-page>`;
       case 'sheet':
       case 'print': {
         const whenThere = this.place.page === 'print' ? () => void document.fonts.ready.then(() => print()) : () => {};
@@ -284,6 +287,8 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
           this.record = record;
           document.title = say('web.title.record', { name: record.name });
         });
+        break;
+      case 'round':
         break;
       default:
         void this.fetched<PapersState>(papersAddress(house, 'papers', this.place.paper), (papers) => {

@@ -42,7 +42,8 @@ export function pierEdges(frame: Frame, scene: Scene, picture: StressPicture): T
   </g>`;
 }
 
-const stressHatches = svg`
+/** The hatchings themselves; once on a page. */
+export const stressHatches = svg`
   <defs>
     <pattern id="stress-0" width="10" height="10" patternUnits="userSpaceOnUse"><path class="stress-line" d="M-2 12L12 -2M-2 2L2 -2M8 12L12 8" /></pattern>
     <pattern id="stress-1" width="10" height="10" patternUnits="userSpaceOnUse"><path class="stress-line" d="M-2 -2L12 12M-2 8L2 12M8 -2L12 2" /></pattern>

@@ -4,6 +4,7 @@ import type { Change, Face, FaceView, Scene } from '../scene';
 import { say } from '../words';
 import { asked, follow, take, type Held, type Movable } from './drag';
 import { direction, frameOf, round, xOfStation, type Frame, type Nearness } from './frame';
+import { foundLayer, freeLayer, type FoundMark } from './free';
 import { hatches } from './hatches';
 import { builtInLayer, builtInShape, landingLayer, markLayer, wallLayer } from './layers';
 import { namePlaces, openingShape } from './openings';
@@ -28,6 +29,7 @@ export class UnrolledWall extends LitElement {
     settled: { type: Boolean },
     stress: { attribute: false },
     picture: { attribute: false },
+    found: { attribute: false },
     room: { state: true },
   };
 
@@ -40,6 +42,8 @@ export class UnrolledWall extends LitElement {
   /** The sheet of stress in the place of the one of what is where; null for that. */
   declare stress: StressScene | null;
   declare picture: StressPicture | null;
+  /** What was found otherwise than drawn. */
+  declare found: readonly FoundMark[];
   declare room: number;
 
   private held: Held | null = null;
@@ -55,6 +59,7 @@ export class UnrolledWall extends LitElement {
     super();
     this.room = 0;
     this.stress = this.picture = null;
+    this.found = [];
   }
 
   protected override createRenderRoot(): HTMLElement {
@@ -100,7 +105,7 @@ export class UnrolledWall extends LitElement {
         @pointercancel=${this.pointerLeft}
       >
         ${hatches}
-        ${carries ? stressLayer(frame, scene, stress, picture) : svg`${wallLayer(frame, scene, view)} ${landingLayer(frame, scene, view)} ${builtInLayer(frame, view)} ${pierLayer(frame, view, scene.piers)}`}
+        ${carries ? stressLayer(frame, scene, stress, picture) : svg`${wallLayer(frame, scene, view)} ${freeLayer(frame, view)} ${landingLayer(frame, scene, view)} ${builtInLayer(frame, view)} ${pierLayer(frame, view, scene.piers)}`}
         ${carries ? nothing : svg`<g class="built-ins">
           ${repeat(
             this.placed,
@@ -141,7 +146,7 @@ export class UnrolledWall extends LitElement {
               >${openingShape(frame, view, card, names.get(card.name))}</g>`,
           )}
         </g>
-        ${carries ? pierEdges(frame, scene, picture) : markLayer(frame, view, scene.findings, this.pointed)}
+        ${carries ? pierEdges(frame, scene, picture) : svg`${foundLayer(frame, this.found)} ${markLayer(frame, view, scene.findings, this.pointed)}`}
       </svg>
     `;
   }

@@ -61,7 +61,7 @@ export function waterWall(scene: Scene, water: WaterScene, day: number, room: nu
 }
 
 /** From sparse dots for dry to dense lines for wet; each can be told from its neighbours without colour. */
-const waterHatches = svg`
+export const waterHatches = svg`
   <defs>
     <pattern id="water-0" width="12" height="12" patternUnits="userSpaceOnUse"></pattern>
     <pattern id="water-1" width="11" height="11" patternUnits="userSpaceOnUse"><circle class="water-dot" cx="3" cy="3" r="0.9" /><circle class="water-dot" cx="8.5" cy="8.5" r="0.9" /></pattern>

@@ -3,6 +3,7 @@ import { planKey } from '../drawing/plan';
 import type { Nearness } from '../drawing/frame';
 import { liftTable, poleWidth, storeyPole } from '../drawing/pole';
 import '../drawing/strip';
+import '../parts/free-legend';
 import { stressBelow, stressSheet, withStress, type StressBench } from './stress';
 import { waterBelow, waterSheet } from './water';
 import '../parts/margin-list';
@@ -10,6 +11,7 @@ import '../parts/opening-line';
 import { wallParts } from '../parts/wall-parts';
 import { acts, type Bench } from '../parts/acts';
 import { footer, masthead } from '../parts/masthead';
+import { hrefOf } from '../places';
 import type { Face, HouseState, Scene } from '../scene';
 import type { WaterAnswer } from '../water-scene';
 import { say } from '../words';
@@ -68,6 +70,7 @@ export function wallPage(bench: WallBench, state: HouseState, scene: Scene): Tem
                 html`<button type="button" aria-pressed=${bench.nearness === one} @click=${() => bench.step(one)}>${say(`web.near.${one}`)}</button>`,
             )}
           </div>
+          <p><a class="to-round" href=${hrefOf({ page: 'round', house: state.key })}>${say('web.round.link')}</a></p>
           ${moves ? html`<p id="moving" class="hint">${say(cutting ? 'web.drawing.moving' : 'web.stress.moving')}</p>` : nothing}
         </div>
         ${bench.sheet === 'water' ? waterSheet(scene, bench.water, bench.day, bench.room, bench.nearness) : nothing}
@@ -84,7 +87,8 @@ export function wallPage(bench: WallBench, state: HouseState, scene: Scene): Tem
             ></unrolled-wall>
           </div>
           ${besides ? html`<div class="pole-beside">${storeyPole(scene, scene.view, bench.room - poleWidth, bench.nearness)}</div>` : nothing}
-        </div>` : nothing}
+        </div>
+        <free-legend .house=${state.key} .face=${face} .view=${scene.view}></free-legend>` : nothing}
         ${card === undefined || !moves ? nothing : html`<opening-line .card=${card} .refusal=${state.refusal} .settled=${bench.settled}></opening-line>`}
       </section>
       ${cutting ? wallParts(bench, state, scene) : nothing}

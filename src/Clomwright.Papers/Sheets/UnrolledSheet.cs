@@ -91,7 +91,7 @@ internal static class UnrolledSheet
         if (zone.Boxes.Count > 0)
         {
             var board = new Board();
-            var box = PaperBox.At(0, 0, 14, 7);
+            var box = PaperBox.At(0, 0, 12, 4);
             LegendBox.Draw(board, box, [StripFree.Sample(Outline.Rectangle(box))], say.Say("unrolled.free"));
             yield return new Picture(board.Marks, board.Marks.Bounds().Inset(-0.5)) { Left = true };
         }

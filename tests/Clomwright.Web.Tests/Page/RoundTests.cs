@@ -16,7 +16,7 @@ public sealed class RoundTests(Chromium chromium)
     [Fact]
     public async Task View_FromTheWall_ShowsEveryPart_TurnsByKeyboard_AndGrowsByTheDay()
     {
-        await using var open = await OpenPage.AtWall(chromium);
+        await using var open = await OpenPage.AtWall(chromium, 800, 560); // drawn in software: a small window is enough
         var page = open.Page;
         await page.GetByRole(AriaRole.Link, new() { Name = "In the round" }).ClickAsync();
         await OpenPage.Until(page, "() => Number(document.querySelector('round-page')?.dataset.bodies) > 0");

@@ -1,3 +1,5 @@
+using Clomwright.Geometry.Solids;
+
 namespace Clomwright.Analysis.Weather;
 
 /// <summary>Where the sun stands.</summary>
@@ -5,6 +7,9 @@ namespace Clomwright.Analysis.Weather;
 /// <param name="Azimuth">Clockwise from north, rad.</param>
 public readonly record struct SunPlace(double Elevation, double Azimuth)
 {
+    /// <summary>Unit direction to it.</summary>
+    public SpacePoint Toward => new(Math.Cos(Elevation) * Math.Sin(Azimuth), Math.Cos(Elevation) * Math.Cos(Azimuth), Math.Sin(Elevation));
+
     /// <summary>Cosine of the angle between sun and the normal of an upright face; negative behind it.</summary>
     /// <param name="normal">Azimuth of the face's outward normal, rad.</param>
     public double OnUpright(double normal) => Math.Cos(Elevation) * Math.Cos(Azimuth - normal);

@@ -74,12 +74,12 @@ public static class RoundSceneOf
 
         var patches = sun.At(place);
         var pairs = patches.SelectMany(p => (Sequence<SpacePoint>[])[p.Floor.Select(q => SpacePoint.Of(q, Over)).ToSequence(), p.Wall.Select(q => OnWall(study.Geometry, q)).ToSequence()]).Where(p => p.Count > 3).ToArray();
-        var level = Math.Cos(place.Elevation);
+        var toward = place.Toward;
         return new RoundSun(
             patches.Count == 0
                 ? pen.Say("web.round.sun-outside")
                 : pen.Say("web.comfort.sun-now", ("area", new Amount(patches.Sum(p => p.FloorArea), Dimension.Area)), ("openings", new Argument.List(patches.Select(p => (Argument)p.Opening).ToSequence()))),
-            [Pen.Round(level * Math.Sin(place.Azimuth)), Pen.Round(level * Math.Cos(place.Azimuth)), Pen.Round(Math.Sin(place.Elevation))],
+            [Pen.Round(toward.East), Pen.Round(toward.North), Pen.Round(toward.Up)],
             Floats(pairs.SelectMany(Filled)), Pieces(pairs.Select(p => p.Plus(p[0]))));
     }
 

@@ -50,7 +50,7 @@ internal static class FoundationPlan
         }
 
         var curve = pen.Geometry.Curve;
-        var station = trench.OutletBearing is { } bearing ? curve.StationsAt(Math.IEEERemainder(bearing.Radians, 2 * Math.PI)).FirstOrDefault() : 0;
+        var station = trench.OutletBearing is { } bearing && curve.StationsAt(Math.IEEERemainder(bearing.Radians, 2 * Math.PI)) is [var first, ..] ? first : 0;
         var from = curve.At(station, middle);
         var run = Math.Min(trench.OutletRun?.Metres ?? 1.2, 1.6);
         board.Add(new Group("drain-outlet", [new Arrow(pen.At(from), pen.At(from + run * curve.Normal(station)), new Pen(Weight.Medium, Dash.Chain))]));

@@ -48,7 +48,8 @@ public sealed record SetRevision(string? Letter, string? Before, Sequence<SheetR
             return new SheetRevision(s, state, like ?? letter);
         });
         var keys = drawn.Select(s => (s.Part, s.Key)).ToHashSet();
-        var back = issued.LastOrDefault()?.Drawn.Where(s => parts.Contains(s.Part) && !keys.Contains((s.Part, s.Key))).ToSequence() ?? [];
-        return new(letter, issued.LastOrDefault()?.Revision, sheets.ToSequence(), back);
+        var latest = issued is [.., var last] ? last : null;
+        var back = latest?.Drawn.Where(s => parts.Contains(s.Part) && !keys.Contains((s.Part, s.Key))).ToSequence() ?? [];
+        return new(letter, latest?.Revision, sheets.ToSequence(), back);
     }
 }

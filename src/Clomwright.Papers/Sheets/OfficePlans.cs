@@ -99,7 +99,7 @@ internal static class OfficePlans
     }
 
     /// <summary>A drawing as large as a usual scale lets it be, its schedules at its right.</summary>
-    private static IEnumerable<Draft> Drawn(Scene scene, string key, string title, Func<DrawingScale, Board> draw, IReadOnlyList<Block> beside)
+    private static Draft[] Drawn(Scene scene, string key, string title, Func<DrawingScale, Board> draw, IReadOnlyList<Block> beside)
     {
         var say = scene.Say;
         var paper = scene.Set.Options.Paper.Office();

@@ -68,7 +68,7 @@ internal static class TitleSheet
     }
 
     /// <summary>Every sheet with its number, in as many columns as it takes.</summary>
-    private static Block Index(Scene scene, IReadOnlyList<NumberedDraft> others, SetRevision? set)
+    private static Beside Index(Scene scene, IReadOnlyList<NumberedDraft> others, SetRevision? set)
     {
         Row[] rows = [.. others.GroupBy(s => First(s, others)).Select(g => new Row(new Cell(Range(g)) { Lettering = Styles.BodyStrong }, new Cell(g.First().Draft.Head.Title), new Cell(RevisionBlocks.Letter(set, g.Select(s => s.Draft.Head.Key)))))];
         var half = (rows.Length + 1) / 2;

@@ -88,6 +88,38 @@ public class NewAndPapersTests
         Assert.False(Directory.Exists(folder["out"]));
     }
 
+    [Theory]
+    [InlineData("dxf", "  0\nSECTION\n")]
+    [InlineData("glb", "glTF")]
+    [InlineData("xlsx", "PK")]
+    [InlineData("csv", "What,")]
+    public async Task Export_Format_WritesAFileOfIt_AndTheSameEachTime(string format, string begins)
+    {
+        using var folder = new OwnFolder();
+        Assert.Equal(0, (await Run.Of("new", folder["my.house.json"])).Code);
+        foreach (var name in (string[])["a", "b"])
+        {
+            var run = await Run.Of("export", folder["my.house.json"], "--as", format, "--out", folder[name]);
+            Assert.Equal((0, ""), (run.Code, run.Complaints));
+        }
+
+        Assert.StartsWith(begins, Encoding.Latin1.GetString(File.ReadAllBytes(folder["a"])), StringComparison.Ordinal);
+        Assert.Equal(File.ReadAllBytes(folder["a"]), File.ReadAllBytes(folder["b"]));
+    }
+
+    [Theory]
+    [InlineData("pdf", "orders")]
+    [InlineData("csv", "poems")]
+    public async Task Export_UnknownFormatOrTable_IsOneSentence(string format, string table)
+    {
+        using var folder = new OwnFolder();
+        var run = await Run.Of("export", Run.Examples().First(), "--as", format, "--of", table, "--out", folder["a"]);
+        Assert.Equal(2, run.Code);
+        Assert.StartsWith("There is no ", run.Complaints, StringComparison.Ordinal);
+        Assert.Single(run.Complaints.TrimEnd().Split('\n'));
+        Assert.False(File.Exists(folder["a"]));
+    }
+
     [Fact]
     public async Task Papers_WrongHouse_WritesNothing()
     {

@@ -90,7 +90,8 @@ internal static class FindingsSheet
         new Cell(Reason(say, finding.Verdict), string.Join(' ', finding.Notes.Select(say.Say))),
         new Cell("", say.Say(finding.Clause.Source)));
 
-    private static string Reason(Wording say, Verdict verdict) => verdict switch
+    /// <summary>Why a verdict is what it is.</summary>
+    public static string Reason(Wording say, Verdict verdict) => verdict switch
     {
         Verdict.Met { Because: { } because } => say.Say(because),
         Verdict.Met met => say.Say(met.Comparisons[0]),

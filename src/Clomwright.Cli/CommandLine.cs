@@ -26,6 +26,7 @@ internal static class CommandLine
         {
             OpenVerb.Command(terminal),
             NewVerb.Command(terminal),
+            ArrivedVerb.Command(terminal),
             CheckVerb.Command(terminal),
             FiguresVerb.Command(terminal),
             DaysVerb.Command(terminal),

@@ -2,16 +2,23 @@ using Clomwright.Evidence;
 
 namespace Clomwright.Web;
 
-/// <summary>The words of this room.</summary>
+/// <summary>The words of this room, in the one language that this process speaks.</summary>
 internal static class Words
 {
     private const string Room = "web.";
 
-    /// <summary>The words that the page speaks, by key; their places stay open as <c>{name}</c>.</summary>
-    public static IReadOnlyDictionary<string, string> OfPage { get; } =
-        Phrasebook.English.Keys.Where(key => key.StartsWith(Room, StringComparison.Ordinal)).ToDictionary(key => key, key => Say(key));
+    /// <summary>The language of every page: set once, before the workbench starts.</summary>
+    public static Phrasebook Book { get; private set; } = Phrasebook.English;
+
+    /// <summary>The words that the page speaks, by key, and under <c>web.lang</c> the language; their places stay open as <c>{name}</c>.</summary>
+    public static IReadOnlyDictionary<string, string> OfPage { get; private set; } = Of(Phrasebook.English);
+
+    /// <summary>Takes the language for as long as the process runs.</summary>
+    public static void Speak(Phrasebook book) => (Book, OfPage) = (book, Of(book));
 
     /// <summary>One sentence of this room.</summary>
-    public static string Say(string key, params ReadOnlySpan<(string Name, Argument Value)> arguments) =>
-        Phrasebook.English.Say(Message.Of(key, arguments), UnitSystem.Metric);
+    public static string Say(string key, params ReadOnlySpan<(string Name, Argument Value)> arguments) => Book.Say(Message.Of(key, arguments), UnitSystem.Metric);
+
+    private static Dictionary<string, string> Of(Phrasebook book) => Phrasebook.English.Keys.Where(key => key.StartsWith(Room, StringComparison.Ordinal))
+        .Select(key => KeyValuePair.Create(key, book.Say(new Message(key), UnitSystem.Metric))).Append(new("web.lang", book.Language)).ToDictionary();
 }

@@ -28,10 +28,11 @@ public static class Workbench
     /// <returns>0, or 2 when it could not be started and a sentence said why.</returns>
     public static async Task<int> Run(WorkbenchOptions options, Action<string> say, CancellationToken cancellation)
     {
+        Words.Speak(Phrasebook.In(options.Language));
         var (folder, problem) = HouseFolder.Open(options.Folder);
         if (folder is null)
         {
-            say(Phrasebook.English.Say(problem!.What, UnitSystem.Metric));
+            say(Words.Book.Say(problem!.What, UnitSystem.Metric));
             return 2;
         }
 

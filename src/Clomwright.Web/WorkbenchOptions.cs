@@ -20,6 +20,9 @@ public sealed record WorkbenchOptions
     /// <summary>Whether phones on the local network can be let in, one by one; without it nothing but this machine reaches the workbench.</summary>
     public bool Share { get; init; }
 
+    /// <summary>The language of its pages and of the papers printed there: one of <see cref="Evidence.Phrasebook.Languages"/>.</summary>
+    public string Language { get; init; } = "en";
+
     /// <summary>Options for a house file, or for a folder of them.</summary>
     public static WorkbenchOptions For(string fileOrFolder) =>
         System.IO.File.Exists(fileOrFolder)

@@ -11,7 +11,7 @@ public partial class FiguresTests
     /// <summary>Each example is run once, whoever asks first.</summary>
     private static readonly ConcurrentDictionary<string, Lazy<Task<Run>>> Runs = new(StringComparer.Ordinal);
 
-    private static Task<Run> Figures(string example) => Runs.GetOrAdd(example, file => new Lazy<Task<Run>>(() => Run.Of("figures", file, "--json"))).Value;
+    internal static Task<Run> Figures(string example) => Runs.GetOrAdd(example, file => new Lazy<Task<Run>>(() => Run.Of("figures", file, "--json"))).Value;
 
     private static Task<Run> Deep(string example) => Run.Of("figures", example, "--json", "--deep");
 

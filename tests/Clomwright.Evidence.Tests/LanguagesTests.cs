@@ -12,6 +12,11 @@ public sealed partial class LanguagesTests
     public void Keys_OfEveryLanguage_AreThoseThatEnglishHas() =>
         Assert.All(Others, book => Assert.Empty(book.Keys.Except(Phrasebook.English.Keys)));
 
+    /// <summary>A new word is said in English and marked until somebody has put it into every language; how many wait is said here.</summary>
+    [Fact]
+    public void Words_OfEveryLanguage_AreComplete() =>
+        Assert.All(Others, book => Assert.True(book.Missing.Count == 0, $"{book.Language} lacks {book.Missing.Count} of {Phrasebook.English.Keys.Count}: {string.Join(", ", book.Missing.Take(20))}"));
+
     [Fact]
     public void Places_OfEveryPhrase_AreThoseOfTheEnglishOne()
     {

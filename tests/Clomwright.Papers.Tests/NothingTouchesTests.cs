@@ -25,6 +25,15 @@ public sealed class NothingTouchesTests
     public void TheCompleteHouse_OnEveryPaper_KeepsTextApartAndInside(PaperSize paper, UnitSystem units) =>
         Assert.Empty(Faults(Book.Of(Papers.Set(Houses.HeronPoint, paper, units))));
 
+    // Words grow by a quarter or more in other languages: labels on drawings must still find their place.
+    [Theory]
+    [InlineData("es", PaperSize.Letter, UnitSystem.Imperial)]
+    [InlineData("fr", PaperSize.A4, UnitSystem.Metric)]
+    public void TheCompleteHouse_InEveryLanguage_KeepsTextApartAndInside(string language, PaperSize paper, UnitSystem units) =>
+        Assert.Empty(Faults(Book.Of(In(language, Papers.Set(Houses.HeronPoint, paper, units)))));
+
+    private static PaperSet In(string language, PaperSet set) => set with { Options = set.Options with { Language = language } };
+
     [Fact]
     public void PapersWithLettersAndChanges_KeepTextApartAndInside() => Assert.Empty(Faults(RevisionTests.Marked));
 

@@ -28,7 +28,7 @@ internal static class HomeVerb
         }
 
         terminal.Say(new Message("cli.home.stay"));
-        var code = await Workbench.Run(new WorkbenchOptions { Folder = folder, OpenBrowser = openBrowser }, terminal.Results.WriteLine, stop);
+        var code = await Workbench.Run(new WorkbenchOptions { Folder = folder, OpenBrowser = openBrowser, Language = terminal.Words.Language }, terminal.Results.WriteLine, stop);
         return code == ExitCode.Met ? code : Stay(code, terminal);
     }
 

@@ -24,7 +24,7 @@ internal static class OpenVerb
             }
 
             return Workbench.Run(
-                WorkbenchOptions.For(where) with { Port = parsed.GetValue(port), OpenBrowser = !parsed.GetValue(quiet), Share = parsed.GetValue(share) },
+                WorkbenchOptions.For(where) with { Port = parsed.GetValue(port), OpenBrowser = !parsed.GetValue(quiet), Share = parsed.GetValue(share), Language = terminal.Words.Language },
                 terminal.Results.WriteLine,
                 stop);
         });

@@ -27,10 +27,9 @@ internal static class SiteFolder
 
     private static string Page(int number) => number.ToString(CultureInfo.InvariantCulture);
 
-    /// <summary>The front pocket first, then in the order in which the job asks for them.</summary>
+    /// <summary>The front pocket first, then in the order in which the job asks for them; what the rules say, many pages, last.</summary>
     private static IEnumerable<Draft> Drafts(Scene scene) =>
     [
-        .. FindingsSheet.Of(scene),
         .. EmergencyCard.Of(scene),
         .. SafetyCard.Of(scene.Say, scene.Set.Options.Paper),
         .. WeatherDaySheet.Of(scene),
@@ -74,5 +73,6 @@ internal static class SiteFolder
         .. PlasterCard.Of(scene, Face.Outside),
         .. YearlyCareSheet.Of(scene),
         .. PassportSheet.Of(scene),
+        .. FindingsSheet.Of(scene),
     ];
 }

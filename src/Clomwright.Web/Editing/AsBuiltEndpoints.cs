@@ -22,7 +22,7 @@ internal static class AsBuiltEndpoints
         var path = SqliteRecord.Beside(house.FilePath);
         // A link could lead out of the folder.
         var record = new FileInfo(path) is { Exists: true, LinkTarget: null } ? new SqliteRecord(path).Read().Record : SiteRecord.Empty;
-        var pen = new Pen(Phrasebook.English, study.House.Units);
+        var pen = new Pen(Words.Book, study.House.Units);
         var view = new FaceViewOf(study.Geometry, face, pen);
         return [.. AsBuiltMarks.Of(study.Geometry, record).Select(m => new FoundMark(pen.Say("web.as-built.line", ("part", m.Part), ("what", m.Words)), view.Points(m.Station, m.Bottom)))];
     }

@@ -22,7 +22,7 @@ internal static class HouseEndpoints
         api.MapGet("/houses", (OpenHouses houses) => new HouseList(houses.Folder, houses.Cards()));
         api.MapPost("/houses", (NewHouse typed, OpenHouses houses) => Begin(typed, houses));
         api.MapGet("/houses/{key}/fixes", (string key, OpenHouses houses) => houses.Find(key, out var trouble) is { } house
-            ? Results.Ok(ComfortSceneOf.Fixes(house.Now.Study, Phrasebook.English)) : Results.NotFound(new Trouble(trouble!)));
+            ? Results.Ok(ComfortSceneOf.Fixes(house.Now.Study, Words.Book)) : Results.NotFound(new Trouble(trouble!)));
         api.MapGet("/houses/{key}/form", (string key, string[] of, OpenHouses houses) => houses.Find(key, out var trouble) is { } house
             ? Results.Ok(house.Form(of.Take(MostParts))) : Results.NotFound(new Trouble(trouble!)));
         routes.MapPapers();
@@ -64,11 +64,11 @@ internal static class HouseEndpoints
         var (house, blank, problem) = typed.Read(key => houses.Find(key, out _)?.Now.Study.House);
         if (house is null)
         {
-            return Results.UnprocessableEntity(new TypedWrong(Phrasebook.English.Say(problem!, UnitSystem.Metric), blank));
+            return Results.UnprocessableEntity(new TypedWrong(Words.Book.Say(problem!, UnitSystem.Metric), blank));
         }
 
         return houses.Create(house) is { } refused
-            ? Results.UnprocessableEntity(new TypedWrong(Phrasebook.English.Say(refused, UnitSystem.Metric), "name"))
+            ? Results.UnprocessableEntity(new TypedWrong(Words.Book.Say(refused, UnitSystem.Metric), "name"))
             : Results.Ok(new NewHouseMade(house.Id));
     }
 

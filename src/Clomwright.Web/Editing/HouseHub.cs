@@ -46,7 +46,7 @@ internal sealed class HouseHub(OpenHouses houses) : Hub
         }
 
         var run = house.Drying;
-        return run.Told<WaterAnswer>(share => new(share, null, null), [known => new(1, WaterSceneOf.Scene(run.Study, known, FaceOf(sight), Phrasebook.English), null)], null, cancellation);
+        return run.Told<WaterAnswer>(share => new(share, null, null), [known => new(1, WaterSceneOf.Scene(run.Study, known, FaceOf(sight), Words.Book), null)], null, cancellation);
     }
 
     /// <summary>What the wall carries: nothing while the model is solved, then the picture. Solved beside everything else; no change waits for it.</summary>
@@ -64,7 +64,7 @@ internal sealed class HouseHub(OpenHouses houses) : Hub
             () =>
             {
                 house.Rest(study);
-                return StressSceneOf.Scene(study, revision, FaceOf(sight), Phrasebook.English);
+                return StressSceneOf.Scene(study, revision, FaceOf(sight), Words.Book);
             },
             cancellation);
         yield return new StressAnswer(scene, null);
@@ -113,7 +113,7 @@ internal sealed class HouseHub(OpenHouses houses) : Hub
         }
 
         var run = house.Fall;
-        return run.Told<FallAnswer>(share => new(share, null, null), [_ => new(1, FallSceneOf.Scene(run.Study, Phrasebook.English), null)], () => house.GiveUp(run), cancellation);
+        return run.Told<FallAnswer>(share => new(share, null, null), [_ => new(1, FallSceneOf.Scene(run.Study, Words.Book), null)], () => house.GiveUp(run), cancellation);
     }
 
     /// <summary>When the job would be done: first how far the seasons are drawn, then the picture. Ends without one when the house changes meanwhile.</summary>
@@ -128,8 +128,8 @@ internal sealed class HouseHub(OpenHouses houses) : Hub
         return run.Told<DaysAnswer>(share => new(share, null, null),
             [
                 // The bands at once; who does what is searched for some seconds longer.
-                known => new(1, ForecastSceneOf.Scene(run.Study, known, null, Phrasebook.English), null),
-                known => new(1, ForecastSceneOf.Scene(run.Study, known, DateOnly.FromDateTime(DateTime.Now), Phrasebook.English), null),
+                known => new(1, ForecastSceneOf.Scene(run.Study, known, null, Words.Book), null),
+                known => new(1, ForecastSceneOf.Scene(run.Study, known, DateOnly.FromDateTime(DateTime.Now), Words.Book), null),
             ], null, cancellation);
     }
 
@@ -142,7 +142,7 @@ internal sealed class HouseHub(OpenHouses houses) : Hub
         }
 
         var run = house.Choices;
-        return run.Told<ChoicesAnswer>(share => new(share, null, null), [known => new(1, ForecastSceneOf.Choices(run.Study, known, Phrasebook.English), null)], () => house.GiveUp(run), cancellation);
+        return run.Told<ChoicesAnswer>(share => new(share, null, null), [known => new(1, ForecastSceneOf.Choices(run.Study, known, Words.Book), null)], () => house.GiveUp(run), cancellation);
     }
 
     private static Face FaceOf(Sight sight) => sight == Sight.Outside ? Face.Outside : Face.Inside;

@@ -21,7 +21,7 @@ internal sealed class HousePapers
     {
         (this.study, this.saved, Date) = (study, saved, date);
         this.paper = paper ?? Usual(study.House.Units);
-        var set = FromStudy.Set(study, new PaperOptions(date) { Paper = this.paper, Planner = Rota.FromDays.Of, Issued = study.Options.Record.Issues });
+        var set = FromStudy.Set(study, new PaperOptions(date) { Paper = this.paper, Planner = Rota.FromDays.Of, Language = Words.Book.Language, Issued = study.Options.Record.Issues });
         (Site, Office) = (Book.Site(set), Book.Office(set));
         templates = new Lazy<Sequence<Sheet>>(() => TemplateBook.Of(set));
     }

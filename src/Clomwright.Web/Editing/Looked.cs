@@ -20,23 +20,23 @@ internal sealed class Looked(HouseStudy study, IReadOnlyList<Diagnostic> said, F
     /// <summary>The wall, from the side that is looked at; null when something without a wall is.</summary>
     public Scene? Wall(Sight sight) => sight switch
     {
-        Sight.Inside or Sight.Days => inside ??= Scenes.FromStudy.Scene(study, Face.Inside, Phrasebook.English, said, lines),
-        Sight.Outside => outside ??= Scenes.FromStudy.Scene(study, Face.Outside, Phrasebook.English, said, lines),
+        Sight.Inside or Sight.Days => inside ??= Scenes.FromStudy.Scene(study, Face.Inside, Words.Book, said, lines),
+        Sight.Outside => outside ??= Scenes.FromStudy.Scene(study, Face.Outside, Words.Book, said, lines),
         _ => null,
     };
 
     /// <summary>The roof.</summary>
-    public RoofScene Roof => field ??= RoofSceneOf.Scene(study, Phrasebook.English, said);
+    public RoofScene Roof => field ??= RoofSceneOf.Scene(study, Words.Book, said);
 
     /// <summary>The earth.</summary>
-    public EarthScene Earth => field ??= EarthSceneOf.Scene(study, Phrasebook.English, said);
+    public EarthScene Earth => field ??= EarthSceneOf.Scene(study, Words.Book, said);
 
     /// <summary>Who works.</summary>
-    public DaysScene Days => field ??= DaysSceneOf.Scene(study, Phrasebook.English);
+    public DaysScene Days => field ??= DaysSceneOf.Scene(study, Words.Book);
 
     /// <summary>Warmth, damp and sun.</summary>
-    public ComfortScene Comfort => field ??= ComfortSceneOf.Scene(study, Phrasebook.English);
+    public ComfortScene Comfort => field ??= ComfortSceneOf.Scene(study, Words.Book);
 
     /// <summary>The plan and what lies under the wall.</summary>
-    public GroundScene Ground => field ??= GroundSceneOf.Scene(study, Phrasebook.English);
+    public GroundScene Ground => field ??= GroundSceneOf.Scene(study, Words.Book);
 }

@@ -56,10 +56,10 @@ internal sealed partial class OpenHouse
         {
             if (told is not { } there || !ReferenceEquals(there.Study, of) || there.Date != date)
             {
-                told = there = (of, date, TodaySceneOf.Scene(of, now, Phrasebook.English));
+                told = there = (of, date, TodaySceneOf.Scene(of, now, Words.Book));
             }
 
-            return there.Scene with { Made = TodaySceneOf.Made(now, Phrasebook.English, of.House.Units) };
+            return there.Scene with { Made = TodaySceneOf.Made(now, Words.Book, of.House.Units) };
         }
     }
 

@@ -116,7 +116,7 @@ internal sealed partial class OpenHouse : IDisposable
     {
         lock (gate)
         {
-            return new FormAnswer(revision, new FormOf(history.Now, study.Diagnostics, new Pen(Phrasebook.English, history.Now.Units)).Parts(paths));
+            return new FormAnswer(revision, new FormOf(history.Now, study.Diagnostics, new Pen(Words.Book, history.Now.Units)).Parts(paths));
         }
     }
 
@@ -298,7 +298,7 @@ internal sealed partial class OpenHouse : IDisposable
         },
         null);
 
-    private string Say(Message reason) => Phrasebook.English.Say(reason, history.Now.Units);
+    private string Say(Message reason) => Words.Book.Say(reason, history.Now.Units);
 
     /// <summary>What reading said beyond what the description says of itself, which the study says again.</summary>
     private static Sequence<Diagnostic> OfFileAlone(HouseReading reading)

@@ -34,7 +34,7 @@ internal sealed class OpenHouses(HouseFolder folder)
             var (file, reading) = folder.Read(name);
             if (file is null || reading.House is null)
             {
-                trouble = Phrasebook.English.Say(reading.Diagnostics[0].What, UnitSystem.Metric);
+                trouble = Words.Book.Say(reading.Diagnostics[0].What, UnitSystem.Metric);
                 return null;
             }
 
@@ -78,7 +78,7 @@ internal sealed class OpenHouses(HouseFolder folder)
         }
 
         var (study, _) = house.Now;
-        var pen = new Pen(Phrasebook.English, study.House.Units);
+        var pen = new Pen(Words.Book, study.House.Units);
         return new HouseCard(key, study.House.Name, name, study.House.Notes, FindingLines.Totals(study, pen).Line, null, PlanKeys.Of(study.Geometry));
     }
 

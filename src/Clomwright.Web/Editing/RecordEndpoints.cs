@@ -32,7 +32,7 @@ internal static class RecordEndpoints
         return group;
     }
 
-    private static WrittenAnswer Written(string id, SiteRecord record, OpenHouse house) => new(id, Phrasebook.English.Say(DayWords.Of(record.Find(id)!.What), house.Now.Study.House.Units));
+    private static WrittenAnswer Written(string id, SiteRecord record, OpenHouse house) => new(id, Words.Book.Say(DayWords.Of(record.Find(id)!.What), house.Now.Study.House.Units));
 
     private static DateOnly Today => DateOnly.FromDateTime(DateTime.Now);
 
@@ -50,7 +50,7 @@ internal static class RecordEndpoints
         problem ??= DayWords.Wrong(study, what!);
         var added = problem is null ? store.Append(new SiteEntry(typed.Id, DateTimeOffset.Now, author, what!) { Corrects = typed.Corrects }) : default;
         return (problem ?? added.Problem) is { } wrong
-            ? Results.UnprocessableEntity(new TypedWrong(Phrasebook.English.Say(Message.Of("web.record.refused", ("problem", wrong)), study.House.Units), blank))
+            ? Results.UnprocessableEntity(new TypedWrong(Words.Book.Say(Message.Of("web.record.refused", ("problem", wrong)), study.House.Units), blank))
             : answer(added.Record!);
     }
 

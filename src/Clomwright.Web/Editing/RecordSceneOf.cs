@@ -37,7 +37,7 @@ internal static class RecordSceneOf
     public static RecordScene Scene(HouseStudy study, RecordReading reading, DateOnly today)
     {
         var units = study.House.Units;
-        string Say(Message message) => Phrasebook.English.Say(message, units);
+        string Say(Message message) => Words.Book.Say(message, units);
         string Text(double? number) => number?.ToString(CultureInfo.InvariantCulture) ?? "";
         NamedKey Named(string task) => new(task, Say(DayWords.Task(task)));
         var record = reading.Record;
@@ -50,7 +50,7 @@ internal static class RecordSceneOf
             reading.Problem is { } problem ? Say(Message.Of("web.record.trouble", ("problem", problem))) : null,
             DayWords.Height(study, record) is { } height ? Say(height) : "",
             [.. standing.Where(e => e.What is Seen.Day).OrderByDescending(e => e.What.On).Select(e => (e, (Seen.Day)e.What)).Select(p => new WrittenDay(
-                p.e.Id, p.Item2.Date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), Phrasebook.English.Say(p.Item2.Date), Say(DayWords.Of(p.Item2)),
+                p.e.Id, p.Item2.Date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), Words.Book.Say(p.Item2.Date), Say(DayWords.Of(p.Item2)),
                 p.Item2.Raised is { } raised ? LengthText.Written(raised, units) : "", Text(p.Item2.Batches), Text(p.Item2.People), Text(p.Item2.Hours), Text(p.Item2.Lift),
                 p.Item2.Stopped.ToString().ToLowerInvariant(), [.. p.Item2.Done.Select(Named)], p.Item2.Notes ?? ""))],
             [.. standing.Where(e => e.What is not Seen.Day).OrderByDescending(e => e.What.On).Select(e => new WrittenOther(e.Id, Say(DayWords.Of(e.What)), e.What is not Seen.Issue))],

@@ -24,7 +24,7 @@ internal sealed class WallInHand : IDisposable
     /// <summary>What the wall carries as the house is now; null where it can no longer be followed.</summary>
     public LiveAnswer? Now(HouseStudy study, long revision, Face face) =>
         live.Move(study.Geometry, study.WallTop.Seats.Select(s => s.OffCentre).ToSequence(), study.Roof) is { } stress
-            ? new LiveAnswer(revision, StressPictureOf.OnTheWay(study, rested, stress, face, new Pen(Phrasebook.English, study.House.Units)))
+            ? new LiveAnswer(revision, StressPictureOf.OnTheWay(study, rested, stress, face, new Pen(Words.Book, study.House.Units)))
             : null;
 
     /// <inheritdoc/>

@@ -37,7 +37,7 @@ internal static class TodayPage
         return Results.Text(
             $$"""
             <!doctype html>
-            <html lang="en">
+            <html lang="{{Words.Book.Language}}">
             <head>
             <meta charset="utf-8">
             <meta name="viewport" content="width=device-width, initial-scale=1">

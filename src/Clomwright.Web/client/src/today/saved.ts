@@ -8,7 +8,7 @@ export function oneFile(given: Given, title: string): string {
   const data = JSON.stringify(given).replaceAll('<', '\\u003c');
   return [
     '<!doctype html>',
-    '<html lang="en">',
+    `<html lang="${document.documentElement.lang}">`,
     '<head>',
     '<meta charset="utf-8">',
     '<meta name="viewport" content="width=device-width, initial-scale=1">',

@@ -8,6 +8,7 @@ namespace Clomwright.Geometry;
 internal static class Landings
 {
     private const int CountMax = 400;
+    private const double LineMost = 1e6;
 
     public static Sequence<Landing> Of(WallFrame frame, Remarks remarks)
     {
@@ -97,7 +98,11 @@ internal static class Landings
         var crossings = new List<(int Line, double Along, double Station)>();
         var curve = frame.Curve;
         var samples = curve.Samples;
-        if (!(spacing.Metres > 0) || curve.OffsetLength(beam) / spacing.Metres > CountMax)
+        // A beam set off beyond the middle of its curve has a short arc and is wide all the same; a peg far away counts its lines from there.
+        var count = samples.Length;
+        var sideways = Enumerable.Range(0, count).Select(i => Sideways(i * curve.Length / count)).ToArray();
+        var across = Math.Max(curve.OffsetLength(beam), 2 * (sideways.Max() - sideways.Min()));
+        if (!(spacing.Metres > 0) || !(across / spacing.Metres <= CountMax) || !(Math.Max(sideways.Max(), -sideways.Min()) / spacing.Metres < LineMost))
         {
             remarks.Error("roof.spacing", Message.Of("geometry.rafter-spacing", ("spacing", spacing)));
             return [];

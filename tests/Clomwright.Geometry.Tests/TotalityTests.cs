@@ -92,6 +92,18 @@ public sealed class TotalityTests
         Assert.All(g.Diagnostics, d => Assert.False(string.IsNullOrEmpty(Phrasebook.English.Say(d.What, UnitSystem.Metric))));
     }
 
+    /// <summary>A beam wider than its house by far, or a peg beyond the horizon, under rafters a hair apart: an answer, and at once.</summary>
+    [Theory]
+    [InlineData(-4e12, 0)]
+    [InlineData(4e12, 0)]
+    [InlineData(0, 4e15)]
+    public void RaftersOfASillyHouse_AreCountedBeforeTheyAreLaid(double offsetNanometres, double centreNanometres) => Answers(StarterHouse.Make() with
+    {
+        BondBeam = new BondBeam(Length.FromInches(10), Length.FromInches(4), new Length((long)offsetNanometres)),
+        Plan = StarterHouse.Make().Plan with { Centre = centreNanometres == 0 ? null : new PlanPosition(new Length((long)centreNanometres), Length.Zero) },
+        Roof = new Roof.Shed(PoleSize.Even(Length.FromInches(6)), Length.FromMillimetres(50), new Slope(0.2)) { Eave = Length.FromFeet(2), FirstBearing = new Angle(17) },
+    });
+
     [Fact]
     public void SillyHouses_NeverThrow() => AnyHouse.Sample(Answers, iter: Counts.Of(150, 20_000));
 

@@ -158,7 +158,9 @@ public static class PdfWriter
 
             told.Next(text: true);
             // A line ends with a space, so that its last word and the next line's first are two words to one who hears or copies them.
-            var words = told.IsFigure ? t.Words : t.Words + " ";
+            // Where a line may part is settled here: a space that holds words together would keep readers from finding them.
+            var plain = t.Words.Replace('\u00a0', ' ');
+            var words = told.IsFigure ? plain : plain + " ";
             if (!fonts.TryGetValue(t.Lettering, out var font))
             {
                 var style = t.Lettering.Cut == Cut.Semibold ? XFontStyleEx.Bold : XFontStyleEx.Regular;

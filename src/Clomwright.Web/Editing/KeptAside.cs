@@ -18,9 +18,11 @@ internal sealed class KeptAside(string name, Func<(HouseDocument File, House? Ch
 
     private static readonly TimeSpan Wait = TimeSpan.FromMilliseconds(400);
 
-    private readonly Lock writing = new();
+    /// <summary>One keeping at a time. Whoever holds the house never waits for it: a keeping asks the house what it is.</summary>
+    private readonly Lock turn = new();
+    private readonly Lock waiting = new();
     private Timer? timer;
-    private bool waits;
+    private bool waits, ended;
 
     /// <summary>What was kept of a house when the program last ended; null where nothing was, or where the file has become another.</summary>
     public static House? Of(HouseFile file)
@@ -34,25 +36,41 @@ internal sealed class KeptAside(string name, Func<(HouseDocument File, House? Ch
     /// <summary>Keeps the house as it will be in a moment. Many changes in that moment are kept once.</summary>
     public void Soon()
     {
-        lock (writing)
+        lock (waiting)
         {
-            if (waits)
+            if (waits || ended)
             {
                 return;
             }
 
             waits = true;
-            timer ??= new Timer(_ => Now());
+            timer ??= new Timer(_ => InTurn());
             timer.Change(Wait, Timeout.InfiniteTimeSpan);
+        }
+    }
+
+    /// <summary>Nothing is kept after the end.</summary>
+    private void InTurn()
+    {
+        lock (turn)
+        {
+            if (!ended)
+            {
+                Now();
+            }
         }
     }
 
     /// <summary>Keeps the house as it is, or takes away what was kept where the file says the same.</summary>
     public void Now()
     {
-        lock (writing)
+        lock (turn)
         {
-            waits = false;
+            lock (waiting)
+            {
+                waits = false;
+            }
+
             var (file, changed) = snapshot();
             if (!File.Exists(name))
             {
@@ -75,10 +93,19 @@ internal sealed class KeptAside(string name, Func<(HouseDocument File, House? Ch
     /// <inheritdoc/>
     public void Dispose()
     {
-        timer?.Dispose();
-        if (waits)
+        bool last;
+        lock (waiting)
         {
-            Now();
+            timer?.Dispose();
+            (last, ended) = (waits, true);
+        }
+
+        lock (turn)
+        {
+            if (last)
+            {
+                Now();
+            }
         }
     }
 

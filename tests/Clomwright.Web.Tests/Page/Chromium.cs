@@ -19,6 +19,8 @@ public sealed class Chromium : IAsyncLifetime
             return;
         }
 
+        // A busy machine is slow, not broken.
+        Assertions.SetDefaultExpectTimeout(30_000);
         playwright = await Playwright.CreateAsync();
         Browser = await playwright.Chromium.LaunchAsync(new()
         {

@@ -44,7 +44,7 @@ export function groundPage(bench: GroundBench, state: HouseState, ground: Ground
       <section class="ground-place" aria-labelledby="place-head">
         <h2 id="place-head">${say('web.ground.place')}</h2>
         <p class="hint-line">${say('web.ground.place-hint')}</p>
-        ${form('site')}
+        ${form('site stove prices')}
       </section>
       ${rules(bench, state, ground)}
       <section class="ground-place" aria-labelledby="assumed-head">

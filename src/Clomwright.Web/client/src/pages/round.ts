@@ -116,9 +116,9 @@ export class RoundPage extends LitElement {
     return html`
       <section class="round-view" aria-label=${say('web.round.heading')}>
         <div class="board-line">
-          ${this.choices('stand', ['outside', 'above', 'inside'], look.stand, (stand) => this.change({ stand, ...stands[stand] }))}
-          ${this.choices('skin', ['built', 'stress', 'water'], this.skin, (skin) => this.wear(skin))}
-          ${this.choices('cut', ['whole', 'upright', 'level'], look.cut, (cut) => this.change({ cut, at: cut === 'level' ? 0.42 : 0.5, facing: cut === 'upright' ? this.facing : look.facing }))}
+          ${this.choices((one) => say(`web.round.stand.${one}`), ['outside', 'above', 'inside'], look.stand, (stand) => this.change({ stand, ...stands[stand] }))}
+          ${this.choices((one) => say(`web.round.skin.${one}`), ['built', 'stress', 'water'], this.skin, (skin) => this.wear(skin))}
+          ${this.choices((one) => say(`web.round.cut.${one}`), ['whole', 'upright', 'level'], look.cut, (cut) => this.change({ cut, at: cut === 'level' ? 0.42 : 0.5, facing: cut === 'upright' ? this.facing : look.facing }))}
         </div>
         <div
           class="round-picture"
@@ -160,9 +160,9 @@ export class RoundPage extends LitElement {
     `;
   }
 
-  private choices<T extends string>(key: string, all: readonly T[], on: T, choose: (one: T) => void): TemplateResult {
-    return html`<div class="choices" role="group" aria-label=${say(`web.round.${key}.which`)}>
-      ${all.map((one) => html`<button type="button" aria-pressed=${one === on} @click=${() => choose(one)}>${say(`web.round.${key}.${one}`)}</button>`)}
+  private choices<T extends string>(words: (one: T | 'which') => string, all: readonly T[], on: T, choose: (one: T) => void): TemplateResult {
+    return html`<div class="choices" role="group" aria-label=${words('which')}>
+      ${all.map((one) => html`<button type="button" aria-pressed=${one === on} @click=${() => choose(one)}>${words(one)}</button>`)}
     </div>`;
   }
 

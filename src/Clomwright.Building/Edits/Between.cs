@@ -36,6 +36,8 @@ public abstract partial record Edit
         Where(h => h.Finishes, finishes => new ChangeFinishes(finishes));
         Where(h => h.TestPanels, panels => new ChangeTestPanels(panels));
         Where(h => h.Comfort, comfort => new ChangeComfort(comfort));
+        Where(h => h.Stove, stove => new ChangeStove(stove));
+        Where(h => (h.Currency, h.Prices), said => new ChangePrices(said.Currency, said.Prices));
         Where(h => h.Mix, mix => new ChangeMix(mix));
         Where(h => h.Assumed, assumed => new ChangeAssumed(assumed));
         Where(h => h.Crew, crew => new ChangeCrew(crew));

@@ -277,7 +277,7 @@ export class RoundPage extends LitElement {
   private get seenFrom(): string {
     const { stand, bearing } = this.look;
     const wind = say(`web.water.wind.${winds[Math.round((((bearing % 360) + 360) % 360) / 45) % 8] ?? 'n'}`);
-    const from = say(`web.round.seen-${stand}`, { wind });
+    const from = say(`web.round.seen.${stand}`, { wind });
     const of = this.byDay && this.water?.scene ? this.water.scene.days[this.onDay] : undefined;
     return of === undefined ? from : `${from} ${of}`;
   }

@@ -10,7 +10,7 @@ internal static class Words
     /// <summary>The language of every page: set once, before the workbench starts.</summary>
     public static Phrasebook Book { get; private set; } = Phrasebook.English;
 
-    /// <summary>The words that the page speaks, by key, and under <c>web.lang</c> the language; their places stay open as <c>{name}</c>.</summary>
+    /// <summary>The words that the page speaks, by key, and under <c>lang</c> the language; their places stay open as <c>{name}</c>.</summary>
     public static IReadOnlyDictionary<string, string> OfPage { get; private set; } = Of(Phrasebook.English);
 
     /// <summary>Takes the language for as long as the process runs.</summary>
@@ -20,5 +20,5 @@ internal static class Words
     public static string Say(string key, params ReadOnlySpan<(string Name, Argument Value)> arguments) => Book.Say(Message.Of(key, arguments), UnitSystem.Metric);
 
     private static Dictionary<string, string> Of(Phrasebook book) => Phrasebook.English.Keys.Where(key => key.StartsWith(Room, StringComparison.Ordinal))
-        .Select(key => KeyValuePair.Create(key, book.Say(new Message(key), UnitSystem.Metric))).Append(new("web.lang", book.Language)).ToDictionary();
+        .Select(key => KeyValuePair.Create(key, book.Say(new Message(key), UnitSystem.Metric))).Append(new("lang", book.Language)).ToDictionary();
 }

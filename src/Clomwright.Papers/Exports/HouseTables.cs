@@ -81,7 +81,9 @@ public static class HouseTables
     /// <summary>How many findings say what, counted by the reader.</summary>
     private static DataTable Tally(Scene scene, DataTable findings)
     {
-        Verdict[] kinds = [new Verdict.Met(new Message("-")), new Verdict.FallsShort(new Message("-")), new Verdict.NotChecked(new Message("-")), new Verdict.NeedsJudgement(new Message("-")), new Verdict.NotApplicable(new Message("-"))];
+        // One of each kind, for its name alone.
+        var why = new Message("papers.not-known");
+        Verdict[] kinds = [new Verdict.Met(why), new Verdict.FallsShort(why), new Verdict.NotChecked(why), new Verdict.NeedsJudgement(why), new Verdict.NotApplicable(why)];
         var last = findings.Rows.Count + 1;
         return Table(scene, "tally", ["verdict", "count"],
             kinds.Select(k => Row(W(Verdict(scene, k)), new DataCell.Formula($"COUNTIF('{findings.Name}'!C$2:C${last},A{{r}})", scene.Set.Findings.Count(f => f.Verdict.GetType() == k.GetType())))), 1);

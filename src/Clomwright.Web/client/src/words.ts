@@ -7,7 +7,7 @@ export async function loadWords(): Promise<void> {
   const answer = await fetch('/api/words');
   if (!answer.ok) throw new Error(`${answer.status} /api/words`);
   words = (await answer.json()) as Record<string, string>;
-  document.documentElement.lang = words['web.lang'] ?? 'en';
+  document.documentElement.lang = words['lang'] ?? 'en';
 }
 
 /** The words of a key with its places filled in. */

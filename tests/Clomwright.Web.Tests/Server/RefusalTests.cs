@@ -126,7 +126,7 @@ public sealed class RefusalTests : IAsyncLifetime
     public async Task Words_AreServedForEveryKeyThatThePageSpeaks()
     {
         var words = await client.GetFromJsonAsync<Dictionary<string, string>>("/api/words");
-        Assert.All(words!, word => Assert.StartsWith("web.", word.Key));
+        Assert.All(words!, word => Assert.True(word.Key == "lang" || word.Key.StartsWith("web.", StringComparison.Ordinal), word.Key));
         Assert.True(words!.Count > 50);
     }
 }

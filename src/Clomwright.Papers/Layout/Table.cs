@@ -36,6 +36,9 @@ internal sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<Row> R
     private const double Gap = 3.2;
     private const double NoteGap = 0.2;
 
+    /// <summary>Lines of type have their free room below: a rule between rows stands this much higher, mm, so that it is as far from either.</summary>
+    private const double Raise = 0.35;
+
     public override Telling? Telling => Drawing.Telling.Table;
 
     /// <summary>Free room over and under the words of each row, mm.</summary>
@@ -81,7 +84,7 @@ internal sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<Row> R
         {
             if (Rows[r].Ruled || r > 0)
             {
-                board.Line(x, y, x + width, y, Rows[r].Ruled ? Weight.Medium : Weight.Hair);
+                board.Line(x, y - Raise, x + width, y - Raise, Rows[r].Ruled ? Weight.Medium : Weight.Hair);
             }
 
             board.Tell(Drawing.Telling.Row, () => DrawRow(board, Rows[r], x, y, widths));

@@ -106,49 +106,34 @@ export class UnrolledWall extends LitElement {
       >
         ${hatches}
         ${carries ? stressLayer(frame, scene, stress, picture) : svg`${wallLayer(frame, scene, view)} ${freeLayer(frame, view)} ${landingLayer(frame, scene, view)} ${builtInLayer(frame, view)} ${pierLayer(frame, view, scene.piers)}`}
-        ${carries ? nothing : svg`<g class="built-ins">
-          ${repeat(
-            this.placed,
-            (card) => card.name,
-            (card) => svg`
-              <g
-                class="built ${card.name === this.chosen ? 'chosen' : ''}"
-                data-built=${card.name}
-                role="button"
-                tabindex="0"
-                aria-label=${card.label}
-                aria-describedby="moving"
-                aria-pressed=${card.name === this.chosen}
-                transform=${this.shift(card)}
-                @pointerdown=${(event: PointerEvent) => this.taken(card, event)}
-                @keydown=${(event: KeyboardEvent) => this.nudged(card, event)}
-                @focus=${() => this.choose(card.name)}
-              >${builtInShape(frame, view, card.name)}</g>`,
-          )}
-        </g>`}
-        <g class="openings">
-          ${repeat(
-            scene.openings,
-            (card) => card.name,
-            (card) => svg`
-              <g
-                class="opening ${card.kind} ${card.name === this.chosen ? 'chosen' : ''} ${card.trouble === null ? '' : 'troubled'}"
-                data-opening=${card.name}
-                role="button"
-                tabindex="0"
-                aria-label=${card.label}
-                aria-describedby="moving"
-                aria-pressed=${card.name === this.chosen}
-                transform=${this.shift(card)}
-                @pointerdown=${(event: PointerEvent) => this.taken(card, event)}
-                @keydown=${(event: KeyboardEvent) => this.nudged(card, event)}
-                @focus=${() => this.choose(card.name)}
-              >${openingShape(frame, view, card, names.get(card.name))}</g>`,
-          )}
-        </g>
+        ${carries ? nothing : svg`<g class="built-ins">${this.inHand(this.placed, 'built', () => 'built', (card) => builtInShape(frame, view, card.name))}</g>`}
+        <g class="openings">${this.inHand(scene.openings, 'opening', (card) => `opening ${card.kind} ${card.trouble === null ? '' : 'troubled'}`, (card) => openingShape(frame, view, card, names.get(card.name)))}</g>
         ${carries ? pierEdges(frame, scene, picture) : svg`${foundLayer(frame, this.found)} ${markLayer(frame, view, scene.findings, this.pointed)}`}
       </svg>
     `;
+  }
+
+  /** What can be taken in hand, each with its drawing: openings, and what is built in. */
+  private inHand<T extends Movable & { label: string }>(cards: readonly T[], as: 'opening' | 'built', looks: (card: T) => string, shape: (card: T) => unknown) {
+    return repeat(
+      cards,
+      (card) => card.name,
+      (card) => svg`
+        <g
+          class="${looks(card)} ${card.name === this.chosen ? 'chosen' : ''}"
+          data-opening=${as === 'opening' ? card.name : nothing}
+          data-built=${as === 'built' ? card.name : nothing}
+          role="button"
+          tabindex="0"
+          aria-label=${card.label}
+          aria-describedby="moving"
+          aria-pressed=${card.name === this.chosen}
+          transform=${this.shift(card)}
+          @pointerdown=${(event: PointerEvent) => this.taken(card, event)}
+          @keydown=${(event: KeyboardEvent) => this.nudged(card, event)}
+          @focus=${() => this.choose(card.name)}
+        >${shape(card)}</g>`,
+    );
   }
 
   /** Niches and what is built in, those that have a place. */

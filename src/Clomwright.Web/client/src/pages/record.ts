@@ -1,36 +1,13 @@
-import { LitElement, html, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { html, nothing, type TemplateResult } from 'lit';
 import { repeat } from 'lit/directives/repeat.js';
 import { footer, masthead } from '../parts/masthead';
+import { EntryForm } from '../parts/entry-form';
 import '../parts/other-entries';
-import { newId, sendEntry, type NamedKey, type RecordScene, type TypedDay, type WrittenDay } from '../record-scene';
+import { newId, type NamedKey, type RecordScene, type TypedDay, type WrittenDay } from '../record-scene';
 import { say } from '../words';
 
 /** The site record: two numbers a day, the days written, and their correction. */
-export class RecordPage extends LitElement {
-  static override properties = { house: {}, scene: { attribute: false }, typed: { state: true }, told: { state: true }, wrong: { state: true }, sending: { state: true } };
-
-  declare house: string;
-  declare scene: RecordScene;
-  declare typed: TypedDay;
-  declare told: string;
-  declare wrong: { sentence: string; blank: string | null } | null;
-  declare sending: boolean;
-
-  constructor() {
-    super();
-    this.told = '';
-    this.wrong = null;
-    this.sending = false;
-  }
-
-  protected override createRenderRoot(): HTMLElement {
-    return this;
-  }
-
-  protected override willUpdate(changed: PropertyValues): void {
-    if (changed.has('house')) this.begin();
-  }
-
+export class RecordPage extends EntryForm<TypedDay> {
   protected override render() {
     const { scene } = this;
     return html`
@@ -138,7 +115,7 @@ export class RecordPage extends LitElement {
   }
 
   /** An empty day, today where nothing is written of it. */
-  private begin(): void {
+  protected override begin(): void {
     this.wrong = null;
     const written = this.scene.days.some((day) => day.date === this.scene.today);
     this.typed = { id: newId(), corrects: null, struck: null, date: written ? '' : this.scene.today, raised: '', batches: '', people: '', hours: '', lift: '', stopped: 'evening', done: [], notes: '' };
@@ -157,24 +134,10 @@ export class RecordPage extends LitElement {
     void this.post(this.typed);
   }
 
-  /** The same entry sent again is the same entry: after a lost answer nothing is written twice. */
-  private async post(typed: TypedDay): Promise<void> {
-    this.sending = true;
-    this.told = '';
-    try {
-      const { scene, wrong } = await sendEntry(this.house, typed);
-      if (scene !== null) {
-        this.scene = scene;
-        this.begin();
-        this.told = say('web.record.written', { date: scene.days.find((day) => day.date === typed.date)?.dateInWords ?? typed.date });
-      } else {
-        this.wrong = { sentence: wrong?.sentence ?? say('web.line.lost'), blank: wrong?.blank ?? null };
-      }
-    } catch {
-      this.wrong = { sentence: say('web.line.lost'), blank: null };
-    } finally {
-      this.sending = false;
-    }
+  protected override wrote(scene: RecordScene, typed: TypedDay): void {
+    this.scene = scene;
+    this.begin();
+    this.told = say('web.record.written', { date: scene.days.find((day) => day.date === typed.date)?.dateInWords ?? typed.date });
   }
 }
 

@@ -2,9 +2,10 @@ import { LitElement, html, nothing, type PropertyValues, type TemplateResult } f
 import { planKey } from '../drawing/plan';
 import { HouseLine } from '../line';
 import { footer, masthead } from '../parts/masthead';
-import { dayPart, skinPart } from '../parts/round-parts';
+import { dayPart, skinPart, sunPart, type Moment } from '../parts/round-parts';
 import { hrefOf, papersAddress } from '../places';
-import type { RoundKind, RoundScene, RoundSun, Skin, Stand } from '../round-scene';
+import type { RoundKind, RoundScene, RoundSun, Skin } from '../round-scene';
+import { facing, gone, pulled, stands, wayOf, ways, type Way } from '../round/looking';
 import { paletteOf, builtSkin, stressSkin, waterSkin, type Palette } from '../round/skins';
 import { valueAt } from '../round/reading';
 import type { Look, Stage } from '../round/stage';
@@ -13,17 +14,7 @@ import type { StressAnswer } from '../stress-scene';
 import type { WaterAnswer } from '../water-scene';
 import { say } from '../words';
 
-const turnBy = 15;
-const tiltBy = 8;
-const nearBy = 1.2;
 const winds = ['n', 'ne', 'e', 'se', 's', 'sw', 'w', 'nw'] as const;
-
-/** Where one stands at first. */
-const stands: Record<Stand, { bearing: number; tilt: number; away: number }> = {
-  outside: { bearing: 205, tilt: 20, away: 2.5 },
-  above: { bearing: 180, tilt: 80, away: 3.1 },
-  inside: { bearing: 0, tilt: -8, away: 3 },
-};
 
 /** The house in the round. The bodies come from the server; here they are only drawn. */
 export class RoundPage extends LitElement {
@@ -43,7 +34,7 @@ export class RoundPage extends LitElement {
   declare stress: StressAnswer | null;
   declare sun: RoundSun | null;
   declare sunOn: boolean;
-  declare moment: { day: string; hour: number };
+  declare moment: Moment;
   declare touched: string;
   declare trouble: string | null;
   /** The browser draws nothing in the round. */
@@ -118,7 +109,7 @@ export class RoundPage extends LitElement {
         <div class="board-line">
           ${this.choices((one) => say(`web.round.stand.${one}`), ['outside', 'above', 'inside'], look.stand, (stand) => this.change({ stand, ...stands[stand] }))}
           ${this.choices((one) => say(`web.round.skin.${one}`), ['built', 'stress', 'water'], this.skin, (skin) => this.wear(skin))}
-          ${this.choices((one) => say(`web.round.cut.${one}`), ['whole', 'upright', 'level'], look.cut, (cut) => this.change({ cut, at: cut === 'level' ? 0.42 : 0.5, facing: cut === 'upright' ? this.facing : look.facing }))}
+          ${this.choices((one) => say(`web.round.cut.${one}`), ['whole', 'upright', 'level'], look.cut, (cut) => this.change({ cut, at: cut === 'level' ? 0.42 : 0.5, facing: cut === 'upright' ? facing(look) : look.facing }))}
         </div>
         <div
           class="round-picture"
@@ -136,13 +127,13 @@ export class RoundPage extends LitElement {
           <canvas role="img" aria-label=${scene.says}></canvas>
         </div>
         <div class="round-turns" role="group" aria-label=${say('web.round.move')}>
-          ${(['left', 'right', 'up', 'down', 'near', 'far', 'again'] as const).map((way) => html`<button type="button" data-way=${way} @click=${() => this.go(way)}>${say(`web.round.go.${way}`)}</button>`)}
+          ${ways.map((way) => html`<button type="button" data-way=${way} @click=${() => this.go(way)}>${say(`web.round.go.${way}`)}</button>`)}
           ${look.cut === 'whole' ? nothing : this.cutBlank()}
         </div>
         <p id="round-keys" class="hint-line">${say('web.round.keys')}</p>
         <p class="round-seen" role="status">${this.touched || this.seenFrom}</p>
       </section>
-      <section class="round-side" aria-label=${say('web.round.beside')}>${this.dayPart()} ${skinPart(this.skin, this.water, this.stress)} ${this.sunPart(scene)} ${this.kindsPart(scene)}
+      <section class="round-side" aria-label=${say('web.round.beside')}>${this.dayPart()} ${skinPart(this.skin, this.water, this.stress)} ${sunPart(scene, this.sunOn, this.moment, this.sun, { shine: (on) => this.shine(on), at: (moment) => this.at(moment) })} ${this.kindsPart(scene)}
         <p><button type="button" class="act save-picture" @click=${() => this.save()}>${say('web.round.picture')}</button></p>
       </section>
     `;
@@ -171,7 +162,7 @@ export class RoundPage extends LitElement {
       <label class="round-cut">${say('web.round.cut-at')}
         <input type="range" name="cut" min="0" max="100" step="1" .value=${String(Math.round(this.look.at * 100))} @input=${(event: Event) => this.change({ at: Number(valueOf(event)) / 100 })} />
       </label>
-      ${this.look.cut === 'upright' ? html`<button type="button" data-way="face" @click=${() => this.change({ facing: this.facing })}>${say('web.round.face-me')}</button>` : nothing}
+      ${this.look.cut === 'upright' ? html`<button type="button" data-way="face" @click=${() => this.change({ facing: facing(this.look) })}>${say('web.round.face-me')}</button>` : nothing}
     `;
   }
 
@@ -179,23 +170,6 @@ export class RoundPage extends LitElement {
     return html`<div class="round-part">
       <label class="task"><input type="checkbox" name="by-day" .checked=${this.byDay} @change=${(event: Event) => this.growing((event.target as HTMLInputElement).checked)} /> ${say('web.round.by-day')}</label>
       ${this.byDay || this.skin === 'water' ? dayPart(this.water, this.onDay) : nothing}
-    </div>`;
-  }
-
-  private sunPart(scene: RoundScene): TemplateResult {
-    return html`<div class="round-part">
-      <label class="task"><input type="checkbox" name="sun" .checked=${this.sunOn} ?disabled=${scene.noSun !== null} @change=${(event: Event) => this.shine((event.target as HTMLInputElement).checked)} /> ${say('web.round.sun')}</label>
-      ${scene.noSun === null ? nothing : html`<p class="none-checked"><b>${say('web.not-checked')}</b> ${scene.noSun}</p>`}
-      ${
-        this.sunOn
-          ? html`<div class="round-moment">
-                <label>${say('web.round.day')} <input type="date" class="blank" name="sun-day" .value=${this.moment.day} @change=${(event: Event) => this.at({ ...this.moment, day: valueOf(event) })} /></label>
-                <label>${say('web.comfort.hour', { hour: this.moment.hour })}
-                  <input type="range" name="sun-hour" min="4" max="20" step="0.5" .value=${String(this.moment.hour)} @input=${(event: Event) => this.at({ ...this.moment, hour: Number(valueOf(event)) })} /></label>
-              </div>
-              <p class="sun-says" role="status">${this.sun?.says ?? ''}</p>`
-          : nothing
-      }
     </div>`;
   }
 
@@ -268,12 +242,6 @@ export class RoundPage extends LitElement {
     return Math.min(this.day, Math.max(0, (this.water?.scene?.days.length ?? 1) - 1));
   }
 
-  /** Bearing that faces the eye, in the steps that it is turned by. */
-  private get facing(): number {
-    const to = this.look.stand === 'inside' ? this.look.bearing + 180 : this.look.bearing;
-    return (Math.round(to / turnBy) * turnBy) % 360;
-  }
-
   private get seenFrom(): string {
     const { stand, bearing } = this.look;
     const wind = say(`web.water.wind.${winds[Math.round((((bearing % 360) + 360) % 360) / 45) % 8] ?? 'n'}`);
@@ -287,19 +255,13 @@ export class RoundPage extends LitElement {
     this.look = { ...this.look, ...look };
   }
 
-  private go(way: 'left' | 'right' | 'up' | 'down' | 'near' | 'far' | 'again'): void {
-    const { stand, bearing, tilt, away } = this.look;
-    const sense = stand === 'inside' ? 1 : -1;
-    const level = stand === 'inside' ? [-50, 60] : [-5, 89];
-    if (way === 'again') this.change(stands[stand]);
-    else if (way === 'left' || way === 'right') this.change({ bearing: (bearing + (way === 'right' ? 1 : -1) * sense * turnBy + 360) % 360 });
-    else if (way === 'up' || way === 'down') this.change({ tilt: Math.min(Math.max(tilt + (way === 'up' ? tiltBy : -tiltBy), level[0] ?? 0), level[1] ?? 0) });
-    else this.change({ away: Math.min(Math.max(way === 'near' ? away / nearBy : away * nearBy, 1.1), 8) });
+  private go(way: Way): void {
+    this.change(gone(this.look, way));
   }
 
   private pressed(event: KeyboardEvent): void {
     if (event.ctrlKey || event.metaKey || event.altKey || event.target !== event.currentTarget) return;
-    const way = ({ ArrowLeft: 'left', ArrowRight: 'right', ArrowUp: event.shiftKey ? 'near' : 'up', ArrowDown: event.shiftKey ? 'far' : 'down', '+': 'near', '=': 'near', '-': 'far', Home: 'again' } as const)[event.key];
+    const way = wayOf(event);
     if (way !== undefined) this.go(way);
     else if (event.key === 'Enter') this.read(0, 0);
     else if ((event.key === 'PageUp' || event.key === 'PageDown') && this.look.cut !== 'whole') this.change({ at: Math.min(1, Math.max(0, this.look.at + (event.key === 'PageUp' ? 0.04 : -0.04))) });
@@ -319,9 +281,7 @@ export class RoundPage extends LitElement {
     const [dx, dy] = [event.clientX - held.x, event.clientY - held.y];
     if (!held.moved && Math.hypot(dx, dy) < 4) return;
     this.held = { ...held, x: event.clientX, y: event.clientY, moved: true };
-    const { stand, bearing, tilt } = this.look;
-    const inside = stand === 'inside';
-    this.change({ bearing: (bearing + (inside ? -0.2 : 0.4) * dx + 360) % 360, tilt: Math.min(Math.max(tilt + (inside ? 0.2 : 0.3) * dy, inside ? -50 : -5), inside ? 60 : 89) });
+    this.change(pulled(this.look, dx, dy));
   }
 
   private left(event: PointerEvent): void {
@@ -398,7 +358,7 @@ export class RoundPage extends LitElement {
     else this.sun = null;
   }
 
-  private at(moment: { day: string; hour: number }): void {
+  private at(moment: Moment): void {
     this.moment = moment;
     void this.light();
   }

@@ -1,35 +1,12 @@
-import { LitElement, html, nothing, type PropertyValues, type TemplateResult } from 'lit';
-import { newId, sendEntry, type RecordScene, type TypedOther } from '../record-scene';
+import { html, nothing, type TemplateResult } from 'lit';
+import { newId, type RecordScene, type TypedOther } from '../record-scene';
 import { say } from '../words';
+import { EntryForm } from './entry-form';
 
 const kinds = ['test', 'delivery', 'as-built'] as const;
 
 /** What the record holds beside days of work, and writing it: tests, what came, what was measured in the wall. */
-export class OtherEntries extends LitElement {
-  static override properties = { house: {}, scene: { attribute: false }, typed: { state: true }, told: { state: true }, wrong: { state: true }, sending: { state: true } };
-
-  declare house: string;
-  declare scene: RecordScene;
-  declare typed: TypedOther;
-  declare told: string;
-  declare wrong: { sentence: string; blank: string | null } | null;
-  declare sending: boolean;
-
-  constructor() {
-    super();
-    this.told = '';
-    this.wrong = null;
-    this.sending = false;
-  }
-
-  protected override createRenderRoot(): HTMLElement {
-    return this;
-  }
-
-  protected override willUpdate(changed: PropertyValues): void {
-    if (changed.has('house')) this.begin('test');
-  }
-
+export class OtherEntries extends EntryForm<TypedOther> {
   protected override render() {
     const { scene, typed } = this;
     return html`
@@ -90,27 +67,15 @@ export class OtherEntries extends LitElement {
     else this.typed = { ...this.typed, [name]: value };
   }
 
-  private begin(kind: TypedOther['kind']): void {
+  protected override begin(kind: TypedOther['kind'] = 'test'): void {
     this.wrong = null;
     this.typed = { id: newId(), kind, date: this.typed?.date ?? this.scene.today, what: '', of: '', found: '', measured: '', asOrdered: '' };
   }
 
-  private async post(typed: TypedOther): Promise<void> {
-    this.sending = true;
-    this.told = '';
-    try {
-      const { scene, wrong } = await sendEntry(this.house, typed);
-      this.wrong = wrong === null ? null : { sentence: wrong.sentence ?? say('web.line.lost'), blank: wrong.blank };
-      if (scene !== null) {
-        if (typed.struck === undefined) this.begin(typed.kind);
-        this.told = typed.struck === undefined ? say('web.record.written-other') : say('web.record.struck-other');
-        this.dispatchEvent(new CustomEvent<RecordScene>('record-written', { detail: scene }));
-      }
-    } catch {
-      this.wrong = { sentence: say('web.line.lost'), blank: null };
-    } finally {
-      this.sending = false;
-    }
+  protected override wrote(scene: RecordScene, typed: TypedOther): void {
+    if (typed.struck === undefined) this.begin(typed.kind);
+    this.told = typed.struck === undefined ? say('web.record.written-other') : say('web.record.struck-other');
+    this.dispatchEvent(new CustomEvent<RecordScene>('record-written', { detail: scene }));
   }
 }
 

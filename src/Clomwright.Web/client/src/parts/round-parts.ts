@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { stressHatches, stressLegend } from '../drawing/stress';
 import { waterHatches, waterLegend } from '../drawing/water';
-import type { Skin } from '../round-scene';
+import type { RoundScene, RoundSun, Skin } from '../round-scene';
 import type { StressAnswer } from '../stress-scene';
 import type { WaterAnswer } from '../water-scene';
 import { say } from '../words';
@@ -35,4 +35,28 @@ export function skinPart(skin: Skin, wet: WaterAnswer | null, solved: StressAnsw
   return stress.notChecked !== null
     ? html`<p class="none-checked"><b>${say('web.not-checked')}</b> ${stress.notChecked}</p>`
     : html`<div class="round-part"><p class="legend-head">${say('web.stress.legend')}</p>${unseen(stressHatches)}${stressLegend(stress)}<p class="hint-line">${say('web.stress.caution')}</p></div>`;
+}
+
+/** A day and an hour of the sun's own time. */
+export interface Moment {
+  day: string;
+  hour: number;
+}
+
+/** Whether the sun shines in, on which day and at which hour. */
+export function sunPart(scene: RoundScene, on: boolean, moment: Moment, sun: RoundSun | null, acts: { shine: (on: boolean) => void; at: (moment: Moment) => void }): TemplateResult {
+  return html`<div class="round-part">
+    <label class="task"><input type="checkbox" name="sun" .checked=${on} ?disabled=${scene.noSun !== null} @change=${(event: Event) => acts.shine((event.target as HTMLInputElement).checked)} /> ${say('web.round.sun')}</label>
+    ${scene.noSun === null ? nothing : html`<p class="none-checked"><b>${say('web.not-checked')}</b> ${scene.noSun}</p>`}
+    ${
+      on
+        ? html`<div class="round-moment">
+              <label>${say('web.round.day')} <input type="date" class="blank" name="sun-day" .value=${moment.day} @change=${(event: Event) => acts.at({ ...moment, day: (event.target as HTMLInputElement).value })} /></label>
+              <label>${say('web.comfort.hour', { hour: moment.hour })}
+                <input type="range" name="sun-hour" min="4" max="20" step="0.5" .value=${String(moment.hour)} @input=${(event: Event) => acts.at({ ...moment, hour: Number((event.target as HTMLInputElement).value) })} /></label>
+            </div>
+            <p class="sun-says" role="status">${sun?.says ?? ''}</p>`
+        : nothing
+    }
+  </div>`;
 }

@@ -26,7 +26,7 @@ public sealed record DrainLine(double Offset, double Start, double Half, double 
             return null;
         }
 
-        var (inside, outside) = WallBands.Stem(house.Stem, geometry.Wall);
+        var (inside, outside) = geometry.Stem;
         var offset = (inside + outside) / 2;
         var half = geometry.Curve.OffsetLength(offset) / 2;
         var start = grade.Metres - trench.Depth.Metres;

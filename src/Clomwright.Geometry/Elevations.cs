@@ -45,7 +45,7 @@ public static class Elevations
         {
             (this.geometry, this.toward) = (geometry, toward);
             frame = new WallFrame(geometry.House, geometry.Curve, geometry.Wall, [geometry.Wall.Base, geometry.Wall.Top]);
-            stem = StemOutside(geometry);
+            stem = geometry.Stem.Outside;
             foot = Math.Min(geometry.House.Site.Grade?.Metres ?? 0, geometry.Wall.Base.Metres);
             holes = [.. geometry.Openings.Select(o => Hole(o))];
             Blank = new Elevation { Toward = toward, Origin = geometry.Curve.Centre, Lines = [], Silhouette = [] };
@@ -371,12 +371,5 @@ public static class Elevations
             var outline = OpeningPlaces.OutlineOf(place.Opening, "", new Remarks());
             return (OpeningPlaces.ShaftOf(frame, place.Opening, outline, place.Station, "", new Remarks()), frame.Straight(place.Station, place.Opening.Width.Metres / 2), outline);
         }
-    }
-
-    /// <summary>Offset of the stem's outside face, m.</summary>
-    internal static double StemOutside(HouseGeometry geometry)
-    {
-        var (stem, outside) = (geometry.House.Stem, geometry.Wall.OutsideOffset(geometry.Wall.Base.Metres));
-        return stem.Width.Metres - (stem.InsideOffset?.Metres ?? (stem.Width.Metres - outside) / 2);
     }
 }

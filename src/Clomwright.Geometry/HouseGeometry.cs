@@ -15,6 +15,9 @@ public sealed record HouseGeometry
     /// <summary>The wall's two faces.</summary>
     public required WallSolid Wall { get; init; }
 
+    /// <summary>The stem's two faces, as offsets outward from the inside face at the wall base, m: centred under the cob where nothing else is given.</summary>
+    public (double Inside, double Outside) Stem => WallBands.Stem(House.Stem, Wall);
+
     /// <summary>Volumes and face areas of the whole wall.</summary>
     public required WallMeasures Measures { get; init; }
 
@@ -73,6 +76,9 @@ public sealed record LiftSlice(int Index, Length Bottom, Length Top, double Gros
 {
     /// <summary>Addressed as people say it: lift 1 is the lowest.</summary>
     public int Number => Index + 1;
+
+    /// <summary>Whether something that begins at a height, m, is set in with it: what begins below the cob is with the first.</summary>
+    public bool Takes(double height) => height < Top.Metres && (height >= Bottom.Metres || Index == 0);
 }
 
 /// <summary>An opening in its place. Stations in m along the inside face at the wall base; heights in m from the finished floor.</summary>

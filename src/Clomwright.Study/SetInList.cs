@@ -1,7 +1,6 @@
-using Clomwright.Building;
+using System.Globalization;
 using Clomwright.Evidence;
 using Clomwright.Geometry;
-using Clomwright.Geometry.Joinery;
 
 namespace Clomwright.Study;
 
@@ -22,12 +21,15 @@ public static class SetInList
     {
         ArgumentNullException.ThrowIfNull(geometry);
         ArgumentNullException.ThrowIfNull(lift);
-        bool Here(double height) => height < lift.Top.Metres && height >= lift.Bottom.Metres || (lift.Index == 0 && height < lift.Bottom.Metres);
-        return Frames(geometry).Concat(Niches(geometry)).Where(item => Here(item.Height))
-            .Concat(geometry.Embeds.Where(e => Math.Clamp(e.Lift, 0, geometry.Lifts.Count - 1) == lift.Index).Select(e => new SetIn(
+        var here = LiftContents.Of(geometry, lift);
+        return Frames(geometry).Where(item => lift.Takes(item.Height))
+            .Concat(here.Deadmen.Select(d => new SetIn(
+                string.Create(CultureInfo.InvariantCulture, $"deadmen-{d.Opening.Opening.Name}-{d.Height * 1000:0}"), Message.Of("study.set-in.deadmen", ("name", d.Opening.Opening.Name)), d.Height, d.Opening.Station)))
+            .Concat(here.Niches.Select(n => new SetIn($"niche-{n.Niche.Name}", Message.Of("study.set-in.niche", ("name", n.Niche.Name), ("depth", n.Niche.Depth)), n.Bottom, n.Station)))
+            .Concat(here.Embeds.Select(e => new SetIn(
                 $"embed-{e.Address}", Message.Of("study.set-in.embed", ("name", e.Address), ("kind", new Message($"papers.embed.{e.Embed.Kind.ToString().ToLowerInvariant()}")), ("face", new Message($"papers.face.{(e.Embed.Through ? "through" : e.Embed.Face.ToString().ToLowerInvariant())}"))),
                 e.Height, e.Station)))
-            .Concat(geometry.Tees.Where(t => t.Lift == lift.Index).Select(t => new SetIn($"tee-{t.Number}", Message.Of("study.set-in.tee", ("n", t.Number)), t.BarHeight, t.Station)))
+            .Concat(here.Tees.Select(t => new SetIn($"tee-{t.Number}", Message.Of("study.set-in.tee", ("n", t.Number)), t.BarHeight, t.Station)))
             .OrderBy(item => Math.Round(item.Height, 3)).ThenBy(item => item.Station).ToSequence();
     }
 
@@ -41,17 +43,6 @@ public static class SetInList
             {
                 yield return new($"header-{name}", Message.Of("study.set-in.header", ("name", name)), header.Bottom, o.Station);
             }
-
-            if (o.Opening.Frame is not null && o.Opening.Shape == OpeningShape.Rectangular)
-            {
-                foreach (var (height, i) in OpeningPieces.DeadmanHeights(o).Select((h, i) => (h, i)))
-                {
-                    yield return new($"deadmen-{name}-{i + 1}", Message.Of("study.set-in.deadmen", ("name", name)), height, o.Station);
-                }
-            }
         }
     }
-
-    private static IEnumerable<SetIn> Niches(HouseGeometry geometry) =>
-        geometry.Niches.Select(n => new SetIn($"niche-{n.Niche.Name}", Message.Of("study.set-in.niche", ("name", n.Niche.Name), ("depth", n.Niche.Depth)), n.Bottom, n.Station));
 }

@@ -31,7 +31,7 @@ public sealed class LayoutTests
         Check.Sample(Houses.LongestNames, house =>
         {
             var scene = new Scene(Papers.Set(house, PaperSize.A4));
-            var heldBy = scene.Geometry.Embeds.SelectMany(e => scene.Geometry.Lifts.Where(l => LiftSheet.EmbedsOf(scene.Geometry, l).Contains(e)).Select(_ => e.Address));
+            var heldBy = scene.Geometry.Embeds.SelectMany(e => scene.Geometry.Lifts.Where(l => LiftContents.Of(scene.Geometry, l).Embeds.Contains(e)).Select(_ => e.Address));
             Assert.Equal(scene.Geometry.Embeds.Select(e => e.Address).Order(), heldBy.Order());
         }, iter: Counts.Of(20, 200), threads: 1);
 

@@ -66,7 +66,7 @@ internal sealed class Junctions(HouseGeometry geometry, ShellParts shell, Comfor
         var (foot, t, stem) = (geometry.Wall.Base.Metres, geometry.Wall.ThicknessAt(geometry.Wall.Base.Metres), house.Stem.Width.Metres);
         var top = foot + Math.Min(Reach, Math.Max(0.3, geometry.Wall.Top.Metres - foot));
         var grade = Math.Min(house.Site.Grade?.Metres ?? 0, foot - 0.02);
-        var stemInside = house.Stem.InsideOffset is { } off ? -off.Metres : -(stem - t) / 2;
+        var stemInside = geometry.Stem.Inside;
         var ground = shell.GroundHeat();
         var (half, deep) = (ground.Dimension / 2, 2.5 * ground.Dimension);
         var stemLayer = shell.Stem(null, null).Layers[0];

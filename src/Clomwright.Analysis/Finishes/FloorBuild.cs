@@ -36,13 +36,10 @@ internal sealed class FloorBuild(HouseGeometry geometry, List<Assumption> assume
         };
     }
 
-    /// <summary>Offset of the stem's inside face.</summary>
-    private double StemInside => -(house.Stem.InsideOffset?.Metres ?? (house.Stem.Width.Metres - geometry.Wall.ThicknessAt(geometry.Wall.Base.Metres)) / 2);
-
     /// <summary>Inside the stem. What runs on into the doorways is not counted.</summary>
     private Symbol Area()
     {
-        var offset = StemInside;
+        var offset = geometry.Stem.Inside;
         var sheet = new Worksheet("floor-area");
         var area = sheet.Step("floor-area", "A", "A_0 + L_0*d + pi*d^2", geometry.Curve.OffsetArea(offset), Dimension.Area, Own,
             Worksheet.Computed("A_0", "inside-area", geometry.Curve.Area, Dimension.Area), Worksheet.Computed("L_0", "inside-length", geometry.Curve.Length, Dimension.Length),
@@ -86,7 +83,7 @@ internal sealed class FloorBuild(HouseGeometry geometry, List<Assumption> assume
         if (depth == 0)
         {
             var lap = PlasterMaterial.Number("waste-floor-sheet").Value;
-            result = result with { Sheet = (area.Value.Si + geometry.Curve.OffsetLength(StemInside) * -bottom) * (1 + lap) };
+            result = result with { Sheet = (area.Value.Si + geometry.Curve.OffsetLength(geometry.Stem.Inside) * -bottom) * (1 + lap) };
         }
 
         return result with { Trucks = house.Mix.Measures.Truck is { CubicMetres: > 0 } truck && depth > 0 ? result.Brought / truck.CubicMetres : null };

@@ -36,8 +36,7 @@ internal sealed class TakeDown
         var wall = geometry.Wall;
         var (low, top) = (wall.Base.Metres, wall.Top.Metres);
         material = StemMaterial.Find(house.Stem.Material);
-        inside = -(house.Stem.InsideOffset?.Metres ?? (house.Stem.Width.Metres - wall.ThicknessAt(low)) / 2);
-        outside = inside + house.Stem.Width.Metres;
+        (inside, outside) = geometry.Stem;
         Line = (inside + outside) / 2;
         ring = geometry.Curve.OffsetLength(Line);
         centroid = Centroid(wall, low, top);

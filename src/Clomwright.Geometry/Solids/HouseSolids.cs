@@ -82,7 +82,7 @@ public static class HouseSolids
     private static SolidMesh? Stem(HouseGeometry geometry)
     {
         var house = geometry.House;
-        var (inside, outside) = WallBands.Stem(house.Stem, geometry.Wall);
+        var (inside, outside) = geometry.Stem;
         var (bottom, top) = (Math.Min(house.Site.Grade?.Metres ?? 0, 0) - BelowGround, geometry.Wall.Base.Metres);
         if (!(outside > inside) || !(top > bottom))
         {
@@ -176,7 +176,7 @@ public static class HouseSolids
     {
         var embed = place.Embed;
         var height = Math.Clamp(place.Height, geometry.Wall.Base.Metres, geometry.Wall.Top.Metres);
-        var (inside, outside) = place.Height < geometry.Wall.Base.Metres ? WallBands.Stem(geometry.House.Stem, geometry.Wall) : (geometry.Wall.InsideOffset(height), geometry.Wall.OutsideOffset(height));
+        var (inside, outside) = place.Height < geometry.Wall.Base.Metres ? geometry.Stem : (geometry.Wall.InsideOffset(height), geometry.Wall.OutsideOffset(height));
         var width = Some(embed.Width ?? embed.Size);
         var size = embed.Size is { } upright ? Some(upright) : width;
         var depth = Math.Min(Some(embed.Depth), outside - inside);

@@ -8,6 +8,9 @@ public readonly record struct SpacePoint(double East, double North, double Up)
     /// <summary>A point over a place on the ground.</summary>
     public static SpacePoint Of(PlanPoint plan, double up) => new(plan.East, plan.North, up);
 
+    /// <summary>The place on the ground under it.</summary>
+    public PlanPoint Plan => new(East, North);
+
     /// <summary>Sum.</summary>
     public static SpacePoint operator +(SpacePoint a, SpacePoint b) => new(a.East + b.East, a.North + b.North, a.Up + b.Up);
 

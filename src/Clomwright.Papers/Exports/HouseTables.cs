@@ -76,7 +76,7 @@ public static class HouseTables
 
     private static DataTable Findings(Scene scene) => Table(scene, "findings", ["rule", "subject", "verdict", "says", "body", "clause", "source"],
         scene.Set.Findings.Select(f => Row(
-            W(scene.Say.Say(f.Rule.Title)), W(f.Subject), W(Verdict(scene, f.Verdict)), W(FindingsSheet.Reason(scene.Say, f.Verdict)), W(f.Clause.Adopted), W(f.Clause.Number), W(scene.Say.Say(f.Clause.Source)))));
+            W(scene.Say.Say(f.Rule.Title)), W(f.Subject), W(Verdict(scene, f.Verdict)), W(scene.Say.Reason(f.Verdict)), W(f.Clause.Adopted), W(f.Clause.Number), W(scene.Say.Say(f.Clause.Source)))));
 
     /// <summary>How many findings say what, counted by the reader.</summary>
     private static DataTable Tally(Scene scene, DataTable findings)

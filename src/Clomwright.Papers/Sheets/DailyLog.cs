@@ -1,4 +1,5 @@
 using Clomwright.Evidence;
+using Clomwright.Geometry;
 using Clomwright.Papers.Drawing;
 using Clomwright.Papers.Layout;
 
@@ -46,7 +47,7 @@ internal static class PhotoList
         Part("photos.tests", [say.Say("photos.bars"), say.Say("photos.prisms"), say.Say("photos.mix")]);
         Part("photos.wall", g.Lifts.Select(l =>
         {
-            var things = LiftSheet.EmbedsOf(g, l).Count() + g.Tees.Count(t => t.Lift == l.Index) + g.Niches.Count(n => n.Bottom >= l.Bottom.Metres && n.Bottom < l.Top.Metres);
+            var things = LiftContents.Of(g, l).Listed;
             return things == 0 ? say.Say("photos.lift", ("n", l.Number)) : say.Say("photos.lift-with", ("n", l.Number), ("count", things));
         }));
         Part("photos.openings", g.Openings.Select(o => say.Say("photos.opening", ("letter", scene.Letter(o)), ("name", o.Opening.Name))));

@@ -2,6 +2,7 @@ using Clomwright.Geometry;
 using Clomwright.Papers.Drawing;
 using Clomwright.Papers.Layout;
 using Clomwright.Papers.Views;
+using Clomwright.Study;
 
 namespace Clomwright.Papers.Sheets;
 

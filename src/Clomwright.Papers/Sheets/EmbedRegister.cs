@@ -1,7 +1,6 @@
 using Clomwright.Building;
 using Clomwright.Evidence;
 using Clomwright.Geometry;
-using Clomwright.Geometry.Joinery;
 using Clomwright.Papers.Drawing;
 using Clomwright.Papers.Layout;
 using Clomwright.Papers.Views;
@@ -60,14 +59,12 @@ internal static class EmbedRegister
     private static IEnumerable<Row> Rows(Scene scene, LiftSlice lift)
     {
         var (say, g) = (scene.Say, scene.Geometry);
-        var (bottom, top) = (lift.Bottom.Metres, lift.Top.Metres);
-        var embeds = LiftSheet.EmbedsOf(g, lift).Select(e => (e.Height, e.Station, Row: Line(scene, StripEmbeds.Number(e), e.Address, Kind(scene, e), e.Height, e.Station)));
-        var niches = g.Niches.Where(n => n.Bottom >= bottom && n.Bottom < top)
-            .Select(n => (n.Bottom, n.Station, Row: Line(scene, StripHoles.Sign(g, n), n.Niche.Name, say.Say("register-set.niche"), n.Bottom, n.Station)));
-        var tees = g.Tees.Where(t => t.Lift == lift.Index).Select(t => (t.BarHeight, t.Station, Row: Line(scene, $"T{t.Number}", say.Say("register-set.tee", ("n", t.Number)), t.Pole ?? "", t.BarHeight, t.Station)));
-        var frames = g.Openings.Where(o => o.Opening.Frame is not null && o.Opening.Shape == OpeningShape.Rectangular)
-            .SelectMany(o => OpeningPieces.DeadmanHeights(o).Where(h => h >= bottom && h < top).SelectMany(h => ((string[])["left", "right"])
-                .Select(side => (h, o.Station, Row: Line(scene, scene.Letter(o), say.Say("register-set.deadman-" + side), o.Opening.Name, h, null)))));
+        var here = LiftContents.Of(g, lift);
+        var embeds = here.Embeds.Select(e => (e.Height, e.Station, Row: Line(scene, StripEmbeds.Number(e), e.Address, Kind(scene, e), e.Height, e.Station)));
+        var niches = here.Niches.Select(n => (n.Bottom, n.Station, Row: Line(scene, StripHoles.Sign(g, n), n.Niche.Name, say.Say("register-set.niche"), n.Bottom, n.Station)));
+        var tees = here.Tees.Select(t => (t.BarHeight, t.Station, Row: Line(scene, $"T{t.Number}", say.Say("register-set.tee", ("n", t.Number)), t.Pole ?? "", t.BarHeight, t.Station)));
+        var frames = here.Deadmen.SelectMany(d => ((string[])["left", "right"])
+            .Select(side => (d.Height, d.Opening.Station, Row: Line(scene, scene.Letter(d.Opening), say.Say("register-set.deadman-" + side), d.Opening.Opening.Name, d.Height, null))));
         return embeds.Concat(niches).Concat(tees).Concat(frames).OrderBy(r => r.Item1).ThenBy(r => r.Item2).Select(r => r.Row);
     }
 

@@ -78,7 +78,8 @@ internal static class FindingsSheet
         }));
     }
 
-    private static double Margin(Finding finding) => finding.Verdict is Verdict.Met { Comparisons: [var tightest, ..] } ? tightest.Margin : double.PositiveInfinity;
+    /// <summary>How tight a finding is; what compares nothing last.</summary>
+    public static double Margin(Finding finding) => finding.Verdict is Verdict.Met { Comparisons: [var tightest, ..] } ? tightest.Margin : double.PositiveInfinity;
 
     private static Table Listed(Wording say, IEnumerable<Row> rows) => new(
         [new(say.Say("findings.rule")) { Grows = 1 }, new(say.Say("findings.subject")) { Grows = 1 }, new(say.Say("findings.says")) { Grows = 3 }, new(say.Say("findings.source")) { Grows = 1 }],
@@ -87,21 +88,8 @@ internal static class FindingsSheet
     private static Row Line(Wording say, Finding finding, string subject) => new(
         new Cell(say.Say(finding.Rule.Title), Wording.Dotted(finding.Clause.Adopted, finding.Clause.Number)) { Lettering = Styles.BodyStrong },
         new Cell(subject),
-        new Cell(Reason(say, finding.Verdict), string.Join(' ', finding.Notes.Select(say.Say))),
+        new Cell(say.Reason(finding.Verdict), string.Join(' ', finding.Notes.Select(say.Say))),
         new Cell("", say.Say(finding.Clause.Source)));
-
-    /// <summary>Why a verdict is what it is.</summary>
-    public static string Reason(Wording say, Verdict verdict) => verdict switch
-    {
-        Verdict.Met { Because: { } because } => say.Say(because),
-        Verdict.Met met => say.Say(met.Comparisons[0]),
-        Verdict.FallsShort { Because: { } because } => say.Say(because),
-        Verdict.FallsShort shortfall => say.Say(shortfall.Comparisons[0]),
-        Verdict.NotApplicable none => say.Say(none.Because),
-        Verdict.NeedsJudgement judgement => say.Say(judgement.Question),
-        Verdict.NotChecked missing => say.Say(missing.Because),
-        _ => throw new ArgumentOutOfRangeException(nameof(verdict)),
-    };
 
     private static IEnumerable<Block> Assumptions(Scene scene)
     {

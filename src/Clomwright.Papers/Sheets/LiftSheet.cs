@@ -1,7 +1,6 @@
 using Clomwright.Building;
 using Clomwright.Evidence;
 using Clomwright.Geometry;
-using Clomwright.Geometry.Joinery;
 using Clomwright.Papers.Drawing;
 using Clomwright.Papers.Layout;
 using Clomwright.Papers.Views;
@@ -108,7 +107,7 @@ internal static class LiftSheet
         foreach (var o in scene.Geometry.Openings)
         {
             List<(string Key, double Height)> events = [];
-            if (o.Sill >= bottom && o.Sill < top || lift.Index == 0 && o.Sill < bottom)
+            if (lift.Takes(o.Sill))
             {
                 events.Add(("lift.opening-starts", o.Sill));
             }
@@ -134,10 +133,10 @@ internal static class LiftSheet
     private static IEnumerable<Block> SetIn(Scene scene, LiftSlice lift)
     {
         var (say, g) = (scene.Say, scene.Geometry);
-        var (bottom, top) = (lift.Bottom.Metres, lift.Top.Metres);
+        var here = LiftContents.Of(g, lift);
         List<Row> rows = [];
         List<Block> rowsApart = [];
-        foreach (var embeds in EmbedsOf(g, lift).GroupBy(e => e.Index).OrderBy(e => e.First().Height).ThenBy(e => e.First().Station))
+        foreach (var embeds in here.Embeds.GroupBy(e => e.Index).OrderBy(e => e.First().Height).ThenBy(e => e.First().Station))
         {
             var e = embeds.First();
             var kind = Wording.Dotted(say.Say("embed." + e.Embed.Kind.ToString().ToLowerInvariant()), say.Say("face." + (e.Embed.Through ? "through" : e.Embed.Face.ToString().ToLowerInvariant())), e.Embed.Note ?? "");
@@ -151,10 +150,9 @@ internal static class LiftSheet
             rowsApart.Add(new TickGrid([.. embeds.Select((x, i) => new TickItem($"{i + 1}", say.One(Amount.Metres(x.Station)), say.Other(Amount.Metres(x.Station))))]) { Above = 1.2 });
         }
 
-        rows.AddRange(g.Niches.Where(n => n.Bottom >= bottom && n.Bottom < top)
-            .Select(n => Item(scene, StripHoles.Sign(g, n), n.Niche.Name, say.Say("lift.niche-starts", ("depth", n.Niche.Depth)), n.Station, n.Bottom)));
+        rows.AddRange(here.Niches.Select(n => Item(scene, StripHoles.Sign(g, n), n.Niche.Name, say.Say("lift.niche-starts", ("depth", n.Niche.Depth)), n.Station, n.Bottom)));
         yield return new Heading(say.Say("lift.set-in")) { Above = 4 };
-        var grids = rowsApart.Concat(Tees(scene, lift)).Concat(Deadmen(scene, bottom, top)).ToArray();
+        var grids = rowsApart.Concat(Tees(scene, here)).Concat(Deadmen(scene, here)).ToArray();
         if (rows.Count == 0 && grids.Length == 0)
         {
             yield return new Paragraph(say.Say("lift.nothing"), Styles.Body) { Above = 1.5 };
@@ -173,35 +171,26 @@ internal static class LiftSheet
         }
     }
 
-    private static IEnumerable<Block> Tees(Scene scene, LiftSlice lift)
+    private static IEnumerable<Block> Tees(Scene scene, LiftContents here)
     {
         var say = scene.Say;
-        foreach (var level in scene.Geometry.Tees.Where(t => t.Lift == lift.Index).GroupBy(t => Math.Round(t.BarHeight, 4)))
+        foreach (var level in here.Tees.GroupBy(t => Math.Round(t.BarHeight, 4)))
         {
             yield return new LeadIn(say.Say("lift.tees", ("height", Amount.Metres(level.First().BarHeight))));
             yield return new TickGrid([.. level.Select(t => new TickItem($"T{t.Number}", say.One(Amount.Metres(t.Station)), say.Other(Amount.Metres(t.Station))))]) { Above = 1.2 };
         }
     }
 
-    private static IEnumerable<Block> Deadmen(Scene scene, double bottom, double top)
+    private static IEnumerable<Block> Deadmen(Scene scene, LiftContents here)
     {
         var say = scene.Say;
-        TickItem[] items =
-        [
-            .. scene.Geometry.Openings.Where(o => o.Opening.Frame is not null && o.Opening.Shape == OpeningShape.Rectangular)
-                .SelectMany(o => OpeningPieces.DeadmanHeights(o).Where(h => h >= bottom && h < top)
-                    .Select(h => new TickItem(scene.Letter(o), say.One(Amount.Metres(h)), say.Other(Amount.Metres(h)), 2))),
-        ];
+        TickItem[] items = [.. here.Deadmen.Select(d => new TickItem(scene.Letter(d.Opening), say.One(Amount.Metres(d.Height)), say.Other(Amount.Metres(d.Height)), 2))];
         if (items.Length > 0)
         {
             yield return new LeadIn(say.Say("lift.deadmen"));
             yield return new TickGrid(items) { Above = 1.2 };
         }
     }
-
-    /// <summary>What is set in with a lift; what lies in the stem goes with the first lift, what stands on the wall with the last.</summary>
-    public static IEnumerable<EmbedPlace> EmbedsOf(HouseGeometry geometry, LiftSlice lift) =>
-        geometry.Embeds.Where(e => Math.Clamp(e.Lift, 0, geometry.Lifts.Count - 1) == lift.Index);
 
     private static Row Item(Scene scene, string sign, string name, string note, double station, double height) => new(
     [
@@ -220,7 +209,7 @@ internal static class LiftSheet
             items.Add(say.Say("caution.platform"));
         }
 
-        if (EmbedsOf(scene.Geometry, lift).Any(e => (e.Embed.Kind is EmbedKind.Box or EmbedKind.Wire)))
+        if (LiftContents.Of(scene.Geometry, lift).Embeds.Any(e => (e.Embed.Kind is EmbedKind.Box or EmbedKind.Wire)))
         {
             items.Add(say.Say("caution.wire"));
         }

@@ -34,7 +34,7 @@ internal static class NoteSheet
     /// <summary>Bodies of rules that have nothing to say of this house, because it is outside their limits or nobody knows whether it is.</summary>
     private static IEnumerable<Block> Gates(Scene scene)
     {
-        string[] outside = [.. scene.Set.Findings.Where(f => f.Rule.Key == "rule-limits").Select(f => OfficeFindings.Reason(scene.Say, f.Verdict))];
+        string[] outside = [.. scene.Set.Findings.Where(f => f.Rule.Key == "rule-limits").Select(f => scene.Say.Reason(f.Verdict))];
         if (outside.Length > 0)
         {
             yield return new Cautions(scene.Say.Say("office-note.gates"), outside) { Above = 2 };

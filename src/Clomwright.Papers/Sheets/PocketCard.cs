@@ -82,7 +82,7 @@ public static class PocketCard
     {
         var (say, g) = (scene.Say, scene.Geometry);
         var counted = scene.Set.Quantities.Lifts.FirstOrDefault(q => q.Lift == lift.Index);
-        var embeds = g.Embeds.Count(e => e.Lift == lift.Index) + g.Tees.Count(t => t.Lift == lift.Index) + g.Niches.Count(n => n.Bottom >= lift.Bottom.Metres && n.Bottom < lift.Top.Metres);
+        var embeds = LiftContents.Of(g, lift).Listed;
         Cell[] perBatch = counted?.RisePerBatch is { } r ? scene.Pair(Amount.Metres(r), Styles.BodyStrong) : [new Cell("?"), new Cell("")];
         return new Row(
         [

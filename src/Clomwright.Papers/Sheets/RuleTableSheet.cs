@@ -32,9 +32,9 @@ internal static class RuleTableSheet
         foreach (var rule in findings.GroupBy(f => (f.Rule.Key, f.Clause.Number)))
         {
             // Every place that is short or unknown has its row; places that are met, or have nothing to say, share one by the tightest.
-            foreach (var alike in rule.GroupBy(f => (f.Verdict.GetType(), f.Verdict is Verdict.FallsShort ? f.Subject : "", f.Verdict is Verdict.NotChecked or Verdict.NeedsJudgement ? OfficeFindings.Reason(say, f.Verdict) : "")))
+            foreach (var alike in rule.GroupBy(f => (f.Verdict.GetType(), f.Verdict is Verdict.FallsShort ? f.Subject : "", f.Verdict is Verdict.NotChecked or Verdict.NeedsJudgement ? say.Reason(f.Verdict) : "")))
             {
-                var told = alike.MinBy(OfficeFindings.Margin)!;
+                var told = alike.MinBy(FindingsSheet.Margin)!;
                 var (required, provided) = OfficeFindings.Numbers(say, told);
                 yield return new Row(
                     new Cell(told.Clause.Number.Length > LongestNumber ? "" : told.Clause.Number), new Cell(say.Say(told.Rule.Title), told.Clause.Number.Length > LongestNumber ? told.Clause.Number : "") { Lettering = Styles.SmallStrong },

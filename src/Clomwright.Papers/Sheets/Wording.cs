@@ -29,6 +29,9 @@ internal sealed class Wording(UnitSystem first, Phrasebook book)
 
     public string Say(Comparison comparison) => Book.Say(comparison, First);
 
+    /// <summary>Why a verdict is what it is.</summary>
+    public string Reason(Verdict verdict) => Book.Reason(verdict, First);
+
     /// <summary>A quantity in the units that come first.</summary>
     public string One(Amount amount) => Unbroken(Book.One(amount, First));
 

@@ -1,8 +1,10 @@
 using Clomwright.Analysis.Roof;
 using Clomwright.Evidence;
 using Clomwright.Geometry;
+using Clomwright.Geometry.Solids;
 using Clomwright.Papers.Drawing;
 using Clomwright.Papers.Layout;
+using Clomwright.Study;
 
 namespace Clomwright.Papers.Views;
 
@@ -22,7 +24,7 @@ internal sealed class CrossSectionDrawing
     public CrossSectionDrawing(HouseGeometry geometry, CrossSection cut, RoofShell? roof, double paperPerMetre)
     {
         (this.geometry, this.cut, this.roof, k) = (geometry, cut, roof, paperPerMetre);
-        (stemInside, stemOutside) = FoundationLines.Stem(geometry);
+        (stemInside, stemOutside) = geometry.Stem;
     }
 
     private double Grade => geometry.House.Site.Grade?.Metres ?? 0;
@@ -178,7 +180,7 @@ internal sealed class CrossSectionDrawing
         var lowest = double.PositiveInfinity;
         foreach (var (corners, covering) in roof!.Facets())
         {
-            foreach (var triangle in (RoofCorner[][])[[corners[0], corners[1], corners[2]], [corners[0], corners[2], corners[3]]])
+            foreach (var triangle in (SpacePoint[][])[[corners[0], corners[1], corners[2]], [corners[0], corners[2], corners[3]]])
             {
                 SeenPoint[] ends = [.. Crossings(triangle)];
                 if (ends.Length != 2)
@@ -232,28 +234,18 @@ internal sealed class CrossSectionDrawing
         return (a < 0, b < 0) switch { (true, true) => (from, to), (true, false) => (from, at), _ => (at, to) };
     }
 
-    private IEnumerable<SeenPoint> Crossings(RoofCorner[] triangle)
+    private IEnumerable<SeenPoint> Crossings(SpacePoint[] triangle)
     {
         for (var i = 0; i < 3; i++)
         {
             var (p, q) = (triangle[i], triangle[(i + 1) % 3]);
-            var (a, b) = ((p.At - cut.Origin).Dot(cut.Toward), (q.At - cut.Origin).Dot(cut.Toward));
+            var (a, b) = ((p.Plan - cut.Origin).Dot(cut.Toward), (q.Plan - cut.Origin).Dot(cut.Toward));
             if (a > 0 != b > 0)
             {
                 var t = a / (a - b);
-                yield return cut.Project(p.At + t * (q.At - p.At), p.Height + t * (q.Height - p.Height));
+                var at = p + t * (q - p);
+                yield return cut.Project(at.Plan, at.Up);
             }
         }
-    }
-}
-
-/// <summary>Lines of the stem in plan, as offsets from the inside face at the wall base, m.</summary>
-internal static class FoundationLines
-{
-    public static (double Inside, double Outside) Stem(HouseGeometry geometry)
-    {
-        var (stem, outside) = (geometry.House.Stem, geometry.Wall.OutsideOffset(geometry.Wall.Base.Metres));
-        var inside = -(stem.InsideOffset?.Metres ?? (stem.Width.Metres - outside) / 2);
-        return (inside, inside + stem.Width.Metres);
     }
 }

@@ -33,7 +33,7 @@ internal static class DetailDrawings
         }
         else
         {
-            var (inside, outside) = FoundationLines.Stem(geometry);
+            var (inside, outside) = geometry.Stem;
             var stem = Outline.Rectangle(Box(inside, outside, place.Sill - CobShown, place.Sill));
             board.Add(new Group("detail-stem", [new Hatch(stem, -45, 1.6, new Pen(Weight.Hair)), new Stroke(stem, new Pen(Weight.Heavy))]));
         }

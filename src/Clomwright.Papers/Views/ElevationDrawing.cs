@@ -3,6 +3,7 @@ using Clomwright.Evidence;
 using Clomwright.Geometry;
 using Clomwright.Papers.Drawing;
 using Clomwright.Papers.Layout;
+using Clomwright.Study;
 
 namespace Clomwright.Papers.Views;
 
@@ -71,7 +72,7 @@ internal sealed class ElevationDrawing
         var edge = roof!.Edge(EdgeSteps).ToArray();
         foreach (var run in NearRuns(edge))
         {
-            PaperPoint[] low = [.. run.Select(e => At(e.At, e.Low))], high = [.. run.Select(e => At(e.At, e.High))];
+            PaperPoint[] low = [.. run.Select(e => At(e.At, e.Under))], high = [.. run.Select(e => At(e.At, e.Top))];
             PaperPoint[] band = [.. low, .. high.Reverse()];
             inner.Add(new Stroke(Outline.Polygon(band), new Pen(Weight.Medium)));
             before.Add(band);
@@ -79,7 +80,7 @@ internal sealed class ElevationDrawing
 
         board.Add(new Group(name + "-edge", inner.Marks));
         var surface = new Board();
-        var facets = roof.Facets().Select(f => f.Corners.Select(c => At(c.At, c.Height + f.Covering)).ToArray()).ToArray();
+        var facets = roof.Facets().Select(f => f.Corners.Select(c => At(c.Plan, c.Up + f.Covering)).ToArray()).ToArray();
         var top = Envelope(facets);
         Visible(surface, top, Weight.Medium);
         before.AddRange(facets.SelectMany(f => (IReadOnlyList<PaperPoint>[])[[f[0], f[1], f[2]], [f[0], f[2], f[3]]]));
@@ -91,11 +92,11 @@ internal sealed class ElevationDrawing
         Poles(board, name, far: false);
         Beam(surface);
         board.Add(new Group(name + "-roof", surface.Marks));
-        return [(edge.Min(e => e.Low), "eave"), (-top.Min(p => p.Y) / k, "highest")];
+        return [(edge.Min(e => e.Under), "eave"), (-top.Min(p => p.Y) / k, "highest")];
     }
 
     /// <summary>The parts of the edge that look toward the viewer.</summary>
-    private IEnumerable<IReadOnlyList<(PlanPoint At, double Low, double High)>> NearRuns((PlanPoint At, double Low, double High)[] edge)
+    private IEnumerable<IReadOnlyList<RoofEdgePoint>> NearRuns(RoofEdgePoint[] edge)
     {
         bool Near(int i) => (edge[(i + 1) % edge.Length].At - edge[i % edge.Length].At) is var step && new PlanPoint(-step.North, step.East).Dot(seen.Toward) > 0;
         var start = Enumerable.Range(0, edge.Length).FirstOrDefault(i => !Near(i) && Near(i + 1), -1);
@@ -104,7 +105,7 @@ internal sealed class ElevationDrawing
             yield break;
         }
 
-        List<(PlanPoint, double, double)> run = [];
+        List<RoofEdgePoint> run = [];
         for (var i = start + 1; i <= start + edge.Length; i++)
         {
             if (Near(i))

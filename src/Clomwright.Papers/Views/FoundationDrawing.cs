@@ -27,10 +27,8 @@ internal sealed class FoundationDrawing
     public FoundationDrawing(HouseGeometry geometry, double paperPerMetre)
     {
         (this.geometry, k) = (geometry, paperPerMetre);
-        var stem = geometry.House.Stem;
         outside = geometry.Wall.OutsideOffset(geometry.Wall.Base.Metres);
-        stemInside = -(stem.InsideOffset?.Metres ?? (stem.Width.Metres - outside) / 2);
-        stemOutside = stemInside + stem.Width.Metres;
+        (stemInside, stemOutside) = geometry.Stem;
         grade = geometry.House.Site.Grade?.Metres ?? 0;
         drain = DrainLine.Of(geometry);
     }

@@ -15,7 +15,7 @@ internal static class FoundationPlan
     {
         var pen = new PlanPen(geometry, paperPerMetre);
         var board = new Board();
-        var (inside, outside) = FoundationLines.Stem(geometry);
+        var (inside, outside) = geometry.Stem;
         if (geometry.House.Trench is { } trench)
         {
             var (middle, half) = ((inside + outside) / 2, trench.Width.Metres / 2);

@@ -131,16 +131,15 @@ public static class PlanDrawing
 
     private static void Stem(Board board, PlanPen pen)
     {
-        var stem = pen.Geometry.House.Stem;
-        var inside = -(stem.InsideOffset?.Metres ?? (stem.Width.Metres - pen.Outside) / 2);
-        if (Math.Max(-inside, inside + stem.Width.Metres - pen.Outside) * pen.PaperPerMetre < 0.4)
+        var (inside, outside) = pen.Geometry.Stem;
+        if (Math.Max(-inside, outside - pen.Outside) * pen.PaperPerMetre < 0.4)
         {
             return;
         }
 
         board.Add(new Group("plan-stem",
         [
-            .. ((double[])[inside, inside + stem.Width.Metres]).Select(o =>
+            .. ((double[])[inside, outside]).Select(o =>
                 new Stroke(Outline.Polygon(pen.Run(0, pen.Length, o, Steps).SkipLast(1)), new Pen(Weight.Thin, Dash.Dashed))),
         ]));
     }

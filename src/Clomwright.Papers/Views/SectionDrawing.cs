@@ -21,10 +21,8 @@ internal sealed class SectionDrawing
     public SectionDrawing(HouseGeometry geometry, double paperPerMetre)
     {
         (this.geometry, k) = (geometry, paperPerMetre);
-        var stem = geometry.House.Stem;
         outside = geometry.Wall.OutsideOffset(geometry.Wall.Base.Metres);
-        stemInside = -(stem.InsideOffset?.Metres ?? (stem.Width.Metres - outside) / 2);
-        stemOutside = stemInside + stem.Width.Metres;
+        (stemInside, stemOutside) = geometry.Stem;
     }
 
     /// <summary>Outside grade, m from the finished floor.</summary>

@@ -58,7 +58,7 @@ internal static class FindingLines
         Standing = Standing(finding.Verdict),
         Title = pen.Say(finding.Rule.Title),
         Subject = finding.Subject,
-        Sentence = Sentence(finding.Verdict, pen),
+        Sentence = pen.Reason(finding.Verdict),
         By = By(finding.Clause, pen),
         Notes = [.. finding.Notes.Select(pen.Say)],
     };
@@ -66,20 +66,6 @@ internal static class FindingLines
     private static string By(Clause clause, Pen pen) => pen.Say(
         clause.Number.Length == 0 ? "web.finding.by-body" : "web.finding.by-clause",
         ("body", pen.NameOf($"rules.body.{clause.Adopted}", clause.Adopted)), ("clause", clause.Number), ("measure", clause.Measure), ("source", pen.Say(clause.Source)));
-
-    private static string Sentence(Verdict verdict, Pen pen) => verdict switch
-    {
-        Verdict.Met { Because: { } because } => pen.Say(because),
-        Verdict.Met met => Compared(met.Comparisons, pen),
-        Verdict.FallsShort { Because: { } because } => pen.Say(because),
-        Verdict.FallsShort shortfall => Compared(shortfall.Comparisons, pen),
-        Verdict.NeedsJudgement judgement => pen.Say(judgement.Question),
-        Verdict.NotChecked missing => pen.Say(missing.Because),
-        Verdict.NotApplicable none => pen.Say(none.Because),
-        _ => "",
-    };
-
-    private static string Compared(Sequence<Comparison> comparisons, Pen pen) => comparisons.Count == 0 ? "" : pen.Say(comparisons[0]);
 
     private static double Margin(Verdict verdict) => verdict switch
     {

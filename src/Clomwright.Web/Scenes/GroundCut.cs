@@ -15,9 +15,7 @@ internal static class GroundCut
         var house = geometry.House;
         var (bottom, cut) = (house.Stem.Top.Metres, Math.Min(house.Stem.Top.Metres + Above, house.Wall.Top.Metres));
         var wall = geometry.Wall;
-        var thick = wall.OutsideOffset(wall.Base.Metres);
-        var stemIn = house.Stem.InsideOffset is { } offset ? -offset.Metres : (thick - house.Stem.Width.Metres) / 2;
-        var stemOut = stemIn + house.Stem.Width.Metres;
+        var (stemIn, stemOut) = geometry.Stem;
         var grade = house.Site.Grade?.Metres;
         var middle = (stemIn + stemOut) / 2;
         var trenchTop = grade ?? 0;

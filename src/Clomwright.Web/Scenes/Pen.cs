@@ -16,13 +16,17 @@ internal sealed class Pen(Phrasebook words, UnitSystem units)
 
     public string Say(Source source) => words.Say(source);
 
-    public string Say(Comparison comparison) => words.Say(comparison, units);
+    /// <summary>Why a verdict is what it is.</summary>
+    public string Reason(Verdict verdict) => words.Reason(verdict, units);
 
     /// <summary>The words of a key, or something else where it has none.</summary>
     public string NameOf(string key, string otherwise) => Say(new Message(key)) is var said && said == $"[{key}]" ? otherwise : said;
 
     /// <summary>In the first units only, for where there is room for one.</summary>
-    public string Short(Amount amount) => AmountText.In(amount, units);
+    public string Short(Amount amount) => words.One(amount, units);
+
+    /// <summary>In the other units only.</summary>
+    public string Other(Amount amount) => words.One(amount, units == UnitSystem.Imperial ? UnitSystem.Metric : UnitSystem.Imperial);
 
     /// <summary>In the first units only.</summary>
     public string Short(double metres) => Short(Amount.Metres(metres));

@@ -86,7 +86,7 @@ public static class TodaySceneOf
     {
         var counted = study.Quantities.Lifts.FirstOrDefault(q => q.Lift == lift.Index);
         return new(
-            pen.Say("web.today.lift", ("n", lift.Number), ("of", study.Geometry.Lifts.Count)), pen.Short(lift.Top), Other(lift.Top, pen),
+            pen.Say("web.today.lift", ("n", lift.Number), ("of", study.Geometry.Lifts.Count)), pen.Short(lift.Top), pen.Other(lift.Top),
             pen.Say("web.today.lift-from", ("bottom", lift.Bottom), ("rise", lift.Top - lift.Bottom)),
             counted?.Batches is { } batches ? pen.Say("web.today.batches", ("n", Amount.Number(Math.Round(batches * 2) / 2))) : pen.Say("web.today.batches-unknown"),
             counted?.RisePerBatch is { } rise ? pen.Say("web.today.batches-each", ("rise", Amount.Metres(rise))) : "",
@@ -95,8 +95,6 @@ public static class TodaySceneOf
                 : pen.Say("web.today.below-unknown", ("because", study.Drying.NotChecked ?? new Message("web.today.not-reached"))),
             [.. SetInList.Of(study.Geometry, lift).Select(item => new TodaySetIn(item.Key, pen.Say(item.What), pen.Short(item.Height), pen.Short(item.Station)))]);
     }
-
-    private static string Other(Length height, Pen pen) => AmountText.In(Amount.Metres(height.Metres), pen.Units == UnitSystem.Imperial ? UnitSystem.Metric : UnitSystem.Imperial);
 
     private static TodayCrew? Crew(SiteToday today, Pen pen)
     {

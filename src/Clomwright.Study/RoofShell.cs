@@ -2,14 +2,19 @@ using Clomwright.Analysis.Roof;
 using Clomwright.Building;
 using Clomwright.Evidence;
 using Clomwright.Geometry;
+using Clomwright.Geometry.Solids;
 
-namespace Clomwright.Papers.Views;
+namespace Clomwright.Study;
 
-/// <summary>A corner of the roof: a place in plan and a height over the finished floor, m.</summary>
-internal readonly record struct RoofCorner(PlanPoint At, double Height);
+/// <summary>A point of the roof's edge.</summary>
+/// <param name="At">Its place in plan: on the line of the eave.</param>
+/// <param name="Under">Height of the deck's underside, m over the finished floor.</param>
+/// <param name="Deck">Height of the deck's top, m.</param>
+/// <param name="Top">Height of the top of the edge board or of what covers the deck, whichever is higher, m.</param>
+public readonly record struct RoofEdgePoint(PlanPoint At, double Under, double Deck, double Top);
 
-/// <summary>The roof as seen from outside: poles, the edge all round, and the surface between poles, at their heights over the finished floor.</summary>
-internal sealed class RoofShell
+/// <summary>The roof in space: poles, the edge all round, and the surface between poles, at their heights over the finished floor.</summary>
+public sealed class RoofShell
 {
     private readonly HouseGeometry geometry;
     private readonly Roof roof;
@@ -30,13 +35,16 @@ internal sealed class RoofShell
     /// <summary>Height of the bond beam's top, m.</summary>
     public double BeamTop { get; }
 
-    private bool IsRing { get; }
+    /// <summary>Whether the poles stand in a ring; else side by side.</summary>
+    public bool IsRing { get; }
+
+    private double Deck => roof.Deck?.Metres ?? 0;
 
     /// <summary>The shell of a house's roof; null where it is not known.</summary>
     public static RoofShell? Of(HouseGeometry geometry, RoofResult? result) => (geometry.House.Roof, result) switch
     {
         ({ } roof, { Reciprocal.Value: { } frame }) => new RoofShell(geometry, roof, frame.Geometry.Poles, frame.Raising.AxisHeight, frame.Geometry.SideBySide, true),
-        ({ } roof, { Plain.Value: { Places.Count: > 1 } plain }) => new RoofShell(geometry, roof, plain.Places, Plate(geometry.House, plain.Places[0]), 1, roof is Roof.Radial),
+        ({ } roof, { Plain.Value: { Places.Count: > 0 } plain }) => new RoofShell(geometry, roof, plain.Places, Plate(geometry.House, plain.Places[0]), 1, roof is Roof.Radial),
         _ => null,
     };
 
@@ -46,26 +54,30 @@ internal sealed class RoofShell
     /// <summary>Height of the top of a pole, where the deck lies, m.</summary>
     public double Over(PoleGeometry pole, double along) => Axis(pole, along) + Half(pole, along);
 
-    /// <summary>Upright rise of deck and layers, m.</summary>
-    public double Covering(PoleGeometry pole) => ((roof.Deck?.Metres ?? 0) + roof.Layers.Sum(l => l.Depth.Metres)) / pole.PitchCosine;
+    /// <summary>Height of the deck's top over a pole, m.</summary>
+    public double OverDeck(PoleGeometry pole, double along) => Over(pole, along) + Deck / pole.PitchCosine;
 
-    /// <summary>The roof's edge, clockwise: the eave line in plan, with the heights of the deck's underside and of the top of edge board or covering.</summary>
-    public IEnumerable<(PlanPoint At, double Low, double High)> Edge(int steps)
+    /// <summary>Upright rise of deck and layers, m.</summary>
+    public double Covering(PoleGeometry pole) => (Deck + roof.Layers.Sum(l => l.Depth.Metres)) / pole.PitchCosine;
+
+    /// <summary>The roof's edge, clockwise along the line of the eave.</summary>
+    /// <param name="steps">How many points.</param>
+    public IEnumerable<RoofEdgePoint> Edge(int steps)
     {
         var offset = geometry.Wall.OutsideOffset(geometry.Wall.Top.Metres) + roof.Eave.Metres;
         var ends = IsRing ? Ends() : [];
         for (var i = 0; i < steps; i++)
         {
             var at = geometry.Curve.At(i * geometry.Curve.Length / steps, offset);
-            var low = Under(at, out var pole);
-            low = IsRing ? Between(ends, i * geometry.Curve.Length / steps) : low;
-            var edge = (roof.Deck?.Metres ?? 0) / pole.PitchCosine + (roof.EdgeBoard?.Metres ?? 0);
-            yield return (at, low, low + Math.Max(edge, Covering(pole)));
+            var under = Under(at, out var pole);
+            under = IsRing ? Between(ends, i * geometry.Curve.Length / steps) : under;
+            var deck = Deck / pole.PitchCosine;
+            yield return new(at, under, under + deck, under + Math.Max(deck + (roof.EdgeBoard?.Metres ?? 0), Covering(pole)));
         }
     }
 
     /// <summary>The surface on which the deck lies, as four corners between each pole and the next: eave, eave, inner end, inner end.</summary>
-    public IEnumerable<(RoofCorner[] Corners, double Covering)> Facets()
+    public IEnumerable<(Sequence<SpacePoint> Corners, double Covering)> Facets()
     {
         foreach (var side in IsRing ? [[.. Poles, Poles[0]]] : Planes())
         {
@@ -93,7 +105,7 @@ internal sealed class RoofShell
     private static double Plate(House house, PoleGeometry pole) => house.Wall.Top.Metres + (house.BondBeam?.Depth.Metres ?? 0) + pole.DiameterAt(0) / 2;
 
     /// <summary>Where deck and layers end inward along a pole, m from its foot.</summary>
-    private double Inner(PoleGeometry pole) => IsRing && roof is Roof.Reciprocal ? pole.Near : pole.Far + (IsRing ? 0 : pole.Tail);
+    public double Inner(PoleGeometry pole) => IsRing && roof is Roof.Reciprocal ? pole.Near : pole.Far + (IsRing ? 0 : pole.Tail);
 
     /// <summary>Stations at which poles of a ring end at the eave, ascending, with the height of the deck's underside there.</summary>
     private (double Station, double Height)[] Ends() =>
@@ -116,7 +128,7 @@ internal sealed class RoofShell
         return gap == 0 ? a.Height : a.Height + (b.Height - a.Height) * geometry.Curve.Wrap(station - a.Station) / gap;
     }
 
-    private RoofCorner Corner(PoleGeometry pole, double along) => new(pole.Foot + along * pole.Along, Over(pole, along));
+    private SpacePoint Corner(PoleGeometry pole, double along) => SpacePoint.Of(pole.Foot + along * pole.Along, Over(pole, along));
 
     /// <summary>Height of the deck's underside over a place: between the two nearest poles in proportion.</summary>
     private double Under(PlanPoint at, out PoleGeometry nearest)

@@ -5,6 +5,7 @@ using System.Text.Json;
 using System.Text.RegularExpressions;
 using Clomwright.Building;
 using Clomwright.Evidence;
+using Clomwright.Geometry;
 using Clomwright.Geometry.Solids;
 using Clomwright.Papers.Drawing;
 using Clomwright.Papers.Exports;
@@ -100,6 +101,64 @@ public sealed partial class ExportTests : IDisposable
         var (from, to) = (DxfWriter.Placed(drawings, 2, line.From, units), DxfWriter.Placed(drawings, 2, line.To, units));
         Assert.Equal(place.Inside.Width * 1000, (to - from).Norm * perUnit, 0.01);
         Assert.Contains(Polylines(root), l => l.Length == 2 && (l[0] - from).Norm * perUnit < 0.01 && (l[1] - to).Norm * perUnit < 0.01);
+    }
+
+    // Independent of the way the drawings take: read back by ezdxf, a corner of every opening without splay lies, on its layer, where its jamb meets the outside face, found by halving on the normals of the plan curve;
+    // and the cob that a section cuts ends where the plan curve is as far away as the face's offset at that height. 0.01 mm.
+    [Fact]
+    public void ElevationsAndSections_ReadByEzdxf_AgreeWithGeometry()
+    {
+        const double hundredth = 0.01 / 25.4;
+        var set = Papers.HeronPoint;
+        var (geometry, drawings) = (set.Geometry, HouseDrawings.Of(set));
+        using var read = Read(DxfWriter.Write(drawings, UnitSystem.Imperial));
+        (string On, PaperPoint[] Points)[] lines = [.. read.RootElement.GetProperty("on").EnumerateArray().Select(l => l.GetString()!).Zip(Polylines(read.RootElement))];
+        int Drawing(string title) => drawings.Select((d, i) => (d, i)).Single(d => d.d.Title == title).i;
+        PaperPoint Placed(int drawing, double across, double height) => DxfWriter.Placed(drawings, drawing, drawings[drawing].PaperPerMetre * new PaperPoint(across, -height), UnitSystem.Imperial);
+        var corners = 0;
+        foreach (var (title, bearing) in ((string, double)[])[("North elevation", 0), ("East elevation", Math.PI / 2), ("South elevation", Math.PI), ("West elevation", 3 * Math.PI / 2)])
+        {
+            var (toward, drawing) = (new PlanPoint(Math.Sin(bearing), Math.Cos(bearing)), Drawing(title));
+            foreach (var place in geometry.Openings.Where(o => o.Opening.Shape == OpeningShape.Rectangular && o.Normal.Dot(toward) > 0.5 && o.Sill > geometry.Wall.Base.Metres && o.Opening.Splay == default))
+            {
+                foreach (var side in (double[])[-0.5, 0.5])
+                {
+                    var jamb = place.Middle + side * place.Opening.Width.Metres * new PlanPoint(place.Normal.North, -place.Normal.East);
+                    double low = 0, high = 2;
+                    for (var i = 0; i < 60; i++)
+                    {
+                        var middle = (low + high) / 2;
+                        (low, high) = FromCurve(geometry, jamb + middle * place.Normal, place.Station) < geometry.Wall.OutsideOffset(place.Sill) ? (middle, high) : (low, middle);
+                    }
+
+                    var corner = Placed(drawing, (jamb + low * place.Normal).Dot(new PlanPoint(-toward.North, toward.East)), place.Sill);
+                    Assert.Contains(lines, l => l.On == "openings" && l.Points.Any(p => (p - corner).Norm < hundredth));
+                    corners++;
+                }
+            }
+        }
+
+        Assert.True(corners >= 6, $"{corners} corners");
+        var cut = Drawing("Section along the plan");
+        var (wall, along) = (geometry.Wall, geometry.House.Plan.Bearing.Radians + Math.PI / 2);
+        var right = new PlanPoint(-Math.Cos(along), Math.Sin(along));
+        var top = Placed(cut, 0, wall.Top.Metres);
+        var perMetre = Placed(cut, 1, 0).X - Placed(cut, 0, 0).X;
+        double[] ends = [.. lines.Where(l => l.On == "cob").SelectMany(l => l.Points).Where(p => Math.Abs(p.Y - top.Y) < hundredth && Math.Abs(p.X - top.X) < 10 * perMetre).Select(p => (p.X - top.X) / perMetre)];
+        Assert.Equal([-1, -1, 1, 1], ends.Select(e => Math.Round(e, 4)).Distinct().Select(Math.Sign).Order());
+        Assert.All(ends, across =>
+        {
+            var foot = Enumerable.Range(0, 400).Select(i => i * geometry.Curve.Length / 400).MinBy(s => (geometry.Curve.At(s) - across * right).Norm);
+            var away = FromCurve(geometry, across * right, foot);
+            Assert.True(Math.Min(Math.Abs(away - wall.InsideOffset(wall.Top.Metres)), Math.Abs(away - wall.OutsideOffset(wall.Top.Metres))) < 1e-5, $"{across} m: {away} m from the plan curve");
+        });
+    }
+
+    /// <summary>How far outside the plan curve a point lies, m.</summary>
+    private static double FromCurve(HouseGeometry geometry, PlanPoint point, double near)
+    {
+        var foot = geometry.Curve.FootOf(point, near);
+        return (point - geometry.Curve.At(foot)).Dot(geometry.Curve.Normal(foot));
     }
 
     // Analytic: 100 mm on paper at 20 mm for each metre are 5 m; of a line under white paper what it covers is gone, and a line within the paper is gone altogether.

@@ -15,4 +15,5 @@ print(json.dumps({
     "layers": sorted({e.dxf.layer for e in document.modelspace()} - {layer.dxf.name for layer in document.layers}),
     "words": [text.dxf.text for text in document.modelspace().query("TEXT")],
     "lines": lines,
+    "on": [line.dxf.layer for line in document.modelspace().query("LWPOLYLINE")],
 }))

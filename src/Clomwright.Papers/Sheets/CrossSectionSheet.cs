@@ -9,7 +9,8 @@ namespace Clomwright.Papers.Sheets;
 /// <summary>Two sections through the middle of the house: along its plan and across it.</summary>
 internal static class CrossSectionSheet
 {
-    private static readonly (string Key, double Turn)[] Cuts = [("along", Math.PI / 2), ("across", Math.PI)];
+    /// <summary>The sections with the way their viewer looks from, clockwise from the bearing of the plan, radians.</summary>
+    public static IReadOnlyList<(string Key, double Turn)> Cuts { get; } = [("along", Math.PI / 2), ("across", Math.PI)];
 
     public static IEnumerable<Draft> Of(Scene scene)
     {
@@ -17,7 +18,7 @@ internal static class CrossSectionSheet
         var paper = scene.Set.Options.Paper.Office();
         var content = SheetFrame.Content(paper);
         var roof = RoofShell.Of(scene.Geometry, scene.Set.Roof);
-        var cuts = Cuts.Select(c => CrossSections.Of(scene.Geometry, scene.House.Plan.Bearing.Radians + c.Turn)).ToArray();
+        var cuts = Cuts.Select(c => At(scene, c.Turn)).ToArray();
         var note = new Paragraph(say.Say("cross-section.note") + (roof is null ? " " + say.Say("elevation.no-roof") : ""), Styles.Small) { Above = 2 };
         var height = content.Height - note.Height(content.Width) - 4;
         var width = (content.Width - Beside.Gutter) / 2;
@@ -30,13 +31,25 @@ internal static class CrossSectionSheet
         return Draft.Flow(new SheetHead("sections", say.Say("cross-section.title"), Clock.Drawing, say.Say(scale.Label)), paper, [.. drawings, note], say);
     }
 
+    /// <summary>The cut at a turn.</summary>
+    public static CrossSection At(Scene scene, double turn) => CrossSections.Of(scene.Geometry, scene.House.Plan.Bearing.Radians + turn);
+
+    /// <summary>One section with heights beside it, and the box of the drawing without them.</summary>
+    public static (Board Board, PaperBox Drawing) Drawn(Scene scene, CrossSection cut, string key, RoofShell? roof, double paperPerMetre)
+    {
+        var board = new Board();
+        var levels = new CrossSectionDrawing(scene.Geometry, cut, roof, paperPerMetre).Draw(board, "section-" + key);
+        var box = board.Marks.Bounds();
+        var beside = new Board();
+        Levels.Beside(beside, levels.Select(l => (l.Height, scene.Say.Say("level." + l.Key))), paperPerMetre, box.Right, scene.Say);
+        board.Add(new Group($"section-{key}-levels", beside.Marks));
+        return (board, box);
+    }
+
     private static Picture One(Scene scene, CrossSection cut, string key, RoofShell? roof, DrawingScale scale)
     {
         var say = scene.Say;
-        var board = new Board();
-        var levels = new CrossSectionDrawing(scene.Geometry, cut, roof, scale.PaperPerMetre).Draw(board, "section-" + key);
-        var box = board.Marks.Bounds();
-        Levels.Beside(board, levels.Select(l => (l.Height, say.Say("level." + l.Key))), scale.PaperPerMetre, box.Right, say);
+        var (board, box) = Drawn(scene, cut, key, roof, scale.PaperPerMetre);
         var foot = board.Marks.Bounds().Bottom + 3;
         board.Say(say.Say("cross-section." + key), box.Left, foot + Styles.Heading.Ascent(), Styles.Heading);
         Levels.Bar(board, box.Left + Styles.Heading.WidthOf(say.Say("cross-section." + key)) + 8, foot + 0.6, scale.PaperPerMetre, say);

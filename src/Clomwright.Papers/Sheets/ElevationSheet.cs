@@ -9,7 +9,8 @@ namespace Clomwright.Papers.Sheets;
 /// <summary>The four elevations: true projections of the curved wall, what is hidden left out.</summary>
 internal static class ElevationSheet
 {
-    private static readonly (string Key, double Bearing)[] Sides = [("north", 0), ("east", Math.PI / 2), ("south", Math.PI), ("west", 3 * Math.PI / 2)];
+    /// <summary>The sides a house is looked at from, with the bearing of the viewer, radians clockwise from north.</summary>
+    public static IReadOnlyList<(string Key, double Bearing)> Sides { get; } = [("north", 0), ("east", Math.PI / 2), ("south", Math.PI), ("west", 3 * Math.PI / 2)];
 
     public static IEnumerable<Draft> Of(Scene scene)
     {
@@ -33,13 +34,22 @@ internal static class ElevationSheet
         scene.House.Site.Grade is null ? scene.Say.Say("elevation.no-grade") : "",
     }.Where(w => w.Length > 0));
 
+    /// <summary>One side with heights beside it, and the box of the drawing without them.</summary>
+    public static (Board Board, PaperBox Drawing) Drawn(Scene scene, Elevation seen, string key, RoofShell? roof, double paperPerMetre)
+    {
+        var board = new Board();
+        var levels = new ElevationDrawing(scene.Geometry, seen, roof, paperPerMetre).Draw(board, "elevation-" + key, scene.Letter);
+        var box = board.Marks.Bounds();
+        var beside = new Board();
+        Levels.Beside(beside, levels.Select(l => (l.Height, scene.Say.Say("level." + l.Key))), paperPerMetre, box.Right, scene.Say);
+        board.Add(new Group($"elevation-{key}-levels", beside.Marks));
+        return (board, box);
+    }
+
     private static Picture One(Scene scene, Elevation seen, string key, RoofShell? roof, DrawingScale scale)
     {
         var say = scene.Say;
-        var board = new Board();
-        var levels = new ElevationDrawing(scene.Geometry, seen, roof, scale.PaperPerMetre).Draw(board, "elevation-" + key, scene.Letter);
-        var box = board.Marks.Bounds();
-        Levels.Beside(board, levels.Select(l => (l.Height, say.Say("level." + l.Key))), scale.PaperPerMetre, box.Right, say);
+        var (board, box) = Drawn(scene, seen, key, roof, scale.PaperPerMetre);
         var foot = board.Marks.Bounds().Bottom + 3;
         board.Say(say.Say("elevation." + key), box.Left, foot + Styles.Heading.Ascent(), Styles.Heading);
         Levels.Bar(board, box.Left + Styles.Heading.WidthOf(say.Say("elevation." + key)) + 8, foot + 0.6, scale.PaperPerMetre, say);

@@ -46,13 +46,17 @@ internal sealed class CrossSectionDrawing
             levels.AddRange(Roof(board, name));
         }
 
-        var beyond = new Board();
-        foreach (var line in cut.Beyond)
+        foreach (var part in cut.Beyond.GroupBy(l => l.Of.Length > 0 ? "-" + Ids.Opening(l.Of) : "-beyond"))
         {
-            Visible(beyond, [.. line.Points.Select(At)], Weight.Thin);
+            var beyond = new Board();
+            foreach (var line in part)
+            {
+                Visible(beyond, [.. line.Points.Select(At)], Weight.Thin);
+            }
+
+            board.Add(new Group(name + part.Key, beyond.Marks));
         }
 
-        board.Add(new Group(name + "-beyond", beyond.Marks));
         if (geometry.House.Site.Grade is { } grade)
         {
             levels.Add((grade.Metres, "grade"));
@@ -90,7 +94,7 @@ internal sealed class CrossSectionDrawing
             return;
         }
 
-        List<Mark> marks = [];
+        List<Mark> trenches = [], stems = [], ground = [], floor = [];
         var bottom = Math.Min(Grade, Base - 0.05);
         foreach (var (near, far) in ((double, double)[])[(inner[0], outer[0]), (inner[^1], outer[^1])])
         {
@@ -99,25 +103,28 @@ internal sealed class CrossSectionDrawing
                 var spread = Math.Abs(far - near) / geometry.House.Stem.Width.Metres;
                 var (middle, half) = ((near + far) / 2, trench.Width.Metres / 2 * spread);
                 var stones = Box(middle - half, middle + half, Grade - trench.Depth.Metres, Grade);
-                marks.AddRange([new Stroke(Stones.In(stones, Math.Max(1.2, 0.09 * k)), new Pen(Weight.Hair)), new Stroke(Outline.Rectangle(stones), new Pen(Weight.Medium))]);
+                trenches.AddRange([new Stroke(Stones.In(stones, Math.Max(1.2, 0.09 * k)), new Pen(Weight.Hair)), new Stroke(Outline.Rectangle(stones), new Pen(Weight.Medium))]);
             }
 
             var stem = Box(near, far, bottom, StemTop(near, far));
-            marks.AddRange([new Fill(Outline.Rectangle(stem), Tone.Paper), new Hatch(Outline.Rectangle(stem), -45, 1.3, new Pen(Weight.Hair)), new Stroke(Outline.Rectangle(stem), new Pen(Weight.Heavy))]);
+            stems.AddRange([new Fill(Outline.Rectangle(stem), Tone.Paper), new Hatch(Outline.Rectangle(stem), -45, 1.3, new Pen(Weight.Hair)), new Stroke(Outline.Rectangle(stem), new Pen(Weight.Heavy))]);
             var side = Math.Sign(far);
-            marks.Add(new Stroke(Outline.Line(At(far, Grade), At(far + side * GroundBeyond, Grade)), new Pen(Weight.Bold)));
+            ground.Add(new Stroke(Outline.Line(At(far, Grade), At(far + side * GroundBeyond, Grade)), new Pen(Weight.Bold)));
         }
 
         var top = 0.0;
         foreach (var layer in geometry.House.Floor.Layers.Reverse())
         {
             var depth = layer.Depth.Metres;
-            marks.Add(new Stroke(Outline.Line(At(inner[0], top), At(inner[^1], top)), new Pen(top == 0 ? Weight.Heavy : Weight.Thin)));
+            floor.Add(new Stroke(Outline.Line(At(inner[0], top), At(inner[^1], top)), new Pen(top == 0 ? Weight.Heavy : Weight.Thin)));
             top -= depth;
         }
 
-        marks.Add(new Stroke(Outline.Line(At(inner[0], top), At(inner[^1], top)), new Pen(top == 0 ? Weight.Heavy : Weight.Thin)));
-        board.Add(new Group(name + "-foot", [.. marks]));
+        floor.Add(new Stroke(Outline.Line(At(inner[0], top), At(inner[^1], top)), new Pen(top == 0 ? Weight.Heavy : Weight.Thin)));
+        board.Add(new Group(name + "-trench", [.. trenches]));
+        board.Add(new Group(name + "-stem", [.. stems]));
+        board.Add(new Group(name + "-ground", [.. ground]));
+        board.Add(new Group(name + "-floor", [.. floor]));
     }
 
     /// <summary>Top of the stem where it is cut: the sill of an opening that reaches down into it.</summary>

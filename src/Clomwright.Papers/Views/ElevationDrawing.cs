@@ -36,9 +36,15 @@ internal sealed class ElevationDrawing
         }
 
         var wall = new Board();
-        foreach (var line in seen.Lines)
+        foreach (var part in seen.Lines.GroupBy(l => l.Of.Length > 0 ? "-" + Ids.Opening(l.Of) : l.Part is SeenPart.Stem ? "-stem" : "-cob"))
         {
-            Visible(wall, [.. line.Points.Select(At)], line.Part is SeenPart.Frame ? Weight.Thin : Weight.Medium);
+            var inner = new Board();
+            foreach (var line in part)
+            {
+                Visible(inner, [.. line.Points.Select(At)], line.Part is SeenPart.Frame ? Weight.Thin : Weight.Medium);
+            }
+
+            wall.Add(new Group(name + part.Key, inner.Marks));
         }
 
         board.Add(new Group(name + "-wall", wall.Marks));
@@ -48,8 +54,10 @@ internal sealed class ElevationDrawing
             Poles(board, name, far: true);
         }
 
-        Letters(board, letter);
-        levels.AddRange(Ground(board));
+        var letters = new Board();
+        Letters(letters, letter);
+        board.Add(new Group(name + "-letters", letters.Marks));
+        levels.AddRange(Ground(board, name));
         return levels;
     }
 
@@ -90,8 +98,10 @@ internal sealed class ElevationDrawing
         }
 
         Poles(board, name, far: false);
-        Beam(surface);
         board.Add(new Group(name + "-roof", surface.Marks));
+        var beam = new Board();
+        Beam(beam);
+        board.Add(new Group(name + "-beam", beam.Marks));
         return [(edge.Min(e => e.Under), "eave"), (-top.Min(p => p.Y) / k, "highest")];
     }
 
@@ -206,12 +216,12 @@ internal sealed class ElevationDrawing
         }
     }
 
-    private IEnumerable<(double, string)> Ground(Board board)
+    private IEnumerable<(double, string)> Ground(Board board, string name)
     {
         var grade = geometry.House.Site.Grade;
         var height = grade?.Metres ?? 0;
         var (left, right) = (seen.Silhouette.Min(p => p.Across) - GroundBeyond, seen.Silhouette.Max(p => p.Across) + GroundBeyond);
-        board.Add(new Stroke(Outline.Line(left * k, -height * k, right * k, -height * k), new Pen(Weight.Bold, grade is null ? Dash.Dashed : Dash.Solid)));
+        board.Add(new Group(name + "-ground", [new Stroke(Outline.Line(left * k, -height * k, right * k, -height * k), new Pen(Weight.Bold, grade is null ? Dash.Dashed : Dash.Solid))]));
         return grade is null ? [] : [(height, "grade")];
     }
 }

@@ -15,11 +15,12 @@ internal sealed class Flat
         {
             ("cob", "cob"), ("wall", "cob"), ("stem", "stem"), ("opening-", "openings"), ("niche-", "niches"), ("embed-", "embeds"), ("header-", "headers"), ("landing-", "poles"), ("pole", "poles"),
             ("bond-beam", "bond beam"), ("beam", "bond beam"), ("tee", "tees"), ("lift", "lifts"), ("eave", "roof"), ("drip", "roof"), ("flue", "roof"), ("deck", "roof"), ("trench", "trench"), ("grade-beam", "trench"),
-            ("ground", "ground"), ("grade", "ground"), ("zero-mark", "setting out"), ("north", "setting out"), ("mark", "setting out"), ("peg", "setting out"), ("arc-scale", "measures"), ("pier-", "measures"), ("roof", "roof"), ("elevation", "drawing"),
+            ("ground", "ground"), ("grade", "ground"), ("zero-mark", "setting out"), ("north", "setting out"), ("mark", "setting out"), ("peg", "setting out"), ("arc-scale", "measures"), ("pier-", "measures"), ("roof", "roof"), ("edge", "roof"), ("layer", "roof"), ("floor", "floor"), ("beyond", "beyond"), ("letter", "measures"), ("level", "measures"),
         }.OrderByDescending(p => p.Item1.Length),
     ];
 
-    private static readonly string[] Views = ["plan-", "section-", "foundation-", "roof-", "floor-", "elevation-", "cross-"];
+    private static readonly string[] Views =
+        [.. new[] { "elevation-north-", "elevation-east-", "elevation-south-", "elevation-west-", "section-along-", "section-across-", "plan-", "section-", "foundation-", "roof-", "floor-" }.OrderByDescending(v => v.Length)];
 
     private readonly List<Line> lines = [];
     private readonly List<(Outline Area, string Layer)> solids = [];

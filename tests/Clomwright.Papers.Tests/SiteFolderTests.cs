@@ -25,6 +25,27 @@ public class SiteFolderTests
         Assert.All(g.Tees, t => Assert.Single(words, w => w == $"T{t.Number}"));
     }
 
+    // On site every finding that is open has its rule, its subject and its reason in one row; one that is met has none, and is counted.
+    [Fact]
+    public void Findings_HoldAllThatIsOpen_AndCountTheRest()
+    {
+        var (set, say) = (Papers.HeronPoint, new Scene(Papers.HeronPoint).Say);
+        var sheets = Papers.HeronPointBook.Where(s => s.Key == "findings" || s.Key.StartsWith("findings-", StringComparison.Ordinal)).ToArray();
+        string[] rows = [.. sheets.SelectMany(s => s.Marks.All()).OfType<Told>().Where(t => t.As == Telling.Row).Select(t => Tight(string.Concat(t.Marks.All().OfType<Text>().Select(w => w.Words))))];
+        bool Open(Finding f) => f.Verdict is Verdict.FallsShort or Verdict.NotChecked or Verdict.NeedsJudgement;
+        var open = set.Findings.Where(Open).ToArray();
+        Assert.NotEmpty(open);
+        Assert.All(open, f =>
+        {
+            var (title, reason) = (Tight(say.Say(f.Rule.Title)), Tight(say.Reason(f.Verdict)));
+            Assert.Contains(rows, r => r.StartsWith(title, StringComparison.Ordinal) && r.Contains(Tight(f.Subject), StringComparison.Ordinal) && r.Contains(reason[..Math.Min(24, reason.Length)], StringComparison.Ordinal));
+        });
+        Assert.All(set.Findings.GroupBy(f => f.Rule.Key).Where(g => !g.Any(Open)), g => Assert.DoesNotContain(rows, r => r.StartsWith(Tight(say.Say(g.First().Rule.Title)), StringComparison.Ordinal)));
+        Assert.Contains(sheets.SelectMany(s => s.Texts()), t => t.Words.StartsWith($"{set.Findings.Count(f => f.Verdict is Verdict.Met)} are met", StringComparison.Ordinal));
+    }
+
+    private static string Tight(string words) => string.Concat(words.Where(c => !char.IsWhiteSpace(c)));
+
     // What is not in the house file is a line to write on, never a number of ours.
     [Fact]
     public void EmergencyCard_SaysWhatTheFileSays_AndNothingElse()

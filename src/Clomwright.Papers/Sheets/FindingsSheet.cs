@@ -4,7 +4,7 @@ using Clomwright.Papers.Layout;
 
 namespace Clomwright.Papers.Sheets;
 
-/// <summary>What the adopted rules say: totals on top, then what falls short, what is not checked, what a person has to judge, and what is met.</summary>
+/// <summary>What the adopted rules leave open, for the site: totals on top, then what falls short, what is not checked and what a person has to judge. The rest is a count, and where it stands whole: in the office set.</summary>
 internal static class FindingsSheet
 {
     public static IEnumerable<Draft> Of(Scene scene)
@@ -26,9 +26,7 @@ internal static class FindingsSheet
             .. Part(scene, "findings.heading-short", [.. findings.Where(f => f.Verdict is Verdict.FallsShort)]),
             .. Part(scene, "findings.heading-not-checked", [.. findings.Where(f => f.Verdict is Verdict.NotChecked)]),
             .. Part(scene, "findings.heading-judgement", [.. findings.Where(f => f.Verdict is Verdict.NeedsJudgement)]),
-            .. Met(scene, [.. findings.Where(f => f.Verdict is Verdict.Met)]),
-            .. Part(scene, "findings.heading-none", [.. findings.Where(f => f.Verdict is Verdict.NotApplicable)]),
-            .. Assumptions(scene),
+            .. Rest(scene),
         ];
         return Draft.Flow(head, scene.Portrait, blocks, say);
     }
@@ -57,51 +55,33 @@ internal static class FindingsSheet
         }
 
         yield return new Heading(say.Say(heading, ("n", findings.Count))) { Above = 5 };
-        yield return Listed(say, findings.Select(f => Line(say, f, f.Subject)));
+
+        // Places of which a rule says the same share a row that names every one of them.
+        yield return new Table(
+            [new(say.Say("findings.rule")) { Grows = 1 }, new(say.Say("findings.subject")) { Grows = 1 }, new(say.Say("findings.says")) { Grows = 3 }, new(say.Say("findings.source")) { Grows = 1 }],
+            [.. findings.GroupBy(f => (f.Clause.Adopted, f.Rule.Key, f.Clause.Number, Says: Says(say, f))).Select(alike => Line(say, [.. alike], alike.Key.Says))]) { Above = 1.5 };
     }
 
-    /// <summary>What is met is told rule by rule, by the tightest of its places.</summary>
-    private static IEnumerable<Block> Met(Scene scene, IReadOnlyList<Finding> findings)
-    {
-        var say = scene.Say;
-        if (findings.Count == 0)
-        {
-            yield break;
-        }
+    private static (string Reason, string Notes) Says(Wording say, Finding finding) => (say.Reason(finding.Verdict), string.Join(' ', finding.Notes.Select(say.Say)));
 
-        yield return new Heading(say.Say("findings.heading-met", ("n", findings.Count))) { Above = 5 };
-        yield return Listed(say, findings.GroupBy(f => (f.Clause.Adopted, f.Rule.Key)).Select(places =>
+    private static Row Line(Wording say, IReadOnlyList<Finding> alike, (string Reason, string Notes) says) => new(
+        new Cell(say.Say(alike[0].Rule.Title), Wording.Dotted(alike[0].Clause.Adopted, alike[0].Clause.Number)) { Lettering = Styles.BodyStrong },
+        new Cell(string.Join(", ", alike.Select(f => f.Subject).Distinct())),
+        new Cell(says.Reason, says.Notes),
+        new Cell("", say.Say(alike[0].Clause.Source)));
+
+    /// <summary>How many are met or have nothing to say here, how many values are assumed, and where each of them stands.</summary>
+    private static IEnumerable<Block> Rest(Scene scene)
+    {
+        var (say, findings) = (scene.Say, scene.Set.Findings);
+        yield return new Heading(say.Say("findings.heading-rest")) { Above = 5 };
+        yield return new Paragraph(say.Say("findings.rest", ("met", findings.Count(f => f.Verdict is Verdict.Met)), ("none", findings.Count(f => f.Verdict is Verdict.NotApplicable)), ("sheet", say.Say("rule-table.title"))), Styles.Body) { Above = 1.5 };
+        if (scene.Set.Assumptions.Count > 0)
         {
-            // What governs it; the rest of its notes stand among the calculations.
-            var tightest = places.MinBy(Margin)!;
-            return Line(say, tightest with { Notes = [.. tightest.Notes.Take(1)] }, places.Count() == 1 ? tightest.Subject : say.Say("findings.tightest", ("n", places.Count()), ("subject", tightest.Subject)));
-        }));
+            yield return new Paragraph(say.Say("findings.rest-assumed", ("n", scene.Set.Assumptions.Count), ("sheet", say.Say("office-note.title"))), Styles.Body) { Above = 1.5 };
+        }
     }
 
     /// <summary>How tight a finding is; what compares nothing last.</summary>
     public static double Margin(Finding finding) => finding.Verdict is Verdict.Met { Comparisons: [var tightest, ..] } ? tightest.Margin : double.PositiveInfinity;
-
-    private static Table Listed(Wording say, IEnumerable<Row> rows) => new(
-        [new(say.Say("findings.rule")) { Grows = 1 }, new(say.Say("findings.subject")) { Grows = 1 }, new(say.Say("findings.says")) { Grows = 3 }, new(say.Say("findings.source")) { Grows = 1 }],
-        [.. rows]) { Above = 1.5 };
-
-    private static Row Line(Wording say, Finding finding, string subject) => new(
-        new Cell(say.Say(finding.Rule.Title), Wording.Dotted(finding.Clause.Adopted, finding.Clause.Number)) { Lettering = Styles.BodyStrong },
-        new Cell(subject),
-        new Cell(say.Reason(finding.Verdict), string.Join(' ', finding.Notes.Select(say.Say))),
-        new Cell("", say.Say(finding.Clause.Source)));
-
-    private static IEnumerable<Block> Assumptions(Scene scene)
-    {
-        var say = scene.Say;
-        if (scene.Set.Assumptions.Count == 0)
-        {
-            yield break;
-        }
-
-        yield return new Heading(say.Say("findings.assumptions")) { Above = 5 };
-        yield return new Table(
-            [new(say.Say("findings.assumed")) { Grows = 1 }, new(say.Say("findings.value"), Anchor.End), new(say.Say("findings.source"))],
-            [.. scene.Set.Assumptions.Select(a => new Row(new Cell(say.Say(a.What)), new Cell(say.Say(a.Value)) { Lettering = Styles.BodyStrong }, new Cell("", say.Say(a.Source))))]) { Above = 1.5 };
-    }
 }

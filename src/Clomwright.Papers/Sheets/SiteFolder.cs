@@ -27,7 +27,7 @@ internal static class SiteFolder
 
     private static string Page(int number) => number.ToString(CultureInfo.InvariantCulture);
 
-    /// <summary>The front pocket first, then in the order in which the job asks for them; what the rules say, many pages, last.</summary>
+    /// <summary>The front pocket first, then in the order in which the job asks for them; what the rules leave open last.</summary>
     private static IEnumerable<Draft> Drafts(Scene scene) =>
     [
         .. EmergencyCard.Of(scene),

@@ -20,6 +20,9 @@ internal abstract record Block
     /// <summary>The same block with what its layout needs worked out for a width, so that it is worked out once.</summary>
     public virtual Block At(double width) => this;
 
+    /// <summary>The same with its free room taken by a factor, for a sheet that would run over by a few lines.</summary>
+    public virtual Block Closer(double gap) => this with { Above = Above * gap };
+
     /// <summary>Height at a width, mm.</summary>
     public abstract double Height(double width);
 
@@ -112,6 +115,8 @@ internal sealed record Stack(IReadOnlyList<Block> Blocks) : Block
 
     public override Block At(double width) => this with { Blocks = [.. Blocks.Select(b => b.At(width))] };
 
+    public override Block Closer(double gap) => this with { Above = Above * gap, Blocks = [.. Blocks.Select(b => b.Closer(gap))] };
+
     public override double Height(double width) => Blocks.Select((b, i) => b.Height(width) + (i == 0 ? 0 : b.Above)).Sum();
 
     public override void Draw(Board board, double x, double y, double width)
@@ -157,6 +162,8 @@ internal sealed record Beside(Stack Left, Stack Right, double Share = 0.5) : Blo
     public override Telling? Telling => null;
 
     public override Block At(double width) => this with { Left = (Stack)Left.At(LeftWidth(width)), Right = (Stack)Right.At(RightWidth(width)) };
+
+    public override Block Closer(double gap) => this with { Above = Above * gap, Left = (Stack)Left.Closer(gap), Right = (Stack)Right.Closer(gap) };
 
     public override double Height(double width) => Math.Max(Left.Height(LeftWidth(width)), Right.Height(RightWidth(width)));
 

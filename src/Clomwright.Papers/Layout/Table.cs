@@ -39,6 +39,9 @@ internal sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<Row> R
     /// <summary>Lines of type have their free room below: a rule between rows stands this much higher, mm, so that it is as far from either.</summary>
     private const double Raise = 0.35;
 
+    private const double LeastPad = 0.45;
+    private const double WritingPad = 1;
+
     public override Telling? Telling => Drawing.Telling.Table;
 
     /// <summary>Free room over and under the words of each row, mm.</summary>
@@ -57,6 +60,13 @@ internal sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<Row> R
     {
         var widths = Widths(width);
         return this with { Fixed = widths, Heights = [.. Rows.Select(r => RowHeight(r, widths))] };
+    }
+
+    /// <summary>Rows draw together too, but never those that are written in by hand.</summary>
+    public override Block Closer(double gap)
+    {
+        var pad = Pad > WritingPad ? Pad : Math.Min(Pad, Math.Max(LeastPad, Pad * (1 + gap) / 2));
+        return this with { Above = Above * gap, Pad = pad, Heights = Heights is null ? null : [.. Heights.Select(h => h - 2 * (Pad - pad))] };
     }
 
     private double HeadHeight(double[] widths) => Columns.All(c => c.Head.Length == 0)

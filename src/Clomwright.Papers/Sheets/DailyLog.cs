@@ -1,3 +1,4 @@
+using Clomwright.Building;
 using Clomwright.Evidence;
 using Clomwright.Geometry;
 using Clomwright.Papers.Drawing;
@@ -29,6 +30,9 @@ internal static class DailyLog
 /// <summary>Which pictures to take before something is covered, a tape in each.</summary>
 internal static class PhotoList
 {
+    /// <summary>A frame is braced, a pane set straight in the cob lies in a groove, an arch stands on its form.</summary>
+    private static string Kind(Opening opening) => opening.Kind == OpeningKind.Glass ? "glass" : opening.Frame is null ? "form" : "frame";
+
     public static IEnumerable<Draft> Of(Scene scene)
     {
         var (say, g) = (scene.Say, scene.Geometry);
@@ -50,7 +54,7 @@ internal static class PhotoList
             var things = LiftContents.Of(g, l).Listed;
             return things == 0 ? say.Say("photos.lift", ("n", l.Number)) : say.Say("photos.lift-with", ("n", l.Number), ("count", things));
         }));
-        Part("photos.openings", g.Openings.Select(o => say.Say("photos.opening", ("letter", scene.Letter(o)), ("name", o.Opening.Name))));
+        Part("photos.openings", g.Openings.Select(o => say.Say("photos.opening-" + Kind(o.Opening), ("letter", scene.Letter(o)), ("name", o.Opening.Name))));
         Part("photos.top", [.. scene.House.Tees is null ? (string[])[] : [say.Say("photos.tees")], .. scene.House.BondBeam is null ? (string[])[] : [say.Say("photos.beam")]]);
         if (scene.House.Roof is not null)
         {

@@ -60,12 +60,19 @@ internal static class EmbedRegister
     {
         var (say, g) = (scene.Say, scene.Geometry);
         var here = LiftContents.Of(g, lift);
-        var embeds = here.Embeds.Select(e => (e.Height, e.Station, Row: Line(scene, StripEmbeds.Number(e), e.Address, Kind(scene, e), e.Height, e.Station)));
+        var embeds = here.Embeds.Select(e => (e.Height, e.Station, Row: Line(scene, StripEmbeds.Number(e), Name(scene, e), Kind(scene, e), e.Height, e.Station)));
         var niches = here.Niches.Select(n => (n.Bottom, n.Station, Row: Line(scene, StripHoles.Sign(g, n), n.Niche.Name, say.Say("register-set.niche"), n.Bottom, n.Station)));
         var tees = here.Tees.Select(t => (t.BarHeight, t.Station, Row: Line(scene, $"T{t.Number}", say.Say("register-set.tee", ("n", t.Number)), t.Pole ?? "", t.BarHeight, t.Station)));
         var frames = here.Deadmen.SelectMany(d => ((string[])["left", "right"])
             .Select(side => (d.Height, d.Opening.Station, Row: Line(scene, scene.Letter(d.Opening), say.Say("register-set.deadman-" + side), d.Opening.Opening.Name, d.Height, null))));
         return embeds.Concat(niches).Concat(tees).Concat(frames).OrderBy(r => r.Item1).ThenBy(r => r.Item2).Select(r => r.Row);
+    }
+
+    /// <summary>One of a row is told by its place in it.</summary>
+    private static string Name(Scene scene, EmbedPlace e)
+    {
+        var row = scene.Geometry.Embeds.Where(x => x.Index == e.Index).ToList();
+        return row.Count == 1 ? e.Embed.Name : scene.Say.Say("register-set.one-of", ("name", e.Embed.Name), ("n", row.IndexOf(e) + 1), ("count", row.Count));
     }
 
     private static string Kind(Scene scene, EmbedPlace e) => Wording.Dotted(

@@ -44,7 +44,7 @@ internal static class StartMonths
         var months = Enumerable.Range(1, 12).AsParallel().AsOrdered().Select(month =>
         {
             WallDrying Run(DryingCase way) =>
-                FromWeather.Simulate(numbers(way).Together, geometry.House.Lifts.Method, heights, thickness, two, weather, new DateOnly(Year, month, 1), Looked);
+                FromWeather.Simulate(numbers(way).Together, geometry.House.Lifts.Method, heights, thickness, two, weather, new DateOnly(Year, month, 1), Looked, goal: DryingGoal.Plaster);
             return Told(month, Run(DryingCase.Fast), Run(DryingCase.Middle), Run(DryingCase.Slow), heights.Length, weather, numbers(DryingCase.Middle)["drying-frost-days"]);
         }).ToSequence();
         return new(sunny, shaded, months, Looked);

@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 
 namespace Clomwright.Analysis.Structure;
@@ -48,6 +49,7 @@ internal sealed class CaseSums(double[][] units)
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static void Add(double factor, double[] values, double[] into)
     {
         var from = MemoryMarshal.Cast<double, Vector<double>>(values.AsSpan());

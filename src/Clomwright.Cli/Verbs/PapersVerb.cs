@@ -58,10 +58,9 @@ internal static class PapersVerb
             };
             await Patience.Search(study, terminal, stop);
             var set = FromStudy.Set(study, options);
-            var (site, office) = await Patience.For(() => (Book.Site(set), Book.Office(set)), stop);
-            var templates = await Patience.For(() => (Tiles: TemplateBook.Of(set), Whole: TemplateBook.Whole(set)), stop);
-            var numbered = site.Concat(office).Concat(templates.Tiles);
-            var files = await Patience.For(() => Drawn(study, site, office, templates, options, stop), stop);
+            var parts = await Patience.For(() => Drawn(set, stop), stop);
+            var numbered = parts.SelectMany(part => part.Sheets);
+            OutFile[] files = [.. parts.SelectMany(part => part.Pictures), .. parts.Select(part => part.Document)];
             if (options.Revision is null)
             {
                 return Write(files, parsed.GetValue(folder)!) is { } refused ? Refused(refused, terminal) : Done(numbered, options, parsed.GetValue(folder)!, terminal);
@@ -90,26 +89,45 @@ internal static class PapersVerb
         return null;
     }
 
-    /// <summary>Everything is drawn before anything is written: what is stopped half-way leaves only whole files.</summary>
-    private static List<(string Name, byte[] Bytes)> Drawn(HouseStudy study, Sequence<Sheet> site, Sequence<Sheet> office, (Sequence<Sheet> Tiles, Sequence<Sheet> Whole) templates, PaperOptions options, CancellationToken stop)
+    /// <summary>A file to be written.</summary>
+    private sealed record OutFile(string Name, byte[] Bytes);
+
+    /// <summary>One part of the papers, drawn and in the form of its files.</summary>
+    private sealed record Part(Sequence<Sheet> Sheets, OutFile Document, IReadOnlyList<OutFile> Pictures);
+
+    /// <summary>Everything is drawn before anything is written: what is stopped half-way leaves only whole files. The three parts know nothing of each other and are made side by side.</summary>
+    private static Part[] Drawn(PaperSet set, CancellationToken stop)
     {
-        List<(string, byte[])> files = [];
-        foreach (var sheet in site.Concat(office).Concat(templates.Whole))
+        Part Of(string name, Func<PaperSet, Sequence<Sheet>> draw, Func<PaperSet, Sequence<Sheet>>? pictures = null)
         {
+            var sheets = draw(set);
+            OutFile Picture(Sheet sheet)
+            {
+                stop.ThrowIfCancellationRequested();
+                return new($"{sheet.Key}.svg", System.Text.Encoding.UTF8.GetBytes(SvgWriter.Write(sheet)));
+            }
+
+            OutFile[] drawn = [.. (pictures?.Invoke(set) ?? sheets).Select(Picture)];
             stop.ThrowIfCancellationRequested();
-            files.Add(($"{sheet.Key}.svg", System.Text.Encoding.UTF8.GetBytes(SvgWriter.Write(sheet))));
+            return new(sheets, new($"{set.House.Id}-{name}.pdf", PdfWriter.Write(sheets, set.House.Name, set.Options.Date)), drawn);
         }
 
-        files.Add(($"{study.House.Id}-site.pdf", PdfWriter.Write(site, study.House.Name, options.Date)));
-        stop.ThrowIfCancellationRequested();
-        files.Add(($"{study.House.Id}-office.pdf", PdfWriter.Write(office, study.House.Name, options.Date)));
-        stop.ThrowIfCancellationRequested();
-        files.Add(($"{study.House.Id}-templates.pdf", PdfWriter.Write(templates.Tiles, study.House.Name, options.Date)));
-        return files;
+        Func<Part>[] parts = [() => Of("site", Book.Site), () => Of("office", Book.Office), () => Of("templates", TemplateBook.Of, TemplateBook.Whole)];
+        var made = new Part[parts.Length];
+        try
+        {
+            Parallel.For(0, parts.Length, new ParallelOptions { CancellationToken = stop }, i => made[i] = parts[i]());
+        }
+        catch (AggregateException several) when (several.InnerExceptions.All(e => e is OperationCanceledException))
+        {
+            throw new OperationCanceledException(stop);
+        }
+
+        return made;
     }
 
     /// <summary>Writes them; returns what stood in the way.</summary>
-    private static Message? Write(List<(string Name, byte[] Bytes)> files, string folder) =>
+    private static Message? Write(IEnumerable<OutFile> files, string folder) =>
         files.Select(f => OutputFile.Write(Path.Combine(folder, f.Name), f.Bytes)?.What).FirstOrDefault(refused => refused is not null);
 
     private static int Refused(Message refused, Terminal terminal)
@@ -129,7 +147,7 @@ internal static class PapersVerb
     private static int Blank(PaperOptions options, string folder, Terminal terminal)
     {
         var sheets = BlankBook.Of(options);
-        if (Write([("blank-sheets.pdf", PdfWriter.Write(sheets, terminal.Word("cli.papers.blank-title"), options.Date))], folder) is { } refused)
+        if (Write([new("blank-sheets.pdf", PdfWriter.Write(sheets, terminal.Word("cli.papers.blank-title"), options.Date))], folder) is { } refused)
         {
             return Refused(refused, terminal);
         }

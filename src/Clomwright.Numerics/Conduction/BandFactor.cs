@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
 
 namespace Clomwright.Numerics.Conduction;
 
@@ -65,6 +66,7 @@ internal sealed class BandFactor
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static double Dot(ReadOnlySpan<double> a, ReadOnlySpan<double> b)
     {
         var lanes = Vector<double>.Zero;

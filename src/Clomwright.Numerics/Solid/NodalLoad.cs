@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using Clomwright.Numerics.Frames;
 using Wide = System.Numerics.Vector<double>;
@@ -59,6 +60,7 @@ public sealed class NodalLoad
         return new NodalLoad(sum);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static void AddTimes(Span<double> sum, double times, ReadOnlySpan<double> forces)
     {
         var wide = MemoryMarshal.Cast<double, Wide>(sum);

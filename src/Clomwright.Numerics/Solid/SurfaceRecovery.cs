@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
 using Clomwright.Numerics.Factorisation;
@@ -80,6 +81,7 @@ internal sealed class SurfaceRecovery(int patches, int threads, bool withModes) 
     }
 
     /// <summary>The product of a row of an operator with the displacements of a cell.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal static double Dot(ReadOnlySpan<double> row, ReadOnlySpan<double> u)
     {
         var a = MemoryMarshal.Cast<double, Vector256<double>>(row);

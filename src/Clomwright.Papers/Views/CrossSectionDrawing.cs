@@ -19,7 +19,7 @@ internal sealed class CrossSectionDrawing
     private readonly double k;
     private readonly double stemInside;
     private readonly double stemOutside;
-    private readonly List<IReadOnlyList<PaperPoint>> before = [];
+    private readonly Hidden before = new();
 
     public CrossSectionDrawing(HouseGeometry geometry, CrossSection cut, RoofShell? roof, double paperPerMetre)
     {
@@ -78,7 +78,7 @@ internal sealed class CrossSectionDrawing
 
     private void Visible(Board board, IReadOnlyList<PaperPoint> line, Weight weight)
     {
-        foreach (var run in Hidden.Outside(line, before))
+        foreach (var run in before.Outside(line))
         {
             board.Add(new Stroke(Outline.Through(run), new Pen(weight)));
         }

@@ -17,7 +17,7 @@ internal sealed class ElevationDrawing
     private readonly Elevation seen;
     private readonly RoofShell? roof;
     private readonly double k;
-    private readonly List<IReadOnlyList<PaperPoint>> before = [];
+    private readonly Hidden before = new();
 
     public ElevationDrawing(HouseGeometry geometry, Elevation seen, RoofShell? roof, double paperPerMetre) =>
         (this.geometry, this.seen, this.roof, k) = (geometry, seen, roof, paperPerMetre);
@@ -67,7 +67,7 @@ internal sealed class ElevationDrawing
 
     private void Visible(Board board, IReadOnlyList<PaperPoint> line, Weight weight)
     {
-        foreach (var run in Hidden.Outside(line, before))
+        foreach (var run in before.Outside(line))
         {
             board.Add(new Stroke(Outline.Through(run), new Pen(weight)));
         }
@@ -91,7 +91,12 @@ internal sealed class ElevationDrawing
         var facets = roof.Facets().Select(f => f.Corners.Select(c => At(c.Plan, c.Up + f.Covering)).ToArray()).ToArray();
         var top = Envelope(facets);
         Visible(surface, top, Weight.Medium);
-        before.AddRange(facets.SelectMany(f => (IReadOnlyList<PaperPoint>[])[[f[0], f[1], f[2]], [f[0], f[2], f[3]]]));
+        foreach (var f in facets)
+        {
+            before.Add([f[0], f[1], f[2]]);
+            before.Add([f[0], f[2], f[3]]);
+        }
+
         if (top.Count > 1)
         {
             before.Add([.. top, new(top[^1].X, Math.Max(top[0].Y, top[^1].Y)), new(top[0].X, Math.Max(top[0].Y, top[^1].Y))]);

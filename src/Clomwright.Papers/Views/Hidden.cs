@@ -2,20 +2,31 @@ using Clomwright.Papers.Drawing;
 
 namespace Clomwright.Papers.Views;
 
-/// <summary>Leaves out what of a line lies behind areas that stand before it.</summary>
-internal static class Hidden
+/// <summary>Areas that stand before what is drawn after them: leaves out what of a line lies behind them.</summary>
+internal sealed class Hidden
 {
+    private readonly List<(PaperBox Box, PaperPoint[] Area)> areas = [];
+
+    /// <summary>One more area; what is no area hides nothing.</summary>
+    /// <param name="area">Closed; where it crosses itself, every second part is inside.</param>
+    public void Add(PaperPoint[] area)
+    {
+        if (area.Length > 2)
+        {
+            areas.Add((PaperBox.Around(area), area));
+        }
+    }
+
     /// <summary>The pieces of a line outside all of the areas.</summary>
     /// <param name="line">Straight from each point to the next.</param>
-    /// <param name="areas">Closed; where an area crosses itself, every second part is inside.</param>
-    public static IEnumerable<IReadOnlyList<PaperPoint>> Outside(IReadOnlyList<PaperPoint> line, IReadOnlyList<IReadOnlyList<PaperPoint>> areas)
+    public IEnumerable<IReadOnlyList<PaperPoint>> Outside(IReadOnlyList<PaperPoint> line)
     {
         List<PaperPoint> run = [];
         for (var i = 0; i + 1 < line.Count; i++)
         {
             var (a, b) = (line[i], line[i + 1]);
             var box = PaperBox.Around(a, b).Inset(-1e-6);
-            var near = areas.Where(area => area.Count > 2 && PaperBox.Around(area).Overlaps(box)).ToArray();
+            PaperPoint[][] near = [.. areas.Where(before => before.Box.Overlaps(box)).Select(before => before.Area)];
             double[] cuts = [0, .. near.SelectMany(area => Crossings(a, b, area)).Order(), 1];
             for (var k = 0; k + 1 < cuts.Length; k++)
             {
@@ -52,12 +63,12 @@ internal static class Hidden
         }
     }
 
-    private static IEnumerable<double> Crossings(PaperPoint a, PaperPoint b, IReadOnlyList<PaperPoint> area)
+    private static IEnumerable<double> Crossings(PaperPoint a, PaperPoint b, PaperPoint[] area)
     {
         var d = b - a;
-        for (var i = 0; i < area.Count; i++)
+        for (var i = 0; i < area.Length; i++)
         {
-            var (p, q) = (area[i], area[(i + 1) % area.Count]);
+            var (p, q) = (area[i], area[(i + 1) % area.Length]);
             var e = q - p;
             var cross = d.X * e.Y - d.Y * e.X;
             if (cross == 0)
@@ -74,12 +85,12 @@ internal static class Hidden
         }
     }
 
-    private static bool Inside(PaperPoint at, IReadOnlyList<PaperPoint> area)
+    private static bool Inside(PaperPoint at, PaperPoint[] area)
     {
         var inside = false;
-        for (var i = 0; i < area.Count; i++)
+        for (var i = 0; i < area.Length; i++)
         {
-            var (p, q) = (area[i], area[(i + 1) % area.Count]);
+            var (p, q) = (area[i], area[(i + 1) % area.Length]);
             if (p.Y > at.Y != q.Y > at.Y && at.X < p.X + (at.Y - p.Y) / (q.Y - p.Y) * (q.X - p.X))
             {
                 inside = !inside;

@@ -16,24 +16,24 @@ public sealed class LayoutTests
     public void UnrolledSheets_DimensionEveryOpeningAndPierOnce() =>
         Check.Sample(Houses.LongestNames, house =>
         {
-            var set = Papers.Set(house, PaperSize.A4);
+            var set = Papers.Placed(house, PaperSize.A4);
             foreach (var face in Enum.GetValues<Face>())
             {
                 var dimensions = UnrolledSheet.Of(new Scene(set), face).SelectMany(d => d.Finish(1, 1, new Imprint("x", Papers.Date, null), new Wording(set.Units, Phrasebook.English)).Marks.All()).OfType<DimensionLine>().Select(d => d.Of).ToArray();
                 var expected = set.Geometry.Openings.Select(o => Ids.Opening(o.Opening.Name) + " width").Concat(set.Geometry.Piers.Select(p => Ids.Pier(p.Address) + " width"));
                 Assert.Equal(expected.Order(), dimensions.Order());
             }
-        }, iter: Counts.Of(6, 40), threads: 1);
+        }, iter: Counts.Of(40, 500), threads: 1);
 
     // Property: every embed stands on exactly one lift sheet, by its number, whatever its height.
     [Fact]
     public void LiftSheets_HoldEveryEmbedOnce() =>
         Check.Sample(Houses.LongestNames, house =>
         {
-            var scene = new Scene(Papers.Set(house, PaperSize.A4));
+            var scene = new Scene(Papers.Placed(house, PaperSize.A4));
             var heldBy = scene.Geometry.Embeds.SelectMany(e => scene.Geometry.Lifts.Where(l => LiftContents.Of(scene.Geometry, l).Embeds.Contains(e)).Select(_ => e.Address));
             Assert.Equal(scene.Geometry.Embeds.Select(e => e.Address).Order(), heldBy.Order());
-        }, iter: Counts.Of(20, 200), threads: 1);
+        }, iter: Counts.Of(40, 500), threads: 1);
 
     // Analytic: a width is laid off along the arc of the face at the wall base, so its length on paper is scale times arc. 0.05 mm is finer than a printed line.
     [Theory]

@@ -21,5 +21,12 @@ internal static class Papers
     public static PaperSet Set(House house, PaperSize paper, UnitSystem? units = null) =>
         FromStudy.Set(HouseStudy.Of(house, StudyOptions.Quick, Study), new PaperOptions(Date) { Paper = paper, Units = units });
 
+    /// <summary>The house alone, placed and counted: enough for what is drawn from geometry, and quick.</summary>
+    public static PaperSet Placed(House house, PaperSize paper)
+    {
+        var study = HouseStudy.Of(house);
+        return new PaperSet { Geometry = study.Geometry, Quantities = study.Quantities, Options = new PaperOptions(Date) { Paper = paper } };
+    }
+
     public static IEnumerable<Text> Texts(this Sheet sheet) => sheet.Marks.All().OfType<Text>();
 }

@@ -23,12 +23,12 @@ internal static class CrossSectionSheet
         var height = content.Height - note.Height(content.Width) - 4;
         var width = (content.Width - Beside.Gutter) / 2;
         Dictionary<DrawingScale, Picture[]> drawn = [];
-        Picture[] At(DrawingScale s) => drawn.TryGetValue(s, out var kept) ? kept : drawn[s] = [.. cuts.Select((c, i) => One(scene, c, Cuts[i].Key, roof, s))];
-        bool Beside2(DrawingScale s) => At(s).All(p => p.View.Width <= width && p.View.Height <= height);
-        bool Stacked(DrawingScale s) => At(s).All(p => p.View.Width <= content.Width) && At(s).Sum(p => p.View.Height) + 6 <= height;
+        Picture[] Two(DrawingScale s) => drawn.TryGetValue(s, out var kept) ? kept : drawn[s] = [.. cuts.Select((c, i) => One(scene, c, Cuts[i].Key, roof, s))];
+        bool Beside2(DrawingScale s) => Two(s).All(p => p.View.Width <= width && p.View.Height <= height);
+        bool Stacked(DrawingScale s) => Two(s).All(p => p.View.Width <= content.Width) && Two(s).Sum(p => p.View.Height) + 6 <= height;
         var (beside, stacked) = (DrawingScale.Fitting(say.First, Beside2), DrawingScale.Fitting(say.First, Stacked));
         var scale = beside.Denominator <= stacked.Denominator ? beside : stacked;
-        var two = At(scale);
+        var two = Two(scale);
         Block[] drawings = beside.Denominator <= stacked.Denominator ? [new Beside(new Stack([two[0]]), new Stack([two[1]]))] : [two[0], two[1] with { Above = 5 }];
         return Draft.Flow(new SheetHead("sections", say.Say("cross-section.title"), Clock.Drawing, say.Say(scale.Label)), paper, [.. drawings, note], say);
     }

@@ -1,5 +1,5 @@
 @echo off
-rem Builds Clomwright, starts it and opens the workbench: run [a house file or a folder of houses]
+rem Builds Clomwright, starts it and opens the workbench: run [a house file or a folder of houses, and options of clom open]
 setlocal
 for %%N in (dotnet node npm) do (
   where %%N >nul 2>nul || (echo run: "%%N" is not on this machine. Install the .NET 10 SDK and Node.js 20 or newer, then run this again. & exit /b 2)
@@ -10,6 +10,8 @@ set "MAKE=dotnet publish "%~dp0src\Clomwright.Cli" --configuration Release -p:Fo
   echo run: could not compile ahead of time; building what starts more slowly.
   %MAKE% -p:PublishReadyToRun=false || exit /b 1
 )
-set "HOUSES=%~1"
-if "%HOUSES%"=="" set "HOUSES=%~dp0examples"
-"%~dp0artifacts\clom\clom.exe" open "%HOUSES%"
+if "%~1"=="" (
+  "%~dp0artifacts\clom\clom.exe" open "%~dp0examples" --greet
+) else (
+  "%~dp0artifacts\clom\clom.exe" open %*
+)

@@ -14,6 +14,10 @@ internal static class Language
     /// <summary>The option, for every verb. It is read before the line is, so that help and complaints are in it too.</summary>
     public static Option Option(Terminal terminal) => new Option<string>(Name) { Description = terminal.Word("cli.language"), Recursive = true };
 
+    /// <summary>The language that somebody asked for, on the line or for every run; null where nobody did.</summary>
+    public static string? Chosen(ParseResult? parsed, Terminal terminal) =>
+        parsed?.GetValue<string?>(Name) is not null || !string.IsNullOrWhiteSpace(Environment.GetEnvironmentVariable(Variable)) ? terminal.Words.Language : null;
+
     /// <summary>The phrasebook asked for; null where there is none of that name.</summary>
     public static Phrasebook? Asked(IReadOnlyList<string> arguments, string? everyRun)
     {

@@ -1,4 +1,3 @@
-using Clomwright.Web.Editing;
 using Clomwright.Web.Sharing;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.Extensions.Hosting;
@@ -9,13 +8,12 @@ namespace Clomwright.Web;
 public sealed class RunningWorkbench : IAsyncDisposable
 {
     private readonly WebApplication app;
-    private readonly PhoneServer? phones;
+    private readonly PhoneDoorway phones;
 
-    internal RunningWorkbench(WebApplication app, Uri address, string? file, PhoneServer? phones)
+    internal RunningWorkbench(WebApplication app, Uri address, string page, PhoneDoorway phones)
     {
         (this.app, this.phones) = (app, phones);
-        Address = address;
-        FirstPage = file is null ? address : new Uri(address, $"/wall/{Uri.EscapeDataString(HouseKey.Of(file))}");
+        (Address, FirstPage) = (address, new Uri(address, page));
     }
 
     /// <summary>Where it listens: <c>http://127.0.0.1:port/</c>.</summary>
@@ -25,7 +23,7 @@ public sealed class RunningWorkbench : IAsyncDisposable
     public Uri FirstPage { get; }
 
     /// <summary>Where phones reach it; empty where it is not shared.</summary>
-    public IReadOnlyList<Uri> PhoneAddresses => phones?.Addresses ?? [];
+    public IReadOnlyList<Uri> PhoneAddresses => phones.Addresses;
 
     /// <summary>Ends when it is cancelled or told to stop.</summary>
     public Task Ended(CancellationToken cancellation) => app.WaitForShutdownAsync(cancellation);
@@ -33,11 +31,7 @@ public sealed class RunningWorkbench : IAsyncDisposable
     /// <inheritdoc/>
     public async ValueTask DisposeAsync()
     {
-        if (phones is not null)
-        {
-            await phones.DisposeAsync();
-        }
-
+        await phones.DisposeAsync();
         await app.StopAsync(TimeSpan.FromSeconds(2)).ConfigureAwait(false);
         await app.DisposeAsync();
     }

@@ -2,18 +2,18 @@ using Clomwright.Evidence;
 
 namespace Clomwright.Web;
 
-/// <summary>The words of this room, in the one language that this process speaks.</summary>
+/// <summary>The words of this room, in the one language that this process speaks at a time.</summary>
 internal static class Words
 {
     private const string Room = "web.";
 
-    /// <summary>The language of every page: set once, before the workbench starts.</summary>
+    /// <summary>The language of every page: set before the workbench starts, and again where a reader chooses another.</summary>
     public static Phrasebook Book { get; private set; } = Phrasebook.English;
 
     /// <summary>The words that the page speaks, by key, and under <c>lang</c> the language; their places stay open as <c>{name}</c>.</summary>
     public static IReadOnlyDictionary<string, string> OfPage { get; private set; } = Of(Phrasebook.English);
 
-    /// <summary>Takes the language for as long as the process runs.</summary>
+    /// <summary>Takes a language until the next is taken.</summary>
     public static void Speak(Phrasebook book) => (Book, OfPage) = (book, Of(book));
 
     /// <summary>One sentence of this room.</summary>

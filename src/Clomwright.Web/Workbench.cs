@@ -28,7 +28,8 @@ public static class Workbench
     /// <returns>0, or 2 when it could not be started and a sentence said why.</returns>
     public static async Task<int> Run(WorkbenchOptions options, Action<string> say, CancellationToken cancellation)
     {
-        Words.Speak(Phrasebook.In(options.Language));
+        var language = LanguageFile.OfUser();
+        Words.Speak(Phrasebook.In(options.Language ?? language.Read() ?? Phrasebook.English.Language));
         var (folder, problem) = HouseFolder.Open(options.Folder);
         if (folder is null)
         {
@@ -39,7 +40,8 @@ public static class Workbench
         RunningWorkbench running;
         try
         {
-            running = await Start(folder, options.Port, options.File, options.Share ? new WorkbenchShare(LocalAddresses.OfThisMachine(), PhoneFile.Of(folder.Path)) : null, cancellation);
+            var first = options.File ?? (options.Greet ? folder.List().FirstOrDefault() : null);
+            running = await Start(folder, options.Port, PageOf(first, options.Greet), options.Share ? new WorkbenchShare(LocalAddresses.OfThisMachine(), PhoneFile.Of(folder.Path)) : null, language, cancellation);
         }
         catch (IOException)
         {
@@ -74,12 +76,18 @@ public static class Workbench
     /// <param name="share">How phones are let in; null lets none in.</param>
     /// <param name="cancellation">Gives up starting.</param>
     /// <exception cref="IOException">The port is taken.</exception>
-    public static async Task<RunningWorkbench> Start(HouseFolder folder, int port = 0, string? file = null, WorkbenchShare? share = null, CancellationToken cancellation = default)
+    public static Task<RunningWorkbench> Start(HouseFolder folder, int port = 0, string? file = null, WorkbenchShare? share = null, CancellationToken cancellation = default) =>
+        Start(folder, port, PageOf(file, greet: false), share, new LanguageFile(null), cancellation);
+
+    /// <summary>The wall of a house, or the list of houses.</summary>
+    private static string PageOf(string? file, bool greet) => file is null ? "/" : $"/wall/{Uri.EscapeDataString(HouseKey.Of(file))}{(greet ? "?greet" : "")}";
+
+    private static async Task<RunningWorkbench> Start(HouseFolder folder, int port, string page, WorkbenchShare? share, LanguageFile language, CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(folder);
         var houses = new OpenHouses(folder);
         var phones = new PhoneList(new PhoneFile(share is null ? PhoneFile.Of(folder.Path) : share.ListFile), share?.Clock ?? TimeProvider.System);
-        IReadOnlyList<Uri> shared = [];
+        var door = new PhoneDoorway(houses, phones);
         var builder = WebApplication.CreateSlimBuilder(new WebApplicationOptions { Args = [], ContentRootPath = AppContext.BaseDirectory });
         builder.Logging.ClearProviders();
         builder.WebHost.UseKestrelCore().ConfigureKestrel(kestrel =>
@@ -97,19 +105,19 @@ public static class Workbench
         app.Lifetime.ApplicationStopped.Register(houses.Close);
         app.Use(Guarded);
         app.MapClient();
+        app.MapLanguages(language);
         app.MapHouses();
         app.MapRecords();
         app.MapToday(_ => TodayRole.Own);
-        app.MapPhones(phones, () => shared);
+        app.MapPhones(phones, door);
         app.MapRounds();
         app.MapAsBuilt();
         app.MapHub<HouseHub>("/hub");
         await app.StartAsync(cancellation);
 
         var address = app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First();
-        var door = share is { Addresses.Count: > 0 } ? await PhoneServer.Start(houses, phones, share.Addresses, cancellation) : null;
-        shared = door?.Addresses ?? [];
-        return new RunningWorkbench(app, new Uri(address), file, door);
+        await door.Open(share?.Addresses ?? [], cancellation);
+        return new RunningWorkbench(app, new Uri(address), page, door);
     }
 
     private static IEnumerable<string> Shared(RunningWorkbench running) => running.PhoneAddresses.Count == 0

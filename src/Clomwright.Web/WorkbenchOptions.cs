@@ -20,8 +20,11 @@ public sealed record WorkbenchOptions
     /// <summary>Whether phones on the local network can be let in, one by one; without it nothing but this machine reaches the workbench.</summary>
     public bool Share { get; init; }
 
-    /// <summary>The language of its pages and of the papers printed there: one of <see cref="Evidence.Phrasebook.Languages"/>.</summary>
-    public string Language { get; init; } = "en";
+    /// <summary>The language of its pages and of the papers printed there: one of <see cref="Evidence.Phrasebook.Languages"/>; null takes the one that this user chose last on the first page, else English.</summary>
+    public string? Language { get; init; }
+
+    /// <summary>Whether it greets somebody who sees it for the first time: it opens on a house, and says what can be done there.</summary>
+    public bool Greet { get; init; }
 
     /// <summary>Options for a house file, or for a folder of them.</summary>
     public static WorkbenchOptions For(string fileOrFolder) =>

@@ -47,13 +47,16 @@ public sealed partial class HomeTests : IDisposable
             Assert.Equal(HttpStatusCode.OK, (await client.GetAsync("/")).StatusCode);
         });
         Assert.Contains("leave it open", first, StringComparison.Ordinal);
+        Assert.Contains("/wall/heron-point?greet", first, StringComparison.Ordinal);
         var files = Directory.GetFiles(houses).Select(Path.GetFileName).Order().ToArray();
         Assert.Contains("heron-point.house.json", files);
         Assert.All(files, file => Assert.NotNull(HouseFile.Read(Path.Combine(houses, file!)).House));
         Assert.Equal(File.ReadAllBytes(Run.Example("heron-point.house.json")), File.ReadAllBytes(Path.Combine(houses, "heron-point.house.json")));
 
         File.Delete(Path.Combine(houses, "heron-point.house.json"));
-        Assert.Contains(houses, await Started(_ => Task.CompletedTask), StringComparison.Ordinal);
+        var next = await Started(_ => Task.CompletedTask);
+        Assert.Contains(houses, next, StringComparison.Ordinal);
+        Assert.DoesNotContain("?greet", next, StringComparison.Ordinal);
         Assert.False(File.Exists(Path.Combine(houses, "heron-point.house.json")));
     }
 

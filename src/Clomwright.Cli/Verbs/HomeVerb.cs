@@ -21,6 +21,7 @@ internal static class HomeVerb
     public static async Task<int> Run(string documents, Terminal terminal, bool openBrowser, CancellationToken stop)
     {
         var folder = Path.Combine(documents, Folder);
+        var first = !Directory.Exists(folder);
         if (Made(folder, terminal) is { } problem)
         {
             terminal.Complain(problem);
@@ -28,7 +29,7 @@ internal static class HomeVerb
         }
 
         terminal.Say(new Message("cli.home.stay"));
-        var code = await Workbench.Run(new WorkbenchOptions { Folder = folder, OpenBrowser = openBrowser, Language = terminal.Words.Language }, terminal.Results.WriteLine, stop);
+        var code = await Workbench.Run(new WorkbenchOptions { Folder = folder, OpenBrowser = openBrowser, Greet = first, Language = Language.Chosen(null, terminal) }, terminal.Results.WriteLine, stop);
         return code == ExitCode.Met ? code : Stay(code, terminal);
     }
 

@@ -13,7 +13,8 @@ internal static class OpenVerb
         var port = new Option<int>("--port") { Description = terminal.Word("cli.open.port") };
         var quiet = new Option<bool>("--no-browser") { Description = terminal.Word("cli.open.no-browser") };
         var share = new Option<bool>("--share") { Description = terminal.Word("cli.open.share") };
-        var command = new Command("open", terminal.Word("cli.open")) { place, port, quiet, share };
+        var greet = new Option<bool>("--greet") { Description = terminal.Word("cli.open.greet") };
+        var command = new Command("open", terminal.Word("cli.open")) { place, port, quiet, share, greet };
         command.SetAction((parsed, stop) =>
         {
             var where = parsed.GetValue(place)!;
@@ -24,7 +25,7 @@ internal static class OpenVerb
             }
 
             return Workbench.Run(
-                WorkbenchOptions.For(where) with { Port = parsed.GetValue(port), OpenBrowser = !parsed.GetValue(quiet), Share = parsed.GetValue(share), Language = terminal.Words.Language },
+                WorkbenchOptions.For(where) with { Port = parsed.GetValue(port), OpenBrowser = !parsed.GetValue(quiet), Share = parsed.GetValue(share), Greet = parsed.GetValue(greet), Language = Language.Chosen(parsed, terminal) },
                 terminal.Results.WriteLine,
                 stop);
         });

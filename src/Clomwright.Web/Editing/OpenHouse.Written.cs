@@ -30,6 +30,28 @@ internal sealed partial class OpenHouse
         }
     }
 
+    /// <summary>Forgets everything that was put into words.</summary>
+    public void Reword()
+    {
+        lock (gate)
+        {
+            lines.Forget();
+            sent.Forget();
+            Forget();
+            revision++;
+        }
+
+        lock (printing)
+        {
+            papers = null;
+        }
+
+        lock (telling)
+        {
+            told = null;
+        }
+    }
+
     /// <summary>The papers of the house as it is now, with what is written of it; the same book until something changes.</summary>
     /// <param name="paper">Which paper; null takes the usual one for the house's units.</param>
     public HousePapers Papers(PaperSize? paper)

@@ -42,6 +42,18 @@ internal sealed class OpenHouses(HouseFolder folder)
         }
     }
 
+    /// <summary>Another language is spoken: what was put into words is put into words again.</summary>
+    public void Reword()
+    {
+        lock (gate)
+        {
+            foreach (var house in open.Values)
+            {
+                house.Reword();
+            }
+        }
+    }
+
     /// <summary>The program ends: what is changed and not saved is kept for the next time.</summary>
     public void Close()
     {

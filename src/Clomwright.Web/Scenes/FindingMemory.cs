@@ -8,6 +8,9 @@ internal sealed class FindingMemory
     private readonly Dictionary<string, (Finding Finding, FindingLine Line)> known = new(StringComparer.Ordinal);
     private UnitSystem units;
 
+    /// <summary>Forgets every line: they are in another language now.</summary>
+    public void Forget() => known.Clear();
+
     /// <summary>The line of a finding.</summary>
     /// <param name="finding">The finding.</param>
     /// <param name="id">Its id.</param>
@@ -35,6 +38,9 @@ internal sealed class SentFindings
     private const int Kept = 6;
 
     private readonly Queue<(long Revision, string Face, IReadOnlyList<FindingLine> Lines)> sent = new();
+
+    /// <summary>Forgets what was sent.</summary>
+    public void Forget() => sent.Clear();
 
     /// <summary>The scene with only those findings that the scene of a revision, seen from the same face, did not have; all of them where that is not remembered.</summary>
     /// <param name="scene">The whole scene.</param>

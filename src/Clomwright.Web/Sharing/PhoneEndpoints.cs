@@ -12,12 +12,22 @@ internal static class PhoneEndpoints
 {
     /// <param name="routes">Of the workbench's own server, which no phone reaches.</param>
     /// <param name="phones">The list.</param>
-    /// <param name="shared">Where phones reach this machine; empty where it is not shared.</param>
-    public static void MapPhones(this IEndpointRouteBuilder routes, PhoneList phones, Func<IReadOnlyList<Uri>> shared)
+    /// <param name="door">Where they come in.</param>
+    public static void MapPhones(this IEndpointRouteBuilder routes, PhoneList phones, PhoneDoorway door)
     {
-        routes.MapGet("/api/phones", (string house, OpenHouses houses) => Scene(house, houses, phones, shared()));
-        routes.MapPost("/api/phones/code", (CodeAsked asked, OpenHouses houses) => Invite(asked, houses, phones, shared()));
-        routes.MapDelete("/api/phones/{id}", (string id, string house, OpenHouses houses) => phones.Revoke(id) ? Results.Ok(Scene(house, houses, phones, shared())) : Results.NotFound(new Trouble(Words.Say("web.phones.no-such"))));
+        routes.MapGet("/api/phones", (string house, OpenHouses houses) => Scene(house, houses, phones, door.Addresses));
+        routes.MapPost("/api/phones/door", async (string house, OpenHouses houses, CancellationToken gone) =>
+        {
+            await door.Open(LocalAddresses.OfThisMachine(), gone);
+            return door.Addresses.Count == 0 ? Results.Conflict(new Trouble(Words.Say("web.phones.no-network"))) : Results.Ok(Scene(house, houses, phones, door.Addresses));
+        });
+        routes.MapDelete("/api/phones/door", async (string house, OpenHouses houses) =>
+        {
+            await door.Shut();
+            return Scene(house, houses, phones, door.Addresses);
+        });
+        routes.MapPost("/api/phones/code", (CodeAsked asked, OpenHouses houses) => Invite(asked, houses, phones, door.Addresses));
+        routes.MapDelete("/api/phones/{id}", (string id, string house, OpenHouses houses) => phones.Revoke(id) ? Results.Ok(Scene(house, houses, phones, door.Addresses)) : Results.NotFound(new Trouble(Words.Say("web.phones.no-such"))));
     }
 
     private static IResult Invite(CodeAsked asked, OpenHouses houses, PhoneList phones, IReadOnlyList<Uri> shared)

@@ -78,7 +78,7 @@ public sealed class KilledTests(ITestOutputHelper output)
         return (changes, killed);
     }
 
-    private static HubConnection Hub(Uri address) => new HubConnectionBuilder()
+    internal static HubConnection Hub(Uri address) => new HubConnectionBuilder()
         .WithUrl(new Uri(address, "/hub"), http => http.Headers["Origin"] = address.GetLeftPart(UriPartial.Authority))
         .AddJsonProtocol(json => WebJson.Apply(json.PayloadSerializerOptions))
         .Build();

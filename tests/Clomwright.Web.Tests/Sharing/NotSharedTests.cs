@@ -26,6 +26,35 @@ public sealed class NotSharedTests
         Assert.Contains("--share", await answer.Content.ReadAsStringAsync());
     }
 
+    /// <summary>Asked for on the page, phones are let in on addresses of local networks, and after that no more. Rank: by hand.</summary>
+    [Fact]
+    public async Task AskedForOnThePage_TheDoorOpens_AndShutsAgain()
+    {
+        using var folder = new HouseFolderCopy();
+        await using var workbench = await folder.Start();
+        using var client = new HttpClient { BaseAddress = workbench.Address };
+        client.DefaultRequestHeaders.Add("Origin", workbench.Address.GetLeftPart(UriPartial.Authority));
+        var door = $"/api/phones/door?house={HouseFolderCopy.Key}";
+        using var opened = await client.PostAsync(door, null);
+        if (LocalAddresses.OfThisMachine().Count == 0)
+        {
+            Assert.Equal(HttpStatusCode.Conflict, opened.StatusCode);
+            Assert.Contains("no local network", await opened.Content.ReadAsStringAsync());
+            return;
+        }
+
+        Assert.Equal(HttpStatusCode.OK, opened.StatusCode);
+        var phones = Assert.Single(workbench.PhoneAddresses.Take(1));
+        using var phone = new HttpClient { BaseAddress = phones, Timeout = TimeSpan.FromSeconds(20) };
+        using var refused = await phone.GetAsync($"/api/houses/{HouseFolderCopy.Key}/today");
+        Assert.Equal(HttpStatusCode.Unauthorized, refused.StatusCode);
+
+        using var shut = await client.DeleteAsync(door);
+        Assert.Equal(HttpStatusCode.OK, shut.StatusCode);
+        Assert.Empty(workbench.PhoneAddresses);
+        await Assert.ThrowsAsync<HttpRequestException>(() => phone.GetAsync("/"));
+    }
+
     /// <summary>First and last addresses of the ranges of RFC 1918, 3, and RFC 3927, 2.1, and their neighbours outside. Rank: published.</summary>
     [Theory]
     [InlineData("10.0.0.0", true)]

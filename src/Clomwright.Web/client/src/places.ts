@@ -1,5 +1,5 @@
 /** Where one can be. */
-export type Place = { page: 'start' } | { page: 'ground' | 'earth' | 'wall' | 'roof' | 'days' | 'comfort'; house: string } | { page: 'record' | 'round' | 'phones'; house: string } | { page: 'papers'; house: string; paper?: string } | { page: 'sheet' | 'print'; house: string; of: string; paper?: string };
+export type Place = { page: 'start' } | { page: 'ground' | 'earth' | 'roof' | 'days' | 'comfort'; house: string } | { page: 'wall'; house: string; greet?: boolean } | { page: 'record' | 'round' | 'phones'; house: string } | { page: 'papers'; house: string; paper?: string } | { page: 'sheet' | 'print'; house: string; of: string; paper?: string };
 
 export function hrefOf(place: Place): string {
   switch (place.page) {
@@ -20,7 +20,8 @@ export function placeOf(address: URL | Location | HTMLAnchorElement): Place {
   if (!house) return { page: 'start' };
   const asked = new URLSearchParams(address.search);
   const paper = asked.get('paper') ?? undefined;
-  if (page === 'ground' || page === 'earth' || page === 'wall' || page === 'roof' || page === 'days' || page === 'comfort' || page === 'record' || page === 'round' || page === 'phones') return { page, house };
+  if (page === 'wall') return { page, house, greet: asked.has('greet') };
+  if (page === 'ground' || page === 'earth' || page === 'roof' || page === 'days' || page === 'comfort' || page === 'record' || page === 'round' || page === 'phones') return { page, house };
   if (page === 'papers') return { page, house, paper };
   if (page === 'sheet' || page === 'print') return { page, house, of: asked.get('of') ?? '', paper };
   return { page: 'start' };

@@ -130,7 +130,7 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
       case 'start':
         return this.houses === null ? this.waitPage() : startPage(this.houses.folder, this.houses.houses);
       case 'wall':
-        return this.state?.scene ? wallPage(this, this.state, this.state.scene) : this.waitPage();
+        return this.state?.scene ? wallPage(this, this.state, this.state.scene, this.place.greet) : this.waitPage();
       case 'roof':
         return this.state?.roof ? roofPage(this, this.state, this.state.roof) : this.waitPage();
       case 'ground':

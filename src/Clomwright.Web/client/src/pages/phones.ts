@@ -91,7 +91,9 @@ export class PhonesPage extends LitElement {
   }
 
   private off(): TemplateResult {
-    return html`<p>${say('web.phones.off')}</p><p>${say('web.phones.how')} <code>${say('web.phones.how-command')}</code></p>`;
+    return html`<p>${say('web.phones.off')}</p>
+      <p class="act-line"><button type="button" class="write" @click=${() => void this.door('POST')}>${say('web.phones.open-door')}</button></p>
+      <p class="hint-how">${say('web.phones.how')} <code>${say('web.phones.how-command')}</code></p>`;
   }
 
   private invitation(scene: PhonesScene): TemplateResult {
@@ -105,7 +107,7 @@ export class PhonesPage extends LitElement {
         ${scene.addresses.length === 1
           ? nothing
           : html`<label class="network">${say('web.phones.addresses')}<select class="blank" name="address">${scene.addresses.map((address) => html`<option value=${address}>${address}</option>`)}</select></label>`}
-        <p class="act-line"><button type="submit" class="write">${say('web.phones.invite')}</button></p>
+        <p class="act-line"><button type="submit" class="write">${say('web.phones.invite')}</button> <button type="button" class="act" @click=${() => void this.door('DELETE')}>${say('web.phones.shut-door')}</button></p>
       </form>
       ${this.code === null ? nothing : scene.isOpen ? this.shown(this.code) : html`<p role="status">${say('web.phones.code-used')}</p>`}`;
   }
@@ -121,6 +123,13 @@ export class PhonesPage extends LitElement {
         <p class="hint-how">${say('web.phones.code-link')}<br /><span class="address">${code.link}</span></p>
       </div>
     </div>`;
+  }
+
+  /** Opens the way for phones until the program ends, or shuts it. */
+  private async door(method: 'POST' | 'DELETE'): Promise<void> {
+    this.code = null;
+    this.told = '';
+    await this.ask(`/api/phones/door?house=${encodeURIComponent(this.house)}`, method);
   }
 
   private async look(): Promise<void> {

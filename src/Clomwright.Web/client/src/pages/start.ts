@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { planKey } from '../drawing/plan';
+import '../parts/language-choice';
 import '../parts/new-house';
 import { hrefOf } from '../places';
 import type { HouseCard } from '../scene';
@@ -13,6 +14,7 @@ export function startPage(folder: string, houses: readonly HouseCard[]): Templat
       <header class="opening-words">
         <h1>${say('web.program')}</h1>
         <p>${say('web.start.what')}</p>
+        <language-choice></language-choice>
       </header>
       <section aria-labelledby="houses">
         <h2 id="houses">${say('web.start.houses')}</h2>

@@ -10,6 +10,7 @@ import '../parts/margin-list';
 import '../parts/opening-line';
 import { wallParts } from '../parts/wall-parts';
 import { acts, type Bench } from '../parts/acts';
+import { greeting } from '../parts/greeting';
 import { footer, masthead } from '../parts/masthead';
 import { hrefOf } from '../places';
 import type { Face, HouseState, Scene } from '../scene';
@@ -35,7 +36,7 @@ export interface WallBench extends Bench, StressBench {
 }
 
 /** The wall, unrolled. */
-export function wallPage(bench: WallBench, state: HouseState, scene: Scene): TemplateResult {
+export function wallPage(bench: WallBench, state: HouseState, scene: Scene, greet = false): TemplateResult {
   const { face } = scene;
   const card = scene.openings.find((opening) => opening.name === bench.chosen) ?? (scene.parts.some((part) => part.name === bench.chosen) ? undefined : scene.openings[0]);
   const besides = bench.room >= 900;
@@ -49,6 +50,7 @@ export function wallPage(bench: WallBench, state: HouseState, scene: Scene): Tem
       html`<p class="totals"><a href="#findings">${told.totals.line}</a></p>`,
       acts(bench, state),
     )}
+    ${greet ? greeting(state.key, state.name) : nothing}
     <main class="bench">
       <section class="board" aria-label=${say('web.drawing.heading')}>
         <div class="board-line">

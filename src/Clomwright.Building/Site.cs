@@ -56,6 +56,21 @@ public sealed record Site
     /// <summary>Risk category, <c>II</c>.</summary>
     public string? RiskCategory { get; init; }
 
+    /// <summary>Flood zone as the office states it, <c>X</c>.</summary>
+    public string? FloodZone { get; init; }
+
+    /// <summary>Probability of termites as the office states it.</summary>
+    public string? Termites { get; init; }
+
+    /// <summary>Weathering of concrete and masonry as the office states it.</summary>
+    public string? Weathering { get; init; }
+
+    /// <summary>Climate zone of the energy code, <c>5B</c>.</summary>
+    public string? EnergyZone { get; init; }
+
+    /// <summary>Whether the office asks for an ice barrier under the roofing, in its words.</summary>
+    public string? IceBarrier { get; init; }
+
     /// <summary>Depth that frost reaches.</summary>
     public Length? FrostDepth { get; init; }
 

@@ -58,10 +58,10 @@ public static class Sentences
     };
 
     private static Message Compared(string key, Finding finding, Comparison made, params ReadOnlySpan<(string, Argument)> more) => Message.Of(key,
-        [("title", finding.Rule.Title), ("subject", finding.Subject), ("provided", made.Provided), ("word", Word(made)), ("limit", made.Limit), ("by", By(finding.Clause)), .. more]);
+        [("title", finding.Rule.Title), ("subject", new Argument.Subject(finding.Subject)), ("provided", made.Provided), ("word", Word(made)), ("limit", made.Limit), ("by", By(finding.Clause)), .. more]);
 
     private static Message Said(string key, Finding finding, Argument what) => Message.Of(key,
-        ("title", finding.Rule.Title), ("subject", finding.Subject), ("what", what), ("by", By(finding.Clause)));
+        ("title", finding.Rule.Title), ("subject", new Argument.Subject(finding.Subject)), ("what", what), ("by", By(finding.Clause)));
 
     private static string Key(Comparison made) =>
         made.Word is ComparisonWord.AtMost or ComparisonWord.LessThan ? "rules.sentence.over" : "rules.sentence.under";

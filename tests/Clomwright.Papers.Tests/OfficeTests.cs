@@ -60,4 +60,21 @@ public sealed class OfficeTests
         var drawn = sheet.Marks.All().OfType<Group>().Single(g => g.Id == "elevation-south-wall").Marks.Bounds();
         Assert.Equal(1000 / scale * (reach.Max() - reach.Min()), drawn.Width, 0.05);
     }
+
+    // Property: what the office states stands on the criteria sheet as it was written; what nobody wrote is NOT GIVEN, so five more words are five fewer of those.
+    [Fact]
+    public void Criteria_AreAsWritten_OrNotGiven()
+    {
+        static string[] Words(PaperSet set)
+        {
+            var scene = new Scene(set);
+            return [.. CriteriaSheet.Of(scene).SelectMany(d => d.Finish(1, 1, scene.Imprint, scene.Say).Texts()).Select(t => t.Words)];
+        }
+
+        var set = Papers.HeronPoint;
+        var given = set.House with { Site = set.House.Site with { FloodZone = "AE 12", Termites = "very heavy", Weathering = "severe", EnergyZone = "4C", IceBarrier = "asked" } };
+        var (bare, full) = (Words(set), Words(set with { Geometry = set.Geometry with { House = given } }));
+        Assert.Equal(5, bare.Count(w => w == "NOT GIVEN") - full.Count(w => w == "NOT GIVEN"));
+        Assert.All((string[])["AE 12", "very heavy", "severe", "4C", "asked"], w => Assert.Single(full, w));
+    }
 }

@@ -1,7 +1,9 @@
 using Clomwright.Building;
 using Clomwright.Evidence;
+using Clomwright.Geometry;
 using Clomwright.Papers.Drawing;
 using Clomwright.Papers.Sheets;
+using Clomwright.Study;
 using Clomwright.Testing;
 
 namespace Clomwright.Papers.Tests;
@@ -46,6 +48,25 @@ public class SiteFolderTests
     }
 
     private static string Tight(string words) => string.Concat(words.Where(c => !char.IsWhiteSpace(c)));
+
+    // Property: every line of the costs falls in one month, months ascend, and together they come to what the whole list comes to. By hand: cob begins on 1 June 2027, so sand is on site in May;
+    // no day is forecast of windows, which no order measures.
+    [Fact]
+    public void Costs_ByMonth_AreTheWhole()
+    {
+        var set = Papers.HeronPoint;
+        var costs = Costs.Of(set.House, set.Quantities);
+        var months = CostMonth.Of(costs, set.Host!.Value.Value!);
+        Assert.Equal(costs.Lines.Count, months.Sum(m => m.Lines.Count + m.Unpriced));
+        Assert.Equal(costs.Low, months.Sum(m => m.Low), 1e-9 * costs.Low);
+        Assert.Equal(costs.High, months.Sum(m => m.High), 1e-9 * costs.High);
+        var dated = months.Where(m => m.Month is not null).Select(m => m.Month!.Value).ToArray();
+        Assert.Equal(dated.Order().Distinct(), dated);
+        Assert.Equal(new DateOnly(2027, 5, 1), months.Single(m => m.Lines.Any(l => l.Line?.Key == "sand")).Month);
+        Assert.Equal("windows, second hand", Assert.Single(months[^1].Lines).Price!.Of);
+        Assert.Null(months[^1].Month);
+        Assert.Contains(Words(Papers.HeronPointBook, "costs"), w => w.Contains("May 2027", StringComparison.Ordinal));
+    }
 
     // What is not in the house file is a line to write on, never a number of ours.
     [Fact]

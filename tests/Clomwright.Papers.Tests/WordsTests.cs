@@ -1,8 +1,11 @@
 using System.Text;
+using Clomwright.Building;
 using Clomwright.Evidence;
 using Clomwright.Papers.Drawing;
 using Clomwright.Papers.Sheets;
+using Clomwright.Study;
 using Clomwright.Testing;
+using CsCheck;
 
 namespace Clomwright.Papers.Tests;
 
@@ -15,6 +18,38 @@ public sealed class WordsTests
         var bad = Papers.HeronPointBook.SelectMany(s => s.Texts().Where(t => t.Words.Contains('[') || t.Words.Contains('{')).Select(t => $"{s.Key}: {t.Words}"));
         Assert.Empty(bad);
     }
+
+    // Property: every part of the subject of a finding is ours and has words, or has a name of the author's in it; English reads as it is. The complete house and ones drawn at random.
+    [Fact]
+    public void EverySubject_IsSaidInEveryLanguage()
+    {
+        Told(Papers.HeronPoint.House, Papers.HeronPoint.Findings);
+        Check.Sample(Houses.Plausible, house => Told(house, HouseStudy.Of(house, StudyOptions.Quick).Findings), iter: Counts.Of(8, 200), threads: 1);
+
+        static void Told(House house, Sequence<Finding> findings)
+        {
+            string[] own = [.. house.Openings.Select(o => o.Name), .. house.Niches.Select(n => n.Name), .. house.Embeds.Select(e => e.Name), .. house.TestPanels.Select(t => t.Name)];
+            var subjects = findings.Select(f => f.Subject).Distinct().ToArray();
+            Assert.All(subjects, s => Assert.Equal(s, Phrasebook.English.Subject(s)));
+            var english = ((string[])["es", "fr"]).Select(Phrasebook.In).SelectMany(book =>
+                subjects.SelectMany(s => s.Split(", ")).Where(part => book.Subject(part) == part && !Alike.Contains(part) && !own.Any(name => part.Contains(name, StringComparison.Ordinal))).Select(part => $"{book.Language}: {part}"));
+            Assert.Empty(english.Distinct());
+        }
+    }
+
+    /// <summary>What two languages write alike.</summary>
+    private static readonly string[] Alike = ["site", "joints", "niches", "compression"];
+
+    // By hand: our parts are words, the author's stay; a name that only looks like ours in part is the author's.
+    [Theory]
+    [InlineData("pole 3 high, on its seat", "perche 3 haut, sur son assise")]
+    [InlineData("pier door|south-window, free at its top", "trumeau door|south-window, libre en tête")]
+    [InlineData("door/header, left", "linteau de door, gauche")]
+    [InlineData("tee 8 to 9", "té 8 à 9")]
+    [InlineData("lifts 1-4", "levées 1-4")]
+    [InlineData("Pole 3", "Pole 3")]
+    [InlineData("of-pier", "of-pier")]
+    public void ASubject_KeepsTheAuthorsNames(string subject, string french) => Assert.Equal(french, Phrasebook.In("fr").Subject(subject));
 
     // Property over every text that any room can print: the typeface has a sign for each character.
     [Fact]

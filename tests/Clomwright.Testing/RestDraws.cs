@@ -28,7 +28,8 @@ internal static class RestDraws
         {
             Latitude = latitude, Longitude = longitude, Elevation = elevation, Climate = climate, Months = own ? months : [], Grade = stemTop - below, Loads = loads,
             GroundSnow = snow, WindSpeed = wind, Exposure = exposure, SeismicSds = seismic, SeismicSd1 = seismic / 2, SeismicS1 = seismic / 2,
-            SiteClass = exposure is null ? null : "D", RiskCategory = loads is null ? null : "II", FrostDepth = frost, SoilBearing = bearing, Forecast = foretold,
+            SiteClass = exposure is null ? null : "D", RiskCategory = loads is null ? null : "II", FloodZone = loads is null ? null : "X", Termites = exposure is null ? null : "moderate to heavy", Weathering = climate is null ? null : "severe", EnergyZone = climate is null ? null : "5B",
+            IceBarrier = latitude is null ? null : "no", FrostDepth = frost, SoilBearing = bearing, Forecast = foretold,
         };
 
     private static Gen<SiteDay> Day { get; } =

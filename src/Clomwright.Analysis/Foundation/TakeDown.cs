@@ -62,7 +62,7 @@ internal sealed class TakeDown
 
         if (strips.Any(s => !(s.Length > 0)))
         {
-            return Message.Of("analysis.foundation.no-wall", ("strip", strips.First(s => !(s.Length > 0)).Subject));
+            return Message.Of("analysis.foundation.no-wall", ("strip", new Argument.Subject(strips.First(s => !(s.Length > 0)).Subject)));
         }
 
         if (!(Math.Min(geometry.Wall.ThicknessAt(geometry.Wall.Base.Metres), outside) > Math.Max(0, inside)))
@@ -189,7 +189,7 @@ internal sealed class TakeDown
         var (most, _, contact) = Bearing.Pressure(load.Value.Si, width.Value.Si, eccentricity.Value.Si);
         if (!(contact > 0))
         {
-            return Message.Of("analysis.foundation.tips", ("strip", subject));
+            return Message.Of("analysis.foundation.tips", ("strip", new Argument.Subject(subject)));
         }
 
         var equation = Math.Abs(eccentricity.Value.Si) <= width.Value.Si / 6 ? "N/B*(1 + 6*abs(e)/B)" : "2*N/(3*(B/2 - abs(e)))";

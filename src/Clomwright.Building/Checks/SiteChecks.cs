@@ -31,6 +31,11 @@ internal static class SiteChecks
         checks.Within("site.seismicS1", Number(site.SeismicS1), 0, 10);
         checks.Word("site.siteClass", site.SiteClass);
         checks.Word("site.riskCategory", site.RiskCategory);
+        checks.Word("site.floodZone", site.FloodZone);
+        checks.Word("site.termites", site.Termites);
+        checks.Word("site.weathering", site.Weathering);
+        checks.Word("site.energyZone", site.EnergyZone);
+        checks.Word("site.iceBarrier", site.IceBarrier);
         if (site.FrostDepth is { } frost)
         {
             _ = checks.NotNegative("site.frostDepth", frost) && checks.NotAbove("site.frostDepth", frost, Limits.Height);

@@ -10,6 +10,9 @@ public abstract record Argument
     /// <summary>The author's own word: a name, a key of the house file, an address.</summary>
     public sealed record Text(string Value) : Argument;
 
+    /// <summary>The subject of a finding or a check: our parts of it are words, the author's names stay.</summary>
+    public sealed record Subject(string Value) : Argument;
+
     /// <summary>A quantity, printed in both unit systems and rounded to what a tape or scale can read.</summary>
     public sealed record Quantity(Amount Value) : Argument;
 

@@ -73,6 +73,7 @@ public sealed partial class Phrasebook
     public string Say(Argument argument, UnitSystem first) => argument switch
     {
         Argument.Text text => OneLine.Of(text.Value),
+        Argument.Subject subject => Subject(subject.Value),
         Argument.Quantity quantity => Say(quantity.Value, first),
         Argument.Exact exact => Marked(AmountText.Exact(exact.Value, first)),
         Argument.Date date => Say(date.Value),

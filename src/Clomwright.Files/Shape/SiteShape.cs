@@ -34,6 +34,11 @@ internal static class SiteShape
         var s1 = Keys<Site>.Maybe("seismicS1", Number, s => s.SeismicS1, leavesOut: true);
         var siteClass = Keys<Site>.MaybeThing("siteClass", Text, s => s.SiteClass, leavesOut: true);
         var risk = Keys<Site>.MaybeThing("riskCategory", Text, s => s.RiskCategory, leavesOut: true);
+        var flood = Keys<Site>.MaybeThing("floodZone", Text, s => s.FloodZone, leavesOut: true);
+        var termites = Keys<Site>.MaybeThing("termites", Text, s => s.Termites, leavesOut: true);
+        var weathering = Keys<Site>.MaybeThing("weathering", Text, s => s.Weathering, leavesOut: true);
+        var energyZone = Keys<Site>.MaybeThing("energyZone", Text, s => s.EnergyZone, leavesOut: true);
+        var iceBarrier = Keys<Site>.MaybeThing("iceBarrier", Text, s => s.IceBarrier, leavesOut: true);
         var frost = Keys<Site>.Maybe("frostDepth", Lengths, s => s.FrostDepth, leavesOut: true);
         var bearing = Keys<Site>.Maybe("soilBearing", Stresses, s => s.SoilBearing, leavesOut: true);
         var soil = Keys<Site>.MaybeThing("soil", MakeSoil(), s => s.Soil, leavesOut: true);
@@ -43,12 +48,13 @@ internal static class SiteShape
         var plot = Keys<Site>.MaybeThing("plot", PlotShape.Plot, s => s.Plot, leavesOut: true);
         return new Thing<Site>(
             "site",
-            [latitude, longitude, elevation, climate, months, forecast, horizon, grade, loads, groundSnow, windSpeed, exposure, sds, sd1, s1, siteClass, risk, frost, bearing, soil, freezing, groundFall, emergency, plot],
+            [latitude, longitude, elevation, climate, months, forecast, horizon, grade, loads, groundSnow, windSpeed, exposure, sds, sd1, s1, siteClass, risk, flood, termites, weathering, energyZone, iceBarrier, frost, bearing, soil, freezing, groundFall, emergency, plot],
             v => new Site
             {
                 Latitude = v.Of(latitude), Longitude = v.Of(longitude), Elevation = v.Of(elevation), Climate = v.Of(climate), Months = v.Of(months), Forecast = v.Of(forecast), Horizon = v.Of(horizon), Grade = v.Of(grade),
                 Loads = v.Of(loads), GroundSnow = v.Of(groundSnow), WindSpeed = v.Of(windSpeed), Exposure = v.Of(exposure), SeismicSds = v.Of(sds),
-                SeismicSd1 = v.Of(sd1), SeismicS1 = v.Of(s1), SiteClass = v.Of(siteClass), RiskCategory = v.Of(risk), FrostDepth = v.Of(frost),
+                SeismicSd1 = v.Of(sd1), SeismicS1 = v.Of(s1), SiteClass = v.Of(siteClass), RiskCategory = v.Of(risk),
+                FloodZone = v.Of(flood), Termites = v.Of(termites), Weathering = v.Of(weathering), EnergyZone = v.Of(energyZone), IceBarrier = v.Of(iceBarrier), FrostDepth = v.Of(frost),
                 SoilBearing = v.Of(bearing), Soil = v.Of(soil), Freezing = v.Of(freezing), GroundFall = v.Of(groundFall), Emergency = v.Of(emergency), Plot = v.Of(plot),
             });
     }

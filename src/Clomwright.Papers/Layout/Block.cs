@@ -23,6 +23,9 @@ internal abstract record Block
     /// <summary>The same with its free room taken by a factor, for a sheet that would run over by a few lines.</summary>
     public virtual Block Closer(double gap) => this with { Above = Above * gap };
 
+    /// <summary>The same block with nothing worked out for any width.</summary>
+    public virtual Block Free => this;
+
     /// <summary>Height at a width, mm.</summary>
     public abstract double Height(double width);
 
@@ -117,6 +120,8 @@ internal sealed record Stack(IReadOnlyList<Block> Blocks) : Block
 
     public override Block Closer(double gap) => this with { Above = Above * gap, Blocks = [.. Blocks.Select(b => b.Closer(gap))] };
 
+    public override Block Free => this with { Blocks = [.. Blocks.Select(b => b.Free)] };
+
     public override double Height(double width) => Blocks.Select((b, i) => b.Height(width) + (i == 0 ? 0 : b.Above)).Sum();
 
     public override void Draw(Board board, double x, double y, double width)
@@ -165,6 +170,8 @@ internal sealed record Beside(Stack Left, Stack Right, double Share = 0.5) : Blo
 
     public override Block Closer(double gap) => this with { Above = Above * gap, Left = (Stack)Left.Closer(gap), Right = (Stack)Right.Closer(gap) };
 
+    public override Block Free => this with { Left = (Stack)Left.Free, Right = (Stack)Right.Free };
+
     public override double Height(double width) => Math.Max(Left.Height(LeftWidth(width)), Right.Height(RightWidth(width)));
 
     public override void Draw(Board board, double x, double y, double width)
@@ -173,8 +180,25 @@ internal sealed record Beside(Stack Left, Stack Right, double Share = 0.5) : Blo
         Right.Draw(board, x + LeftWidth(width) + Gutter, y, RightWidth(width));
     }
 
-    public override (Block? First, Block? After) Split(double width, double room, bool whole) =>
-        whole ? new Stack([.. Left.Blocks, .. Right.Blocks]).Split(width, room, true) : (null, this);
+    /// <summary>Each side is filled by itself; what goes on of one side alone has the whole width.</summary>
+    public override (Block? First, Block? After) Split(double width, double room, bool whole)
+    {
+        if (!whole)
+        {
+            return (null, this);
+        }
+
+        var (left, leftAfter) = Flow.Fill(Left.Blocks, LeftWidth(width), room, whole: true);
+        var (right, rightAfter) = Flow.Fill(Right.Blocks, RightWidth(width), room, whole: true);
+        Block? after = (leftAfter.Count, rightAfter.Count) switch
+        {
+            (0, 0) => null,
+            (0, _) => new Stack(rightAfter).Free.At(width),
+            (_, 0) => new Stack(leftAfter).Free.At(width),
+            _ => this with { Left = new Stack(leftAfter), Right = new Stack(rightAfter) },
+        };
+        return left.Count == 0 && right.Count == 0 ? (null, this) : (this with { Left = new Stack(left), Right = new Stack(right) }, after);
+    }
 
     private double LeftWidth(double width) => (width - Gutter) * Share;
 

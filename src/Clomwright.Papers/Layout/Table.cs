@@ -69,6 +69,8 @@ internal sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<Row> R
         return this with { Above = Above * gap, Pad = pad, Heights = Heights is null ? null : [.. Heights.Select(h => h - 2 * (Pad - pad))] };
     }
 
+    public override Block Free => this with { Fixed = null, Heights = null };
+
     private double HeadHeight(double[] widths) => Columns.All(c => c.Head.Length == 0)
         ? 0
         : Columns.Select((c, i) => Wrapping.Lines(c.Head, Styles.SmallStrong, widths[i]).Count).Max() * Styles.SmallStrong.Leading + 1.4;

@@ -4,10 +4,11 @@ using Clomwright.Evidence;
 using Clomwright.Geometry;
 using Clomwright.Papers.Drawing;
 using Clomwright.Papers.Layout;
+using Clomwright.Study;
 
 namespace Clomwright.Papers.Sheets;
 
-/// <summary>What the house costs as far as anybody was asked: quantities of the orders times typed prices, lowest and highest; an empty line where nobody was.</summary>
+/// <summary>What the house costs as far as anybody was asked: quantities of the orders times typed prices, lowest and highest, and by month; an empty line where nobody was asked.</summary>
 internal static class CostSheet
 {
     public static IEnumerable<Draft> Of(Scene scene)
@@ -44,9 +45,40 @@ internal static class CostSheet
             new Table(
                 [new(say.Say("order.what")) { Grows = 1 }, new(say.Say("costs.quantity"), Anchor.End), new(say.Say("costs.price"), Anchor.End), new(say.Say("costs.lowest"), Anchor.End), new(say.Say("costs.highest"), Anchor.End)],
                 rows) { Above = 3, Pad = 0.7 },
+            .. Months(scene, costs),
             new Facts([new Fact(say.Say("costs.sum"), ""), new Fact(say.Say("costs.reserve"), ""), new Fact(say.Say("costs.by"), "")], Styles.Body) { Above = 5, Across = 3 },
             new Paragraph(say.Say("costs.reserve-note"), Styles.Small) { Above = 1.5 },
         ], say);
+    }
+
+    /// <summary>When the priced orders have to be on site, month by month, and what has come together until then.</summary>
+    private static IEnumerable<Block> Months(Scene scene, Costs costs)
+    {
+        if (costs.Priced == 0 || scene.Set.Host is not { Value: { } host })
+        {
+            yield break;
+        }
+
+        var (say, money) = (scene.Say, scene.House.Currency ?? "");
+        List<Row> rows = [];
+        var (low, high) = (0.0, 0.0);
+        foreach (var month in CostMonth.Of(costs, host).Where(m => m.Lines.Count > 0 || m.Month is not null))
+        {
+            (low, high) = (low + month.Low, high + month.High);
+            rows.Add(new Row(
+                new Cell(month.Month is { } first ? say.Say("costs.month", ("month", new Message($"language.month-{first.Month}")), ("year", first.Year.ToString(CultureInfo.InvariantCulture))) : say.Say("costs.no-month")) { Lettering = Styles.BodyStrong },
+                new Cell(
+                    string.Join(", ", month.Lines.Select(l => l.Line is { } order ? say.Say(order.What) : l.Price!.Of)),
+                    month.Unpriced > 0 ? say.Say("costs.unpriced", ("n", month.Unpriced)) : ""),
+                new Cell(month.Lines.Count == 0 ? "–" : Money(say, month.Low, money)), new Cell(month.Lines.Count == 0 ? "–" : Money(say, month.High, money)),
+                new Cell(Money(say, low, money)), new Cell(Money(say, high, money)) { Lettering = Styles.BodyStrong }));
+        }
+
+        yield return new Heading(say.Say("costs.months")) { Above = 5 };
+        yield return new Paragraph(say.Say("costs.months-note", ("start", host.Start)), Styles.Body) { Above = 1.5 };
+        yield return new Table(
+            [new(say.Say("costs.month-head")), new(say.Say("costs.for")) { Grows = 1 }, new(say.Say("costs.lowest"), Anchor.End), new(say.Say("costs.highest"), Anchor.End), new(say.Say("costs.until-low"), Anchor.End), new(say.Say("costs.until-high"), Anchor.End)],
+            rows) { Above = 1.5, Pad = 0.7 };
     }
 
     private static Row Line(Scene scene, CostLine line)

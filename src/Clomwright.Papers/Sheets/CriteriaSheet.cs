@@ -39,7 +39,7 @@ internal static class CriteriaSheet
                 Line("place", site is { Latitude: { } north, Longitude: { } east } ? say.Book.Marked(FormattableString.Invariant($"{north:0.###}°, {east:0.###}°")) : null),
                 Line("climate", site.Climate ?? (site.Months.Count > 0 ? say.Say("criteria.own-months") : null)),
                 Line("freezing", site.Freezing is { } winter ? say.Book.Marked(FormattableString.Invariant($"{winter.DegreeDays:0} K d")) : null),
-                Line("flood", null), Line("termite", null), Line("weathering", null), Line("energy-zone", null), Line("ice-barrier", null),
+                Line("flood", site.FloodZone), Line("termite", site.Termites), Line("weathering", site.Weathering), Line("energy-zone", site.EnergyZone), Line("ice-barrier", site.IceBarrier),
             ]) { Pad = 0.6 };
 
         Row Of(string key, Amount? amount) => new(new Cell(say.Say("criteria." + key)), amount is { } known ? scene.Cell(known) with { Lettering = Styles.BodyStrong } : NotGiven());
@@ -62,7 +62,7 @@ internal static class CriteriaSheet
             ],
             [
                 .. Asked(scene)
-                    ? scene.Set.Findings.Where(f => f.Clause.Adopted == Dwelling).Select(f => Line(f.Clause, f.Rule, f.Subject, OfficeFindings.Numbers(say, f), OfficeFindings.Word(say, f.Verdict), f.Verdict is Verdict.Met or Verdict.NotApplicable))
+                    ? OfficeFindings.Alike(say, scene.Set.Findings.Where(f => f.Clause.Adopted == Dwelling)).Select(a => Line(a[0].Clause, a[0].Rule, OfficeFindings.Subject(say, a), OfficeFindings.Numbers(say, a[0]), OfficeFindings.Word(say, a[0].Verdict), a[0].Verdict is Verdict.Met or Verdict.NotApplicable))
                     : RuleBook.Clauses.Where(c => c.Clause.Adopted == Dwelling).Select(c => Line(c.Clause, c.Rule, "", (OfficeFindings.Asked(say, Dwelling, c.Rule.Key), ""), say.Say("not-checked"), false)),
             ]) { Pad = 0.6, Lettering = Styles.Small };
 

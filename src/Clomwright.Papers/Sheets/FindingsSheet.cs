@@ -66,7 +66,7 @@ internal static class FindingsSheet
 
     private static Row Line(Wording say, IReadOnlyList<Finding> alike, (string Reason, string Notes) says) => new(
         new Cell(say.Say(alike[0].Rule.Title), Wording.Dotted(alike[0].Clause.Adopted, alike[0].Clause.Number)) { Lettering = Styles.BodyStrong },
-        new Cell(string.Join(", ", alike.Select(f => f.Subject).Distinct())),
+        new Cell(string.Join(", ", alike.Select(f => say.Subject(f.Subject)).Distinct())),
         new Cell(says.Reason, says.Notes),
         new Cell("", say.Say(alike[0].Clause.Source)));
 

@@ -99,7 +99,7 @@ internal static class FoundationSheet
             scene.Cell(check.Demand) with { Lettering = Styles.BodyStrong },
             scene.Cell(allowed),
             new Cell(say.One(Amount.Fraction(check.Demand.Si / allowed.Si))),
-            check.Demand.Dimension == Dimension.Fraction ? new Cell(stage.Length == 0 ? "" : Wording.Dotted(check.Subject, stage)) : new Cell(stage.Length == 0 ? "" : check.Subject, stage),
+            check.Demand.Dimension == Dimension.Fraction ? new Cell(stage.Length == 0 ? "" : Wording.Dotted(say.Subject(check.Subject), stage)) : new Cell(stage.Length == 0 ? "" : say.Subject(check.Subject), stage),
             isShort ? new Cell(say.Say("raising.short")) { Lettering = Styles.BodyStrong }
                 : missing is not null ? new Cell(say.Say("not-checked")) { Lettering = Styles.BodyStrong }
                 : new Cell(say.Say(within)));

@@ -61,7 +61,7 @@ internal static class NoteSheet
     private static string Line(Wording say, IReadOnlyList<Finding> alike, double width)
     {
         var title = say.Say(alike[0].Rule.Title);
-        var subjects = string.Join(", ", alike.Select(f => f.Subject).Distinct());
+        var subjects = string.Join(", ", alike.Select(f => say.Subject(f.Subject)).Distinct());
         var places = alike.Count == 1 ? subjects : $"{alike.Count}: {subjects}";
         return Wrapping.Shortened($"– {title} ({Wording.Dotted(alike[0].Clause.Adopted, alike[0].Clause.Number)}): {places}", Styles.Small, width);
     }

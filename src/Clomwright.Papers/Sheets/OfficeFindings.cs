@@ -28,6 +28,15 @@ internal static class OfficeFindings
         return (Asked(say, finding.Clause.Adopted, finding.Rule.Key), say.Reason(finding.Verdict));
     }
 
+    /// <summary>Findings of one rule that one row tells: every place that is short or unknown has its own; places that are met, or have nothing to say, share one by the tightest.</summary>
+    public static IEnumerable<IReadOnlyList<Finding>> Alike(Wording say, IEnumerable<Finding> findings) =>
+        findings.GroupBy(f => (f.Rule.Key, f.Clause.Number)).SelectMany(rule =>
+            rule.GroupBy(f => (f.Verdict.GetType(), f.Verdict is Verdict.FallsShort ? f.Subject : "", f.Verdict is Verdict.NotChecked or Verdict.NeedsJudgement ? say.Reason(f.Verdict) : "")).Select(alike => alike.OrderBy(FindingsSheet.Margin).ToArray()));
+
+    /// <summary>Of what a row is told: of one thing, or of so many places by the tightest.</summary>
+    public static string Subject(Wording say, IReadOnlyList<Finding> alike) =>
+        alike.Count == 1 ? say.Subject(alike[0].Subject) : say.Say("findings.tightest", ("n", alike.Count), ("subject", say.Subject(alike[0].Subject)));
+
     /// <summary>The number that a clause asks; empty where it asks none, and said where nobody could read it.</summary>
     public static string Asked(Wording say, string adopted, string rule) => RuleBook.Clauses.FirstOrDefault(c => c.Clause.Adopted == adopted && c.Rule.Key == rule) switch
     {

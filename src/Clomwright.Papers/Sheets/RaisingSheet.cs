@@ -170,8 +170,8 @@ internal static class RaisingSheet
             scene.Fact("raising.lost-sudden", new Amount(loss.SuddenForce, Dimension.Force), Tag.Computed),
             RoofPlanSheet.WayOut(scene, way),
             .. frame.WaysOut.Select(w => w.Check.Value is { } made
-                ? new Fact(say.Say("raising.lost-use", ("what", w.Subject)), say.Say("raising.share", ("share", Amount.Fraction(made.Use)), ("word", Word(scene, made.Use))), say.Say(Tag.Computed))
-                : new Fact(say.Say("raising.lost-use", ("what", w.Subject)), say.Say("not-checked"), say.Say(w.Check.NotChecked!))),
+                ? new Fact(say.Say("raising.lost-use", ("what", say.Subject(w.Subject))), say.Say("raising.share", ("share", Amount.Fraction(made.Use)), ("word", Word(scene, made.Use))), say.Say(Tag.Computed))
+                : new Fact(say.Say("raising.lost-use", ("what", say.Subject(w.Subject))), say.Say("not-checked"), say.Say(w.Check.NotChecked!))),
         ], Styles.Body) { Above = 2, Across = 3 };
         yield return new Paragraph(say.Say(frame.Geometry.SideBySide > 1 ? "raising.lost-note-pairs" : "raising.lost-note"), Styles.Small) { Above = 1.5 };
         foreach (var item in (string[])["out", "stand", "unload", "all"])

@@ -117,7 +117,7 @@ internal static class RoofPlanSheet
     }
 
     /// <summary>What a check is of: by its own name where the subject alone would not say it.</summary>
-    private static string Used(Wording say, CheckedMember check) => check.Key is "deck" or "secondary" ? $"{say.Say("roof-plan.use")}: {check.Subject}" : say.Say("roof-plan." + $"use-{check.Key}");
+    private static string Used(Wording say, CheckedMember check) => check.Key is "deck" or "secondary" ? $"{say.Say("roof-plan.use")}: {say.Subject(check.Subject)}" : say.Say("roof-plan." + $"use-{check.Key}");
 
     /// <summary>What is described to hold the frame when one pole fails.</summary>
     public static Fact WayOut(Scene scene, IfOneFails? way)

@@ -29,20 +29,16 @@ internal static class RuleTableSheet
     private static IEnumerable<Row> Body(Wording say, string adopted, IReadOnlyList<Finding> findings)
     {
         yield return new Row(new Cell(say.Say(new Message($"rules.body.{adopted}"))) { Lettering = Styles.BodyStrong }) { Ruled = true };
-        foreach (var rule in findings.GroupBy(f => (f.Rule.Key, f.Clause.Number)))
+        foreach (var alike in OfficeFindings.Alike(say, findings))
         {
-            // Every place that is short or unknown has its row; places that are met, or have nothing to say, share one by the tightest.
-            foreach (var alike in rule.GroupBy(f => (f.Verdict.GetType(), f.Verdict is Verdict.FallsShort ? f.Subject : "", f.Verdict is Verdict.NotChecked or Verdict.NeedsJudgement ? say.Reason(f.Verdict) : "")))
-            {
-                var told = alike.MinBy(FindingsSheet.Margin)!;
-                var (required, provided) = OfficeFindings.Numbers(say, told);
-                yield return new Row(
-                    new Cell(told.Clause.Number.Length > LongestNumber ? "" : told.Clause.Number), new Cell(say.Say(told.Rule.Title), told.Clause.Number.Length > LongestNumber ? told.Clause.Number : "") { Lettering = Styles.SmallStrong },
-                    new Cell(alike.Count() == 1 ? told.Subject : say.Say("findings.tightest", ("n", alike.Count()), ("subject", told.Subject))),
-                    new Cell(required), new Cell(provided),
-                    new Cell(OfficeFindings.Word(say, told.Verdict)) { Lettering = told.Verdict is Verdict.Met or Verdict.NotApplicable ? Styles.Small : Styles.SmallStrong },
-                    OfficeFindings.Source(say, told.Clause.Source));
-            }
+            var told = alike[0];
+            var (required, provided) = OfficeFindings.Numbers(say, told);
+            yield return new Row(
+                new Cell(told.Clause.Number.Length > LongestNumber ? "" : told.Clause.Number), new Cell(say.Say(told.Rule.Title), told.Clause.Number.Length > LongestNumber ? told.Clause.Number : "") { Lettering = Styles.SmallStrong },
+                new Cell(OfficeFindings.Subject(say, alike)),
+                new Cell(required), new Cell(provided),
+                new Cell(OfficeFindings.Word(say, told.Verdict)) { Lettering = told.Verdict is Verdict.Met or Verdict.NotApplicable ? Styles.Small : Styles.SmallStrong },
+                OfficeFindings.Source(say, told.Clause.Source));
         }
     }
 }

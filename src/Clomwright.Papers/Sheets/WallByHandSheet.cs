@@ -74,9 +74,9 @@ internal static class WallByHandSheet
         return new Table(
             [new(say.Say("hand.what")) { Grows = 1 }, new(say.Say("hand.asked"), Anchor.End), new(say.Say("hand.holds"), Anchor.End), new(say.Say("hand.used"), Anchor.End), new(say.Say("hand.by")), new(say.Say("hand.mode"))],
             [
-                .. hand.OutOfPlane.Select(m => Line(scene, Plain(m.Subject), m)),
-                .. hand.InPlane.Select(m => Line(scene, say.Say("hand.along", ("pier", Plain(m.Subject))), m, hand.Along.FirstOrDefault(a => a.Address == m.Subject) is { } a ? say.Say(new Message($"study.mode.{a.Mode}")) : "")),
-                .. hand.Joints.Select(m => Line(scene, say.Say("hand.joint", ("joint", m.Subject)), m)),
+                .. hand.OutOfPlane.Select(m => Line(scene, say.Subject(Plain(m.Subject)), m)),
+                .. hand.InPlane.Select(m => Line(scene, say.Say("hand.along", ("pier", say.Subject(Plain(m.Subject)))), m, hand.Along.FirstOrDefault(a => a.Address == m.Subject) is { } a ? say.Say(new Message($"study.mode.{a.Mode}")) : "")),
+                .. hand.Joints.Select(m => Line(scene, say.Say("hand.joint", ("joint", say.Subject(m.Subject))), m)),
                 Line(scene, say.Say("hand.turning"), hand.Overturning),
             ]) { Above = 1.5, Pad = 0.4 };
     }

@@ -32,6 +32,9 @@ internal sealed class Wording(UnitSystem first, Phrasebook book)
     /// <summary>Why a verdict is what it is.</summary>
     public string Reason(Verdict verdict) => Book.Reason(verdict, First);
 
+    /// <summary>The subject of a finding or a check in words.</summary>
+    public string Subject(string subject) => Book.Subject(subject);
+
     /// <summary>A quantity in the units that come first.</summary>
     public string One(Amount amount) => Unbroken(Book.One(amount, First));
 

@@ -63,7 +63,7 @@ internal static class OfFoundation
         : CheckedDemand.Unknown(rule, subject, check.NotChecked!);
 
     private static Message Governs(FoundationCheck check) => Message.Of(
-        "study.demand.comes-down", ("strip", check.Subject),
+        "study.demand.comes-down", ("strip", new Argument.Subject(check.Subject)),
         ("stage", check.Combination.Length == 0
             ? Stages.Named(check.Stage)
             : Message.Of("study.stage.combined", ("combination", check.Combination), ("sense", new Message($"study.sense.{check.Sense}")))));

@@ -97,7 +97,7 @@ internal static class OfStructure
         {
             Missing = wall.Missing,
             Question = Message.Of(
-                $"study.ask.{rule}", ("pier", pier.Address), ("mode", new Message($"study.stand.{stand.Mode}")), ("asked", Of(stand.Asked)), ("holds", Of(stand.Holds)), ("height", Amount.Metres(stand.Height))),
+                $"study.ask.{rule}", ("pier", new Argument.Subject(pier.Address)), ("mode", new Message($"study.stand.{stand.Mode}")), ("asked", Of(stand.Asked)), ("holds", Of(stand.Holds)), ("height", Amount.Metres(stand.Height))),
             Notes =
             [
                 Governs(stand.Case),

@@ -51,7 +51,7 @@ internal static class OfWallByHand
 
     /// <summary>At an edge a third more than the mean may be counted as masonry is in bending (TMS 402: f/3 beside f/4): between the two a person answers.</summary>
     private static CheckedDemand Edge(CheckedDemand demand) => demand is { Demand: { } edge, Capacity: { } allowed } && edge.Si <= allowed.Si * 4 / 3
-        ? demand with { Question = Message.Of("study.ask.pier-edge", ("pier", demand.Subject), ("edge", edge), ("allowed", allowed)) }
+        ? demand with { Question = Message.Of("study.ask.pier-edge", ("pier", new Argument.Subject(demand.Subject)), ("edge", edge), ("allowed", allowed)) }
         : demand;
 
     /// <summary>Where in the pier, and by whose strength.</summary>
@@ -84,7 +84,7 @@ internal static class OfWallByHand
         }
 
         var held = hand.OutOfPlane.FirstOrDefault(m => m.Subject == member.Subject.Replace("free at", "held at", StringComparison.Ordinal))?.Check.Value?.How.Steps.FirstOrDefault(s => s.Key == "wall-top-held");
-        return demand with { Question = Message.Of("study.ask.wall-free", ("pier", member.Subject.Split(',')[0]), ("force", new Amount(Math.Max(0, held?.Result.Value.Si ?? 0), Dimension.Force))) };
+        return demand with { Question = Message.Of("study.ask.wall-free", ("pier", new Argument.Subject(member.Subject.Split(',')[0])), ("force", new Amount(Math.Max(0, held?.Result.Value.Si ?? 0), Dimension.Force))) };
     }
 
     /// <summary>The pier that is used most.</summary>
@@ -97,7 +97,7 @@ internal static class OfWallByHand
             Notes = [.. demand.Notes, Message.Of(
                 "study.demand.pier-along", ("mode", new Message($"study.mode.{along.Mode}")), ("rocking", new Amount(along.Rocking, Dimension.Force)), ("sliding", new Amount(along.Sliding, Dimension.Force)),
                 ("cracking", new Amount(along.Cracking, Dimension.Force)))],
-            Question = Message.Of("study.ask.wall-in-plane", ("pier", member.Subject), ("demand", demand.Demand!.Value), ("capacity", demand.Capacity!.Value), ("mode", new Message($"study.mode.{along.Mode}"))),
+            Question = Message.Of("study.ask.wall-in-plane", ("pier", new Argument.Subject(member.Subject)), ("demand", demand.Demand!.Value), ("capacity", demand.Capacity!.Value), ("mode", new Message($"study.mode.{along.Mode}"))),
         };
     }
 
@@ -117,7 +117,7 @@ internal static class OfWallByHand
         var worst = hand.Joints.MaxBy(j => j.Check.Value!.Use)!;
         return FromResults.Member(worst, missing) with
         {
-            Question = Message.Of("study.ask.lift-joint", ("joint", worst.Subject), ("demand", worst.Check.Value!.Demand), ("capacity", worst.Check.Value.Capacity)),
+            Question = Message.Of("study.ask.lift-joint", ("joint", new Argument.Subject(worst.Subject)), ("demand", worst.Check.Value!.Demand), ("capacity", worst.Check.Value.Capacity)),
         };
     }
 
@@ -127,7 +127,7 @@ internal static class OfWallByHand
             ? CheckedDemand.Held("free-wall", member.Subject, check.Demand, check.Capacity) with { Notes = [Message.Of("study.demand.governs-by", ("combination", check.Combination)), .. FromResults.Unsure(check)] }
             : CheckedDemand.Unknown("free-wall", member.Subject, member.Check.NotChecked!);
         var brace = member.Subject == "at a free end" ? hand.Green.BraceEnd : hand.Green.BraceMiddle;
-        return brace is { } height ? demand with { Question = Message.Of("study.ask.free-wall", ("where", member.Subject), ("height", Amount.Metres(house.Stem.Top.Metres + height))) } : demand;
+        return brace is { } height ? demand with { Question = Message.Of("study.ask.free-wall", ("where", new Argument.Subject(member.Subject)), ("height", Amount.Metres(house.Stem.Top.Metres + height))) } : demand;
     }
 
     private static CheckedDemand Drop(WallByHandResult hand) => hand.Green.PoleDrop is var member && member.Check.Value is { } check
@@ -145,7 +145,7 @@ internal static class OfWallByHand
         var pier = hand.Wet.Piers.First(p => p.Address == hand.Wet.Worst);
         return FromResults.Member(worst, missing) with
         {
-            Question = Message.Of("study.ask.wet-foot", ("pier", pier.Address), ("safe", Amount.Fraction(pier.WaterSafe)), ("gone", Amount.Fraction(pier.WaterGone)), ("plastic", Amount.Fraction(hand.Wet.PlasticLimit))),
+            Question = Message.Of("study.ask.wet-foot", ("pier", new Argument.Subject(pier.Address)), ("safe", Amount.Fraction(pier.WaterSafe)), ("gone", Amount.Fraction(pier.WaterGone)), ("plastic", Amount.Fraction(hand.Wet.PlasticLimit))),
             Notes = [.. FromResults.Member(worst, missing).Notes, Message.Of(
                 "study.demand.wet-foot", ("safe", Amount.Fraction(pier.WaterSafe)), ("gone", Amount.Fraction(pier.WaterGone)), ("skin", Amount.Metres(pier.SkinSafe)), ("skinGone", Amount.Metres(pier.SkinGone)))],
         };

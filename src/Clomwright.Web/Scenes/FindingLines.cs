@@ -57,7 +57,7 @@ internal static class FindingLines
         Number = number,
         Standing = Standing(finding.Verdict),
         Title = pen.Say(finding.Rule.Title),
-        Subject = finding.Subject,
+        Subject = pen.Subject(finding.Subject),
         Sentence = pen.Reason(finding.Verdict),
         By = By(finding.Clause, pen),
         Notes = [.. finding.Notes.Select(pen.Say)],

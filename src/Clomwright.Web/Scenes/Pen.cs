@@ -19,6 +19,9 @@ internal sealed class Pen(Phrasebook words, UnitSystem units)
     /// <summary>Why a verdict is what it is.</summary>
     public string Reason(Verdict verdict) => words.Reason(verdict, units);
 
+    /// <summary>The subject of a finding or a check in words.</summary>
+    public string Subject(string subject) => words.Subject(subject);
+
     /// <summary>The words of a key, or something else where it has none.</summary>
     public string NameOf(string key, string otherwise) => Say(new Message(key)) is var said && said == $"[{key}]" ? otherwise : said;
 

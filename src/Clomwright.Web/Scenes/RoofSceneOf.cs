@@ -37,7 +37,7 @@ public static class RoofSceneOf
             Figures = [.. Figures(study, poles, pen)],
             Stages = [.. (frame?.Stages ?? result.Plain.Value?.Stages ?? []).Select(stage => Line(stage, result, pen))],
             Governs = hardest?.Check.Value is { } check
-                ? pen.Say("web.roof.governs", ("combination", check.Combination), ("sense", new Message($"study.sense.{check.Sense}")), ("what", new Message($"rules.title.{RuleOf(hardest.Key)}")), ("subject", hardest.Subject), ("use", Amount.Fraction(check.Use)))
+                ? pen.Say("web.roof.governs", ("combination", check.Combination), ("sense", new Message($"study.sense.{check.Sense}")), ("what", new Message($"rules.title.{RuleOf(hardest.Key)}")), ("subject", new Argument.Subject(hardest.Subject)), ("use", Amount.Fraction(check.Use)))
                 : null,
             Tightest = RoofFindings.Tightest(findings, pen),
             Findings = [.. findings.Select(f => f.Line)],

@@ -42,7 +42,7 @@ internal static class StressPictureOf
             Piers = [.. all.Select(p => new StressMark(p.Address, Used(p.EdgeMost / wall.Allowed.Value, pen), view.Points(p.EdgeStation, p.EdgeHeight)))],
             Tightest =
             [
-                .. all.Select(p => (Share: p.EdgeMost / wall.Allowed.Value, Line: Line(pen.Say("web.stress.pier", ("pier", p.Address)), "wall-edge-pressure", p.Address, p.EdgeMost / wall.Allowed.Value, p.EdgeCase)))
+                .. all.Select(p => (Share: p.EdgeMost / wall.Allowed.Value, Line: Line(pen.Say("web.stress.pier", ("pier", new Argument.Subject(p.Address))), "wall-edge-pressure", p.Address, p.EdgeMost / wall.Allowed.Value, p.EdgeCase)))
                     .Concat(poles.Select(l => (Share: l.Pressure / study.Mix.Strength.Allowable, Line: Line(pen.Say("web.stress.pole", ("pole", l.Name)), "wall-under-pole", l.Name, l.Pressure / study.Mix.Strength.Allowable, l.Case))))
                     .OrderByDescending(l => l.Share).Take(Tight).Select(l => l.Line),
             ],

@@ -1,0 +1,36 @@
+using System.Text.RegularExpressions;
+
+namespace Clomwright.Evidence;
+
+public sealed partial class Phrasebook
+{
+    private const string OfPier = "pier ";
+    private const string OfHeader = "/header";
+
+    /// <summary>The subject of a finding or of a check in words: <c>pole 3, on its seat</c>. Machines take it as it is, and the author's own names stay in it.</summary>
+    /// <remarks>
+    /// A subject is made of parts between <c>", "</c>. A part that we made has words under <c>evidence.subject.</c> and its own letters, numbers as <c>n</c>; of <c>pier a|b</c> and
+    /// <c>a/header</c> the rest is the author's. Whatever else stands there is the author's and is said as it was written. In English it reads as it is.
+    /// </remarks>
+    public string Subject(string subject)
+    {
+        ArgumentNullException.ThrowIfNull(subject);
+        return OneLine.Of(string.Join(", ", subject.Split(", ").Select(Part)));
+    }
+
+    private string Part(string part)
+    {
+        var numbers = Digits().Matches(part).Select(m => m.Value).ToArray();
+        var key = $"evidence.subject.{Digits().Replace(part, "n").Replace(' ', '-').Replace("'", "", StringComparison.Ordinal)}";
+        return (phrases.ContainsKey(key) || otherwise?.phrases.ContainsKey(key) == true) && !key.Contains(".of-", StringComparison.Ordinal)
+            ? Said(key, ("n", numbers.ElementAtOrDefault(0) ?? ""), ("m", numbers.ElementAtOrDefault(1) ?? ""))
+            : part.StartsWith(OfPier, StringComparison.Ordinal) ? Said("evidence.subject.of-pier", ("name", part[OfPier.Length..]))
+            : part.EndsWith(OfHeader, StringComparison.Ordinal) ? Said("evidence.subject.of-header", ("name", part[..^OfHeader.Length]))
+            : part;
+    }
+
+    private string Said(string key, params ReadOnlySpan<(string, Argument)> arguments) => Say(Message.Of(key, arguments), UnitSystem.Metric);
+
+    [GeneratedRegex("[0-9]+")]
+    private static partial Regex Digits();
+}

@@ -27,7 +27,7 @@ internal static class ClientFiles
     public static void MapClient(this IEndpointRouteBuilder routes)
     {
         routes.MapGet("/app/{**path}", (string path, HttpContext context) => File(path, context));
-        foreach (var place in new[] { "/", "/ground/{house}", "/earth/{house}", "/wall/{house}", "/roof/{house}", "/days/{house}", "/comfort/{house}", "/papers/{house}", "/record/{house}", "/round/{house}", "/phones/{house}", "/sheet/{house}", "/print/{house}" })
+        foreach (var place in new[] { "/", "/ground/{house}", "/earth/{house}", "/wall/{house}", "/roof/{house}", "/days/{house}", "/comfort/{house}", "/papers/{house}", "/record/{house}", "/round/{house}", "/phones/{house}", "/arrived/{house}", "/sheet/{house}", "/print/{house}" })
         {
             routes.MapGet(place, (HttpContext context) => File("index.html", context));
         }

@@ -112,6 +112,7 @@ public static class Workbench
         app.MapPhones(phones, door);
         app.MapRounds();
         app.MapAsBuilt();
+        app.MapIssues();
         app.MapHub<HouseHub>("/hub");
         await app.StartAsync(cancellation);
 

@@ -68,6 +68,13 @@ public sealed class RevisionTests
         // The one after: what changed in B holds since B, the rest since A.
         var third = Book.Of(Set(Moved, "C", A, Issue("B", second)));
         Assert.All(third.Where(s => s.Revision is not null), s => Assert.Equal((SheetState.Same, differ.Contains(s.Key) ? "B" : "A"), (s.Revision!.State, s.Revision.Letter)));
+        // What to take down are the same sheets, with the letter on the copy that hangs there; a set in the record says it of itself.
+        var back = Book.Of(Set(Houses.HeronPoint, "C", A, Issue("B", second)));
+        var set = SetRevision.OfLast([A, Issue("B", second), Issue("C", back)])!;
+        Assert.Equal(differ.Where(key => second.Any(s => s.Key == key && s.Revision is not null)), set.TakeDown.Select(s => s.Drawn.Key));
+        Assert.All(set.TakeDown, s => Assert.Equal("B", s.Letter));
+        Assert.All(SetRevision.OfLast([A, Issue("B", second)])!.TakeDown, s => Assert.Equal("A", s.Letter));
+        Assert.Empty(SetRevision.OfLast([A])!.TakeDown);
         Assert.Equal("revision A, in set C", third.Single(s => s.Key == "pocket-card").Texts().Select(t => t.Words).Single(w => w.StartsWith("revision", StringComparison.Ordinal)));
     }
 
@@ -79,6 +86,7 @@ public sealed class RevisionTests
         var second = Book.Of(Set(without, "B", A));
         var set = SetRevision.Of([.. second.Select(s => s.Revision?.Drawn).OfType<DrawnSheet>()], [A], "B");
         Assert.Contains("opening-moon", set.TakenBack.Select(s => s.Key));
+        Assert.Contains("opening-moon", set.TakeDown.Select(s => s.Drawn.Key));
         Assert.Contains(second.Where(s => s.Key.StartsWith("cover", StringComparison.Ordinal)).SelectMany(s => s.Texts()), t => t.Words.Contains("moon", StringComparison.Ordinal));
         var third = Book.Of(Set(Houses.HeronPoint, "C", A, Issue("B", second)));
         Assert.Equal(SheetState.New, third.Single(s => s.Key == "opening-moon").Revision!.State);

@@ -31,7 +31,14 @@ public class ArrivalTests
         Assert.All(arrival.Ways, way =>
         {
             Assert.Equal(way.After, way.Edit?.Apply(Houses.HeronPoint) ?? Houses.HeronPoint);
-            Assert.Equal(Bad(HouseStudy.Of(way.After)).Except(before).Order(), way.Breaks.Select(Mark).Order());
+            var fresh = HouseStudy.Of(way.After);
+            Assert.Equal(Bad(fresh).Except(before).Order(), way.Breaks.Select(Mark).Order());
+            // What breaks and what changed are together what the study from nothing says otherwise, but for what does not apply before and after.
+            var (was, applies) = (Study.Value.Findings.ToHashSet(), Study.Value.Findings.Where(f => f.Verdict is not Verdict.NotApplicable).Select(Mark).ToHashSet());
+            Assert.Equal(
+                fresh.Findings.Where(f => !was.Contains(f) && (f.Verdict is not Verdict.NotApplicable || applies.Contains(Mark(f)))).Select(Mark).Order(),
+                way.Breaks.Concat(way.Changed.Select(c => c.Now)).Select(Mark).Order());
+            Assert.All(way.Changed, c => Assert.True(c.Before is null ? !was.Any(f => Mark(f) == Mark(c.Now)) : was.Contains(c.Before) && Mark(c.Before) == Mark(c.Now)));
         });
         Assert.All(arrival.Ways.SkipLast(1), way => Assert.Equal((arrival.Width, arrival.Height), way.After.Openings.Where(o => o.Name == name).Select(o => (o.Width, o.Height)).Single()));
         Assert.True(arrival.Ways.Where(w => w.Kind == WayKind.Shift).All(w => w.Wrong is not null || w.Breaks.Count <= arrival.Ways[0].Breaks.Count + 1));

@@ -1,18 +1,19 @@
+using Clomwright.Building;
 using Clomwright.Files;
 using Clomwright.Testing;
 
 namespace Clomwright.Web.Tests;
 
-/// <summary>A folder of its own with the bath house in it, gone when disposed.</summary>
+/// <summary>A folder of its own with the bath house in it, or that house changed, gone when disposed.</summary>
 public sealed class HouseFolderCopy : IDisposable
 {
     public const string Key = "heron-point";
 
-    public HouseFolderCopy()
+    public HouseFolderCopy(House? house = null)
     {
         Path = Directory.CreateTempSubdirectory("clomwright-web-").FullName;
         HouseFile = System.IO.Path.Combine(Path, $"{Key}.house.json");
-        File.WriteAllBytes(HouseFile, HouseDocument.Of(Houses.HeronPoint).ToBytes());
+        File.WriteAllBytes(HouseFile, HouseDocument.Of(house ?? Houses.HeronPoint).ToBytes());
     }
 
     public string Path { get; }

@@ -32,6 +32,9 @@ public sealed record SetRevision(string? Letter, string? Before, Sequence<SheetR
     /// <summary>Sheets that changed and new ones: those to hang up.</summary>
     public Sequence<SheetRevision> Changes => Sheets.Where(s => s.State != SheetState.Same).ToSequence();
 
+    /// <summary>What hangs on the wall and holds no longer: sheets of the set before that show something else now or are gone, each with the letter that the copy on the wall carries.</summary>
+    public Sequence<HungSheet> TakeDown { get; init; }
+
     /// <summary>Sheets beside what was handed out.</summary>
     /// <param name="drawn">Of one part of the papers or of all, in page order.</param>
     /// <param name="issued">The sets handed out, the oldest first.</param>
@@ -50,6 +53,19 @@ public sealed record SetRevision(string? Letter, string? Before, Sequence<SheetR
         var keys = drawn.Select(s => (s.Part, s.Key)).ToHashSet();
         var latest = issued is [.., var last] ? last : null;
         var back = latest?.Drawn.Where(s => parts.Contains(s.Part) && !keys.Contains((s.Part, s.Key))).ToSequence() ?? [];
-        return new(letter, latest?.Revision, sheets.ToSequence(), back);
+        var hung = latest?.Drawn.Where(s => parts.Contains(s.Part) && drawn.All(d => (d.Part, d.Key, d.Print) != (s.Part, s.Key, s.Print)))
+            .Select(s => new HungSheet(s, sets.TakeWhile(set => set.Prints.GetValueOrDefault((s.Part, s.Key)) == s.Print).Last().Revision)).ToSequence() ?? [];
+        return new(letter, latest?.Revision, sheets.ToSequence(), back) { TakeDown = hung };
     }
+
+    /// <summary>A set that was handed out beside those before it; all by what the record says of them.</summary>
+    /// <param name="issued">The sets handed out, the oldest first; the last is the one compared.</param>
+    /// <returns>Null where nothing was handed out.</returns>
+    public static SetRevision? OfLast(Sequence<Seen.Issue> issued) =>
+        issued is [.., var last] ? Of(last.Drawn, issued.SkipLast(1).ToSequence(), last.Revision) : null;
 }
+
+/// <summary>A sheet as it hangs on the wall.</summary>
+/// <param name="Drawn">The sheet.</param>
+/// <param name="Letter">The letter on it: that of the oldest set since which it shows what it shows.</param>
+public sealed record HungSheet(DrawnSheet Drawn, string Letter);

@@ -1,3 +1,4 @@
+using Clomwright.Analysis;
 using Clomwright.Building;
 using Clomwright.Evidence;
 
@@ -9,13 +10,18 @@ public static class ArrivalOf
 {
     private const int Steps = 12;
 
+    /// <summary>Houses tried where none of the steps helps: as it came, to and fro along the wall, up and down with the head where it was.</summary>
+    private const int Most = 2 + 4 * Steps;
+
     /// <summary>What can be done with what came.</summary>
     /// <param name="study">The house as it is drawn.</param>
     /// <param name="name">The opening it was for.</param>
     /// <param name="width">Rough width, above 0.</param>
     /// <param name="height">Rough height, above 0.</param>
+    /// <param name="watch">Who waits; null where nobody does.</param>
     /// <returns>The ways, or one sentence why there is nothing to try.</returns>
-    public static (Arrival? Arrival, Message? Problem) Of(HouseStudy study, string name, Length width, Length height)
+    /// <exception cref="OperationCanceledException">The one who waited gave up.</exception>
+    public static (Arrival? Arrival, Message? Problem) Of(HouseStudy study, string name, Length width, Length height, Watch? watch = null)
     {
         ArgumentNullException.ThrowIfNull(study);
         if (study.House.Openings.FirstOrDefault(o => o.Name == name) is not { } drawn)
@@ -33,11 +39,14 @@ public static class ArrivalOf
             return (null, Message.Of("study.arrived.as-drawn", ("name", name)));
         }
 
-        var before = Marks(study);
+        var (before, tried) = (Marks(study), 0);
         WayOn Try(WayKind kind, Edit edit, Message what)
         {
+            watch?.Cancelled.ThrowIfCancellationRequested();
             var after = HouseStudy.Of(edit.Apply(study.House), study.Options, study);
-            return new WayOn(kind, edit, what, after.House, Worse(before, after), Wrong(study, after));
+            var way = new WayOn(kind, edit, what, after, Worse(before, after), Wrong(study, after));
+            watch?.Tell?.Invoke((double)++tried / Most);
+            return way;
         }
 
         var grid = study.House.Units == UnitSystem.Imperial ? Length.FromInches(1) : Length.FromMillimetres(25);
@@ -63,8 +72,8 @@ public static class ArrivalOf
                 Message.Of(by > Length.Zero ? "study.arrived.sill-up" : "study.arrived.sill-down", ("name", name), ("by", Abs(by)), ("sill", drawn.Sill + by))))));
         }
 
-        ways.Add(new WayOn(WayKind.Refuse, null, Message.Of("study.arrived.refuse", ("name", name), ("width", drawn.Width), ("height", drawn.Height)), study.House, [], null));
-        return (new Arrival(drawn, width, height, ways.ToSequence()), null);
+        ways.Add(new WayOn(WayKind.Refuse, null, Message.Of("study.arrived.refuse", ("name", name), ("width", drawn.Width), ("height", drawn.Height)), study, [], null));
+        return (new Arrival(drawn, width, height, ways.Select(way => way with { Changed = Changed(study, way) }).ToSequence()), null);
     }
 
     /// <summary>Steps to and fro, the small ones first.</summary>
@@ -102,6 +111,21 @@ public static class ArrivalOf
     private static (string, string, string) Mark(Finding finding) => (finding.Clause.Adopted, finding.Rule.Key, finding.Subject);
 
     private static Sequence<Finding> Worse(HashSet<(string, string, string)> before, HouseStudy after) => Bad(after).Where(f => !before.Contains(Mark(f))).ToSequence();
+
+    /// <summary>What is said otherwise than before and is not among what breaks. Several findings of one rule on one thing are compared in their order.</summary>
+    private static Sequence<ChangedFinding> Changed(HouseStudy study, WayOn way)
+    {
+        if (ReferenceEquals(way.Study, study))
+        {
+            return [];
+        }
+
+        var known = study.Findings.GroupBy(Mark).ToDictionary(g => g.Key, g => new Queue<Finding>(g));
+        return way.Study.Findings
+            .Select(now => new ChangedFinding(now, known.GetValueOrDefault(Mark(now))?.TryDequeue(out var was) == true ? was : null))
+            .Where(c => c.Now != c.Before && !way.Breaks.Contains(c.Now) && c is not { Now.Verdict: Verdict.NotApplicable, Before: null or { Verdict: Verdict.NotApplicable } })
+            .ToSequence();
+    }
 
     private static Message? Wrong(HouseStudy before, HouseStudy after)
     {

@@ -7,6 +7,7 @@ namespace Clomwright.Web.Editing;
 [JsonDerivedType(typeof(Move), "move")]
 [JsonDerivedType(typeof(Nudge), "nudge")]
 [JsonDerivedType(typeof(Write), "write")]
+[JsonDerivedType(typeof(TakeWay), "take-way")]
 [JsonDerivedType(typeof(Turn), "turn")]
 [JsonDerivedType(typeof(Step), "step")]
 [JsonDerivedType(typeof(Set), "set")]
@@ -44,6 +45,11 @@ public abstract record Change
     /// <param name="Field">Which blank.</param>
     /// <param name="Text">As it was written.</param>
     public sealed record Write(string Opening, OpeningField Field, string Text) : OfOpening(Opening);
+
+    /// <summary>One of the ways to go on with a frame that came in another size, as they were tried last.</summary>
+    /// <param name="Opening">The opening it was for.</param>
+    /// <param name="Way">Which way: asitcame, shift or sill.</param>
+    public sealed record TakeWay(string Opening, string Way) : OfOpening(Opening);
 
     /// <summary>A change by one knob of the roof.</summary>
     /// <param name="Knob">Which.</param>

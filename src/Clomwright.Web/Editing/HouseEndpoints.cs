@@ -32,31 +32,54 @@ internal static class HouseEndpoints
     public static RouteGroupBuilder MapPapers(this IEndpointRouteBuilder routes)
     {
         var api = routes.MapGroup("/api");
-        api.MapGet("/houses/{key}/papers", (string key, string? paper, OpenHouses houses) => On(key, paper, houses, book => Results.Ok(book.State)));
-        api.MapGet("/houses/{key}/site.pdf", (string key, string? paper, OpenHouses houses) => On(key, paper, houses, book =>
+        api.MapGet("/houses/{key}/papers", (string key, string? paper, string? set, OpenHouses houses) => On(key, paper, set, houses, book => Results.Ok(book.State)));
+        api.MapGet("/houses/{key}/site.pdf", (string key, string? paper, string? set, OpenHouses houses) => On(key, paper, set, houses, book =>
             Results.Bytes(PdfWriter.Write(book.Site, book.Title, book.Date), "application/pdf")));
-        api.MapGet("/houses/{key}/office.pdf", (string key, string? paper, OpenHouses houses) => On(key, paper, houses, book =>
+        api.MapGet("/houses/{key}/office.pdf", (string key, string? paper, string? set, OpenHouses houses) => On(key, paper, set, houses, book =>
             Results.Bytes(PdfWriter.Write(book.Office, book.Title, book.Date), "application/pdf")));
-        api.MapGet("/houses/{key}/templates.pdf", (string key, string? paper, OpenHouses houses) => On(key, paper, houses, book =>
+        api.MapGet("/houses/{key}/templates.pdf", (string key, string? paper, string? set, OpenHouses houses) => On(key, paper, set, houses, book =>
             Results.Bytes(PdfWriter.Write(book.Templates, book.Title, book.Date), "application/pdf")));
-        api.MapGet("/houses/{key}/papers/{sheet}.svg", (string key, string sheet, string? paper, OpenHouses houses) => On(key, paper, houses, book =>
+        api.MapGet("/houses/{key}/changed.pdf", (string key, string? paper, string? set, OpenHouses houses) => On(key, paper, set, houses, book =>
+            book.Changed.ToSequence() is { Count: > 0 } changed ? Results.Bytes(PdfWriter.Write(changed, book.Title, book.Date), "application/pdf") : NotThere("web.issue.none-changed")));
+        api.MapGet("/houses/{key}/papers/{sheet}.svg", (string key, string sheet, string? paper, string? set, OpenHouses houses) => On(key, paper, set, houses, book =>
             book.Sheets.FirstOrDefault(s => s.Key == sheet) is { } found
                 ? Results.Text(SvgWriter.Write(found), "image/svg+xml", Encoding.UTF8)
                 : NotThere("web.papers.none")));
         return api;
     }
 
-    private static IResult On(string key, string? paper, OpenHouses houses, Func<HousePapers, IResult> answer)
+    /// <param name="key">Of the house.</param>
+    /// <param name="paper">On which paper; null for the usual one.</param>
+    /// <param name="set">The letter of a set that was handed out; null for the house as it is now.</param>
+    /// <param name="houses">The houses.</param>
+    /// <param name="answer">What of the papers is answered.</param>
+    private static IResult On(string key, string? paper, string? set, OpenHouses houses, Func<HousePapers, IResult> answer)
     {
         if (houses.Find(key, out var trouble) is not { } house)
         {
             return Results.NotFound(new Trouble(trouble!));
         }
 
-        var chosen = PaperSize.A4;
-        return paper is null || (Enum.TryParse(paper, ignoreCase: true, out chosen) && Enum.IsDefined(chosen) && !char.IsDigit(paper[0]))
-            ? answer(house.Papers(paper is null ? null : chosen))
-            : NotThere("web.papers.no-size");
+        if (!IsPaper(paper, out var size))
+        {
+            return NotThere("web.papers.no-size");
+        }
+
+        if (set is null)
+        {
+            return answer(house.Papers(size));
+        }
+
+        var (book, problem) = house.Handed(set, size);
+        return book is null ? Results.NotFound(new Trouble(Words.Book.Say(problem!, UnitSystem.Metric))) : answer(book);
+    }
+
+    /// <summary>Whether a paper is known; none is the usual one.</summary>
+    internal static bool IsPaper(string? text, out PaperSize? paper)
+    {
+        var known = Enum.TryParse<PaperSize>(text, ignoreCase: true, out var chosen) && Enum.IsDefined(chosen) && !char.IsDigit(text[0]);
+        paper = known ? chosen : null;
+        return known || text is null;
     }
 
     private static IResult Begin(NewHouse typed, OpenHouses houses)

@@ -116,6 +116,23 @@ internal sealed class HouseHub(OpenHouses houses) : Hub
         return run.Told<FallAnswer>(share => new(share, null, null), [_ => new(1, FallSceneOf.Scene(run.Study, Words.Book), null)], () => house.GiveUp(run), cancellation);
     }
 
+    /// <summary>What can be done with a frame that came in another size: first how far the ways are tried, then the ways. Given up when the page lets go or the house changes.</summary>
+    public IAsyncEnumerable<ArrivedAnswer> Arrived(string key, string opening, string width, string height, CancellationToken cancellation)
+    {
+        if (houses.Find(key, out var trouble) is not { } house)
+        {
+            return new[] { new ArrivedAnswer(0, null, trouble, null) }.ToAsyncEnumerable();
+        }
+
+        var (run, revision, wrong, blank) = house.Arrive(opening, width, height);
+        return run is null ? new[] { new ArrivedAnswer(0, null, wrong, blank) }.ToAsyncEnumerable() : run.Told<ArrivedAnswer>(share => new(share, null, null, null),
+            [
+                known => known.Arrival is { } arrival
+                    ? new(1, ArrivedSceneOf.Scene(run.Study, arrival, revision, DateOnly.FromDateTime(DateTime.Now), Words.Book), null, null)
+                    : new(1, null, Words.Book.Say(known.Problem!, run.Study.House.Units), "width"),
+            ], run.Cancel, cancellation);
+    }
+
     /// <summary>When the job would be done: first how far the seasons are drawn, then the picture. Ends without one when the house changes meanwhile.</summary>
     public IAsyncEnumerable<DaysAnswer> Days(string key, CancellationToken cancellation)
     {

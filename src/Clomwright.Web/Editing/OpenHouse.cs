@@ -139,7 +139,8 @@ internal sealed partial class OpenHouse : IDisposable
     {
         lock (gate)
         {
-            if (EditOf.Change(change, history.Now, StationOf, out var reason, Roomiest) is not { } edit)
+            Message? reason;
+            if ((change is Change.TakeWay way ? EditOfWay(way, out reason) : EditOf.Change(change, history.Now, StationOf, out reason, Roomiest)) is not { } edit)
             {
                 return Answer(sight, ChangeRefusal.Of(change, Say(reason!)));
             }
@@ -258,7 +259,8 @@ internal sealed partial class OpenHouse : IDisposable
         fall?.Cancel();
         days?.Cancel();
         choices?.Cancel();
-        (drying, fall, days, choices) = (null, null, null, null);
+        arrival?.Cancel();
+        (drying, fall, days, choices, arrival) = (null, null, null, null, null);
     }
 
     private double? StationOf(string part) => StandingOpening.All(study.Geometry).FirstOrDefault(o => o.Opening.Name == part)?.Station

@@ -5,12 +5,16 @@ using Clomwright.Papers.Views;
 
 namespace Clomwright.Web.Scenes;
 
-/// <summary>The unrolled wall from one side, always cut open at the zero mark, so that nothing jumps while an opening is dragged across it.</summary>
-internal sealed class FaceViewOf(HouseGeometry geometry, Face face, Pen pen)
+/// <summary>The unrolled wall from one side, cut open at the zero mark, so that nothing jumps while an opening is dragged across it.</summary>
+/// <param name="geometry">Of the house.</param>
+/// <param name="face">The side.</param>
+/// <param name="pen">Whose words and units.</param>
+/// <param name="middle">The station in the middle of a view that is only looked at; null for one cut open at the zero mark.</param>
+internal sealed class FaceViewOf(HouseGeometry geometry, Face face, Pen pen, double? middle = null)
 {
     private const int Along = 128;
 
-    private readonly WallStrip strip = Whole(geometry, face);
+    private readonly WallStrip strip = Whole(geometry, face, middle);
 
     /// <summary>The view, with the places that findings speak of.</summary>
     public FaceView View(IReadOnlyList<StandingOpening> openings, IEnumerable<(FindingLine Line, Finding Finding)> findings)
@@ -22,7 +26,7 @@ internal sealed class FaceViewOf(HouseGeometry geometry, Face face, Pen pen)
         {
             Length = Pen.Round(strip.FaceLength),
             Along = [.. Enumerable.Range(0, Along + 1).Select(i => Pen.Round(X(geometry.Curve.Length * i / Along)))],
-            Ticks = Rulers.Along(strip.FaceLength, strip.X, pen),
+            Ticks = Rulers.Along(strip.FaceLength, arc => strip.X(Within(arc)), pen),
             Wall = [Wide(bottom, top)],
             Stem = [Wide(Extent.Bottom(house), bottom)],
             BondBeam = house.BondBeam is { } beam ? [Wide(top, top + beam.Depth.Metres)] : [],
@@ -44,14 +48,18 @@ internal sealed class FaceViewOf(HouseGeometry geometry, Face face, Pen pen)
         };
     }
 
-    private static WallStrip Whole(HouseGeometry geometry, Face face)
+    private static WallStrip Whole(HouseGeometry geometry, Face face, double? middle)
     {
-        var length = new WallStrip(geometry, face, 1, 0, 1, default).FaceLength;
-        return new WallStrip(geometry, face, 1, 0, length, default);
+        var any = new WallStrip(geometry, face, 1, 0, 1, default);
+        var from = middle is { } station ? any.Arc(geometry.Curve.Wrap(station)) - any.FaceLength / 2 : 0;
+        return new WallStrip(geometry, face, 1, from, from + any.FaceLength, default);
     }
 
     /// <summary>From the left edge, m, of a station within one turn of the ring; the end of the ring is not its beginning.</summary>
-    private double X(double station) => strip.X(strip.Arc(station) is var arc && station >= geometry.Curve.Length ? strip.FaceLength : arc);
+    private double X(double station) => strip.X(middle is null && station >= geometry.Curve.Length ? strip.FaceLength : Within(strip.Arc(station)));
+
+    /// <summary>The same place of the ring on this view.</summary>
+    private double Within(double arc) => arc > strip.To + 1e-9 ? Within(arc - strip.FaceLength) : arc < strip.From - 1e-9 ? Within(arc + strip.FaceLength) : arc;
 
     private OpeningOutline Opening(StandingOpening standing)
     {
@@ -61,7 +69,7 @@ internal sealed class FaceViewOf(HouseGeometry geometry, Face face, Pen pen)
             standing.Opening.Name,
             Turns(outline),
             header is null ? [] : Turns(Corners(header.Span, header.Bottom, header.Top)),
-            Pen.Point(strip.X(strip.Arc(geometry.Curve.Wrap(standing.Station))), standing.Opening.Sill.Metres));
+            Pen.Point(strip.X(Within(strip.Arc(geometry.Curve.Wrap(standing.Station)))), standing.Opening.Sill.Metres));
     }
 
     private NicheOutline Niche(NichePlace niche) => new(
@@ -92,7 +100,7 @@ internal sealed class FaceViewOf(HouseGeometry geometry, Face face, Pen pen)
         List<double[][]> seen = [];
         foreach (var turn in (double[])[-strip.FaceLength, 0, strip.FaceLength])
         {
-            if (points.Any(p => p.Arc + turn > 0 && p.Arc + turn < strip.FaceLength))
+            if (points.Any(p => p.Arc + turn > strip.From && p.Arc + turn < strip.To))
             {
                 seen.Add([.. points.Select(p => Pen.Point(strip.X(p.Arc + turn), p.Up))]);
             }

@@ -83,7 +83,8 @@ public static class FromStudy
         return reason is null ? pen.Say("web.no-place", ("name", opening.Name)) : pen.Say(reason.What);
     }
 
-    private static PierLine Line(Pier pier, Sequence<Finding> findings, Pen pen)
+    /// <summary>A pier, with the worst of what is said of it.</summary>
+    internal static PierLine Line(Pier pier, Sequence<Finding> findings, Pen pen)
     {
         var standing = FindingLines.Worst(findings.Where(f => f.Subject == pier.Address).Select(f => f.Verdict));
         var label = pen.Say("web.pier.described", ("before", pier.Before), ("after", pier.After),

@@ -1,4 +1,9 @@
 using System.Text.RegularExpressions;
+using Clomwright.Building;
+using Clomwright.Evidence;
+using Clomwright.Files;
+using Clomwright.Study;
+using Clomwright.Testing;
 using Microsoft.Playwright;
 using static Microsoft.Playwright.Assertions;
 
@@ -46,9 +51,45 @@ public sealed partial class DragTests(Chromium chromium)
         await Expect(pier).ToHaveClassAsync(Short());
         await page.Locator("[data-opening=tub-window]").FocusAsync();
         await Expect(page.Locator("opening-line [name=station]")).ToHaveValueAsync(station);
+        Assert.Empty(open.Complaints);
+    }
 
-        await Drag(page, "tub-window", -0.45); // and mended as it was found
+    /// <summary>The house was left with a pier too narrow: from the totals to the finding, to the pier, mended by hand, saved.</summary>
+    [Fact]
+    public async Task AFailingPier_IsFoundInTheMargin_AndMendedByDrag_AndSaved()
+    {
+        var drawn = HouseStudy.Of(Houses.HeronPoint).Geometry.Openings.Single(o => o.Opening.Name == "tub-window").Station;
+        var narrow = new Edit.MoveOpening("tub-window", Along.At(Length.Nearest(drawn + 0.4))).Apply(Houses.HeronPoint);
+        await using var open = await OpenPage.AtWall(chromium, house: narrow);
+        var page = open.Page;
+        var pier = page.Locator($"[data-pier='{Pier}']").First;
+        await Expect(pier).ToHaveClassAsync(Short());
+        await Expect(page.Locator(".masthead .totals")).Not.ToContainTextAsync(" 0 short");
+
+        // Who follows the margin is shown the pier, its numbers, and whose rule it is.
+        await page.Locator(".masthead .totals a").ClickAsync();
+        var finding = page.Locator("margin-list .finding.short", new() { HasText = Pier }).Filter(new() { HasText = "Cob between two openings" }).First;
+        await finding.Locator("button").ClickAsync();
+        await Expect(finding.Locator(".says")).ToContainTextAsync("at least 2 ft");
+        await Expect(finding.Locator(".more .by")).Not.ToBeEmptyAsync();
+        await Expect(page.Locator("svg.unrolled .pointed").First).ToBeInViewportAsync();
+
+        // Too little is not enough; far enough is, and while it is dragged the finding says how far it is.
+        var said = await finding.Locator(".says").TextContentAsync();
+        await Drag(page, "tub-window", -0.1);
+        await Expect(finding.Locator(".says")).Not.ToHaveTextAsync(said!);
+        await Expect(pier).ToHaveClassAsync(Short());
+        await Drag(page, "tub-window", -0.3);
         await Expect(pier).Not.ToHaveClassAsync(Short());
+        await Expect(finding).ToHaveCountAsync(0);
+        await Expect(page.Locator(".masthead .totals")).ToContainTextAsync(" 0 short");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Save", Exact = true }).ClickAsync();
+        await Expect(page.Locator(".saved")).ToContainTextAsync("All is saved");
+
+        // By the file alone, with a study from nothing: no rule falls short any more.
+        var mended = HouseFile.Read(open.HouseFile).House!;
+        Assert.NotEqual(narrow, mended);
+        Assert.Equal(0, HouseStudy.Of(mended).Tally.Short);
         Assert.Empty(open.Complaints);
     }
 

@@ -21,7 +21,7 @@ public sealed class EveryPageTests(Chromium chromium)
     public static TheoryData<string, int, int, ColorScheme> Pages()
     {
         var data = new TheoryData<string, int, int, ColorScheme>();
-        foreach (var path in (string[])["/", Ground, Earth, Wall, Roof, Comfort, Record, $"/papers/{HouseFolderCopy.Key}", $"/sheet/{HouseFolderCopy.Key}?of=lift-1", $"/print/{HouseFolderCopy.Key}?of=lifts", "/wall/no-such-house", Wall + "?greet"])
+        foreach (var path in (string[])["/", Ground, Earth, Wall, Roof, Comfort, Record, $"/arrived/{HouseFolderCopy.Key}?of=tub-window", $"/papers/{HouseFolderCopy.Key}", $"/sheet/{HouseFolderCopy.Key}?of=lift-1", $"/print/{HouseFolderCopy.Key}?of=lifts", "/wall/no-such-house", Wall + "?greet"])
         {
             data.Add(path, 1366, 768, ColorScheme.Light);
             data.Add(path, 390, 844, ColorScheme.Light);

@@ -1,3 +1,4 @@
+using Clomwright.Building;
 using Microsoft.Playwright;
 
 namespace Clomwright.Web.Tests.Page;
@@ -20,10 +21,10 @@ public sealed class OpenPage : IAsyncDisposable
     public string HouseFile => folder.HouseFile;
 
     /// <summary>Opens a page of the workbench, or skips the test where there is no Chromium.</summary>
-    public static async Task<OpenPage> At(Chromium chromium, string path, int width = 1366, int height = 768, ColorScheme scheme = ColorScheme.Light)
+    public static async Task<OpenPage> At(Chromium chromium, string path, int width = 1366, int height = 768, ColorScheme scheme = ColorScheme.Light, House? house = null)
     {
         Assert.SkipUnless(chromium.Browser is not null, $"no Chromium at {Chromium.Path}; install Debian's chromium or set CLOM_CHROMIUM");
-        var folder = new HouseFolderCopy();
+        var folder = new HouseFolderCopy(house);
         var workbench = await folder.Start();
         var context = await chromium.Browser.NewContextAsync(new() { ViewportSize = new() { Width = width, Height = height }, ColorScheme = scheme, ReducedMotion = ReducedMotion.Reduce });
         context.SetDefaultTimeout(60_000);
@@ -42,9 +43,9 @@ public sealed class OpenPage : IAsyncDisposable
     }
 
     /// <summary>The wall page, with the wall drawn.</summary>
-    public static async Task<OpenPage> AtWall(Chromium chromium, int width = 1366, int height = 768, ColorScheme scheme = ColorScheme.Light)
+    public static async Task<OpenPage> AtWall(Chromium chromium, int width = 1366, int height = 768, ColorScheme scheme = ColorScheme.Light, House? house = null)
     {
-        var open = await At(chromium, $"/wall/{HouseFolderCopy.Key}", width, height, scheme);
+        var open = await At(chromium, $"/wall/{HouseFolderCopy.Key}", width, height, scheme, house);
         await open.Page.Locator("svg.unrolled .opening").First.WaitForAsync();
         return open;
     }

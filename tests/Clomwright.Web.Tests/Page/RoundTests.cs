@@ -70,6 +70,13 @@ public sealed class RoundTests(Chromium chromium)
         await Expect(page.Locator(".sun-says")).ToContainTextAsync("of floor in the sun");
         if (width > 1000)
         {
+            // A day that is none is said, and stays as it was left.
+            await page.Locator("[name=sun-day]").FillAsync("");
+            await Expect(page.Locator(".sun-says")).ToContainTextAsync("A day is written like");
+            await Expect(page.Locator("[name=sun-day]")).ToHaveAttributeAsync("aria-invalid", "true");
+            await Expect(page.Locator("[name=sun-day]")).ToHaveValueAsync("");
+            await page.Locator("[name=sun-day]").FillAsync("2027-03-21");
+            await Expect(page.Locator(".sun-says")).ToContainTextAsync("of floor in the sun");
             await page.GetByRole(AriaRole.Button, new() { Name = "stress", Exact = true }).ClickAsync();
             await page.Locator(".round-part .water-legend").WaitForAsync();
         }

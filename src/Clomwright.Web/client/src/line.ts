@@ -1,4 +1,5 @@
 import { HubConnectionBuilder, HubConnectionState, LogLevel, type HubConnection, type ISubscription } from '@microsoft/signalr';
+import type { ArrivedAnswer } from './arrived-scene';
 import type { ChoicesAnswer, DaysAnswer } from './days-scene';
 import type { Change, FindingLine, HouseAnswer, Sight } from './scene';
 import type { FallAnswer, LiveAnswer, StressAnswer } from './stress-scene';
@@ -25,6 +26,7 @@ export class HouseLine {
   private held: { opening: string; flow: ISubscription<LiveAnswer> } | null = null;
   private search: ISubscription<FallAnswer> | null = null;
   private trying: ISubscription<ChoicesAnswer> | null = null;
+  private arriving: ISubscription<ArrivedAnswer> | null = null;
 
   constructor(
     private readonly key: string,
@@ -108,6 +110,17 @@ export class HouseLine {
   stopTrying(): void {
     this.trying?.dispose();
     this.trying = null;
+  }
+
+  /** Tries what can be done with a frame that came in another size; what was tried before is given up. */
+  arrived(opening: string, width: string, height: string, took: (answer: ArrivedAnswer) => void, ended: (lost: boolean) => void): void {
+    this.stopArriving();
+    this.arriving = this.hub.stream<ArrivedAnswer>('Arrived', this.key, opening, width, height).subscribe({ next: took, complete: () => ended(false), error: () => ended(true) });
+  }
+
+  stopArriving(): void {
+    this.arriving?.dispose();
+    this.arriving = null;
   }
 
   /** What the wall carries, when it is solved; what was asked before is given up. */

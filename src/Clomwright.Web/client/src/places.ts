@@ -1,5 +1,5 @@
 /** Where one can be. */
-export type Place = { page: 'start' } | { page: 'ground' | 'earth' | 'roof' | 'days' | 'comfort'; house: string } | { page: 'wall'; house: string; greet?: boolean } | { page: 'record' | 'round' | 'phones'; house: string } | { page: 'papers'; house: string; paper?: string } | { page: 'sheet' | 'print'; house: string; of: string; paper?: string };
+export type Place = { page: 'start' } | { page: 'ground' | 'earth' | 'roof' | 'days' | 'comfort'; house: string } | { page: 'wall'; house: string; greet?: boolean } | { page: 'record' | 'round' | 'phones'; house: string } | { page: 'arrived'; house: string; of?: string } | { page: 'papers'; house: string; paper?: string; set?: string } | { page: 'sheet' | 'print'; house: string; of: string; paper?: string; set?: string };
 
 export function hrefOf(place: Place): string {
   switch (place.page) {
@@ -7,9 +7,11 @@ export function hrefOf(place: Place): string {
       return '/';
     case 'sheet':
     case 'print':
-      return `/${place.page}/${encodeURIComponent(place.house)}${query({ of: place.of, paper: place.paper })}`;
+      return `/${place.page}/${encodeURIComponent(place.house)}${query({ of: place.of, paper: place.paper, set: place.set })}`;
     case 'papers':
-      return `/papers/${encodeURIComponent(place.house)}${query({ paper: place.paper })}`;
+      return `/papers/${encodeURIComponent(place.house)}${query({ paper: place.paper, set: place.set })}`;
+    case 'arrived':
+      return `/arrived/${encodeURIComponent(place.house)}${query({ of: place.of })}`;
     default:
       return `/${place.page}/${encodeURIComponent(place.house)}`;
   }
@@ -19,11 +21,12 @@ export function placeOf(address: URL | Location | HTMLAnchorElement): Place {
   const [, page, house] = address.pathname.split('/').map(decodeURIComponent);
   if (!house) return { page: 'start' };
   const asked = new URLSearchParams(address.search);
-  const paper = asked.get('paper') ?? undefined;
+  const [paper, set] = [asked.get('paper') ?? undefined, asked.get('set') ?? undefined];
   if (page === 'wall') return { page, house, greet: asked.has('greet') };
   if (page === 'ground' || page === 'earth' || page === 'roof' || page === 'days' || page === 'comfort' || page === 'record' || page === 'round' || page === 'phones') return { page, house };
-  if (page === 'papers') return { page, house, paper };
-  if (page === 'sheet' || page === 'print') return { page, house, of: asked.get('of') ?? '', paper };
+  if (page === 'papers') return { page, house, paper, set };
+  if (page === 'sheet' || page === 'print') return { page, house, of: asked.get('of') ?? '', paper, set };
+  if (page === 'arrived') return { page, house, of: asked.get('of') ?? undefined };
   return { page: 'start' };
 }
 
@@ -33,8 +36,8 @@ function query(asked: Record<string, string | undefined>): string {
 }
 
 /** Where the papers of a house are read. */
-export function papersAddress(house: string, what: 'papers' | 'site.pdf' | 'office.pdf' | 'templates.pdf' | `papers/${string}.svg`, paper?: string): string {
-  return `/api/houses/${encodeURIComponent(house)}/${what}${query({ paper })}`;
+export function papersAddress(house: string, what: 'papers' | 'site.pdf' | 'office.pdf' | 'templates.pdf' | 'changed.pdf' | `papers/${string}.svg`, paper?: string, set?: string): string {
+  return `/api/houses/${encodeURIComponent(house)}/${what}${query({ paper, set })}`;
 }
 
 /** Follows links inside the workbench without loading the page again. */

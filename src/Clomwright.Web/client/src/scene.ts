@@ -262,6 +262,8 @@ export interface SheetCard {
   /** Of the paper, mm. */
   width: number;
   height: number;
+  /** Another one than was handed out last. */
+  changed: boolean;
 }
 
 export interface PapersState {
@@ -277,6 +279,7 @@ export type Change =
   | { kind: 'move'; opening: string; station: number; sill: number | null }
   | { kind: 'nudge'; opening: string; along: number; up: number; large: boolean }
   | { kind: 'write'; opening: string; field: FieldName; text: string }
+  | { kind: 'take-way'; opening: string; way: string }
   | { kind: 'turn'; knob: KnobName; at: number }
   | { kind: 'step'; knob: KnobName; steps: number }
   | { kind: 'set'; knob: KnobName; text: string }

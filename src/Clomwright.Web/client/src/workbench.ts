@@ -4,6 +4,7 @@ import { Flows, type FlowHost } from './flows';
 import { HouseLine, type Act } from './line';
 import type { ChoicesAnswer, DaysAnswer } from './days-scene';
 import { daysPage, type DaysBench } from './pages/days';
+import './pages/arrived';
 import { comfortPage } from './pages/comfort';
 import { earthPage, type EarthBench } from './pages/earth';
 import { groundPage, type GroundBench } from './pages/ground';
@@ -141,6 +142,10 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
         return this.state?.days && this.state.scene ? daysPage(this, this.state, this.state.scene, this.state.days) : this.waitPage();
       case 'comfort':
         return this.state?.comfort ? comfortPage(this, this.state, this.state.comfort) : this.waitPage();
+      case 'arrived':
+        return this.state?.scene
+          ? html`<arrived-page .bench=${this} .state=${this.state} .of=${this.place.of} .settled=${this.settled} .room=${this.room} .broken=${this.broken}></arrived-page>`
+          : this.waitPage();
       case 'papers':
         return this.papers === null ? this.waitPage() : papersPage(this.place.house, this.papers);
       case 'record':
@@ -152,7 +157,7 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
       case 'sheet':
       case 'print': {
         const whenThere = this.place.page === 'print' ? () => void document.fonts.ready.then(() => print()) : () => {};
-        return this.papers === null ? this.waitPage() : sheetsPage(this.place.house, this.place.of, this.papers, whenThere);
+        return this.papers === null ? this.waitPage() : sheetsPage(this.place.house, this.place.of, this.papers, whenThere, this.place.set);
       }
     }
   }
@@ -176,7 +181,7 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
 
   /** What of the open house is looked at; null on pages that have no open house. */
   private get sight(): Sight | null {
-    return this.place.page === 'wall' ? this.face : this.place.page === 'ground' || this.place.page === 'roof' || this.place.page === 'earth' || this.place.page === 'days' || this.place.page === 'comfort' ? this.place.page : null;
+    return this.place.page === 'wall' ? this.face : this.place.page === 'arrived' ? 'inside' : this.place.page === 'ground' || this.place.page === 'roof' || this.place.page === 'earth' || this.place.page === 'days' || this.place.page === 'comfort' ? this.place.page : null;
   }
 
   get water(): WaterAnswer | null {
@@ -278,6 +283,7 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
       case 'earth':
       case 'days':
       case 'comfort':
+      case 'arrived':
         this.ring(house, this.sight ?? this.face);
         break;
       case 'phones':
@@ -291,7 +297,7 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
       case 'round':
         break;
       default:
-        void this.fetched<PapersState>(papersAddress(house, 'papers', this.place.paper), (papers) => {
+        void this.fetched<PapersState>(papersAddress(house, 'papers', this.place.paper, this.place.set), (papers) => {
           this.papers = papers;
           document.title = say('web.title.papers', { name: papers.name });
         });
@@ -337,7 +343,7 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
     this.chosen = chosenAfter(this.state, answer.state, this.chosen);
     this.state = answer.state;
     if (this.settled) this.told = this.inShort(answer.state);
-    document.title = say(answer.state.ground !== null ? 'web.title.ground' : answer.state.comfort !== null ? 'web.title.comfort' : answer.state.days ? 'web.title.days' : answer.state.earth !== null ? 'web.title.earth' : answer.state.roof !== null ? 'web.title.roof' : 'web.title.wall', { name: answer.state.name });
+    document.title = say(this.place.page === 'arrived' ? 'web.title.arrived' : answer.state.ground !== null ? 'web.title.ground' : answer.state.comfort !== null ? 'web.title.comfort' : answer.state.days ? 'web.title.days' : answer.state.earth !== null ? 'web.title.earth' : answer.state.roof !== null ? 'web.title.roof' : 'web.title.wall', { name: answer.state.name });
     this.flows.flow();
   }
 

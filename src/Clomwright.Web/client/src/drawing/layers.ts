@@ -12,6 +12,11 @@ const labelWidth = 38;
 
 /** The wall itself: stem, cob, lift lines, bond beam, floor and outside grade. */
 export function wallLayer(frame: Frame, scene: Scene, view: FaceView): Drawn {
+  return svg`${wallBody(frame, view)} ${rulers(frame, scene, view)}`;
+}
+
+/** The same without its rulers. */
+export function wallBody(frame: Frame, view: FaceView): Drawn {
   const left = frame.x(0);
   const right = frame.x(view.length);
   return svg`
@@ -26,7 +31,6 @@ export function wallLayer(frame: Frame, scene: Scene, view: FaceView): Drawn {
       ${view.grade === null ? nothing : svg`<path class="grade" d="M${left} ${round(frame.y(view.grade))}H${right}" />`}
       <path class="floor" d="M${left - 10} ${round(frame.y(0))}H${right}" />
     </g>
-    ${rulers(frame, scene, view)}
   `;
 }
 
@@ -54,7 +58,7 @@ export function rulers(frame: Frame, scene: Scene, view: FaceView): Drawn {
 }
 
 /** The labelled marks, every one or every second, fifth or tenth, so that their labels do not touch. */
-function thinned(ticks: readonly Tick[], k: number): Tick[] {
+export function thinned(ticks: readonly Tick[], k: number): Tick[] {
   const labelled = ticks.filter((tick) => tick.label !== null);
   const [first, second] = labelled;
   const apart = first && second ? Math.abs(second.at - first.at) * k : labelWidth;

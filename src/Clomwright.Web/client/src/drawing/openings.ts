@@ -30,7 +30,7 @@ export function namePlaces(frame: Frame, view: FaceView): Map<string, NamePlace>
 }
 
 /** The opening's own drawing, at its place in the scene. */
-export function openingShape(frame: Frame, view: FaceView, card: OpeningCard, place: NamePlace | undefined): TemplateResult<2> | typeof nothing {
+export function openingShape(frame: Frame, view: FaceView, card: Pick<OpeningCard, 'name'>, place: NamePlace | undefined): TemplateResult<2> | typeof nothing {
   const shape = view.openings.find((opening) => opening.name === card.name);
   if (shape === undefined) return nothing;
   const d = path(frame, shape.outlines);

@@ -1,10 +1,11 @@
 import { html, nothing, type TemplateResult } from 'lit';
+import '../parts/issue-part';
 import { footer, masthead } from '../parts/masthead';
 import { hrefOf, papersAddress } from '../places';
 import type { PapersState, SheetCard } from '../scene';
 import { say } from '../words';
 
-export const sheetAddress = (house: string, sheet: SheetCard, paper: string): string => papersAddress(house, `papers/${encodeURIComponent(sheet.key)}.svg`, paper);
+export const sheetAddress = (house: string, sheet: SheetCard, paper: string, set?: string): string => papersAddress(house, `papers/${encodeURIComponent(sheet.key)}.svg`, paper, set);
 
 /** The papers of a house: every sheet to look at, one at a time or all together. */
 export function papersPage(house: string, papers: PapersState): TemplateResult {
@@ -27,6 +28,10 @@ export function papersPage(house: string, papers: PapersState): TemplateResult {
           (size) => html`<a href=${hrefOf({ page: 'papers', house, paper: size })} aria-current=${size === paper ? 'true' : nothing}>${size}</a>`,
         )}
       </p>
+      <details class="handing-out">
+        <summary><h2>${say('web.issue.heading')}</h2></summary>
+        <issue-part .house=${house} .of=${'papers'} .paper=${paper}></issue-part>
+      </details>
       ${groups.map(
         (group) => html`<section aria-label=${say(`web.papers.group.${group}`)}>
           <h2>${say(`web.papers.group.${group}`)}</h2>

@@ -8,6 +8,9 @@ import { say } from '../words';
 
 /** The site record: two numbers a day, the days written, and their correction. */
 export class RecordPage extends EntryForm<TypedDay> {
+  /** What a person opened does not close while a blank in it is emptied. */
+  private unfolded = false;
+
   protected override render() {
     const { scene } = this;
     return html`
@@ -44,7 +47,7 @@ export class RecordPage extends EntryForm<TypedDay> {
           ${this.blank('date', say('web.record.day'), 'date')} ${this.blank('raised', say('web.record.raised'), 'text', 'decimal', say('web.record.raised-hint'))}
           ${this.blank('batches', say('web.record.batches'), 'text', 'decimal')}
         </div>
-        <details ?open=${more}>
+        <details ?open=${more || this.unfolded} @toggle=${(event: Event) => (this.unfolded = (event.target as HTMLDetailsElement).open)}>
           <summary>${say('web.record.more')}</summary>
           <div class="more">
             ${this.blank('people', say('web.record.people'), 'text', 'numeric')} ${this.blank('hours', say('web.record.hours'), 'text', 'decimal')}

@@ -365,6 +365,10 @@ export class RoundPage extends LitElement {
 
   private async light(): Promise<void> {
     const asked = this.moment;
+    if (asked.day === '') {
+      this.sun = { says: say('web.round.no-moment'), toward: null, patches: '', edges: '' };
+      return;
+    }
     const answer = await fetch(`/api/houses/${encodeURIComponent(this.house)}/round/sun?${new URLSearchParams({ day: asked.day, hour: String(asked.hour) })}`);
     if (asked !== this.moment || !this.sunOn) return;
     const told = (await answer.json()) as RoundSun & { trouble?: string };

@@ -8,8 +8,8 @@ import { sheetAddress } from './papers';
 const pages = new CSSStyleSheet();
 
 /** Sheets one after another, each on a page of its own size, so that they come out of a printer to scale. */
-export function sheetsPage(house: string, of: string, papers: PapersState, loaded: () => void): TemplateResult {
-  const sheets = papers.sheets.filter((sheet) => of === '' || sheet.group === of || sheet.key === of);
+export function sheetsPage(house: string, of: string, papers: PapersState, loaded: () => void, set?: string): TemplateResult {
+  const sheets = papers.sheets.filter((sheet) => of === '' || (of === 'changed' && sheet.changed) || sheet.group === of || sheet.key === of);
   pages.replaceSync(sheets.map(pageRules).join('\n'));
   if (!document.adoptedStyleSheets.includes(pages)) document.adoptedStyleSheets.push(pages);
   let waiting = sheets.length;
@@ -32,7 +32,7 @@ export function sheetsPage(house: string, of: string, papers: PapersState, loade
         (sheet) =>
           html`<paper-sheet
             class="print-sheet ${pageName(sheet)}"
-            .address=${sheetAddress(house, sheet, papers.paper)}
+            .address=${sheetAddress(house, sheet, papers.paper, set)}
             @sheet-there=${one}
           ></paper-sheet>`,
       )}

@@ -91,7 +91,7 @@ export function wallPage(bench: WallBench, state: HouseState, scene: Scene, gree
           ${besides ? html`<div class="pole-beside">${storeyPole(scene, scene.view, bench.room - poleWidth, bench.nearness)}</div>` : nothing}
         </div>
         <free-legend .house=${state.key} .face=${face} .view=${scene.view}></free-legend>` : nothing}
-        ${card === undefined || !moves ? nothing : html`<opening-line .card=${card} .refusal=${state.refusal} .settled=${bench.settled}></opening-line>`}
+        ${card === undefined || !moves ? nothing : html`<opening-line .house=${state.key} .card=${card} .refusal=${state.refusal} .settled=${bench.settled}></opening-line>`}
       </section>
       ${cutting ? wallParts(bench, state, scene) : nothing}
       ${cutting ? nothing : html`<div class="below water-below">${bench.sheet === 'water' && bench.water?.scene && bench.water.scene.notChecked === null ? waterBelow(bench.water.scene, bench.day) : nothing}

@@ -3,6 +3,7 @@ import { guard } from 'lit/directives/guard.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { FindingLine, Said, Standing } from '../scene';
 import { say } from '../words';
+import { findingLine } from './finding-line';
 
 const groups: readonly Standing[] = ['short', 'unchecked', 'judgement', 'met'];
 
@@ -62,33 +63,14 @@ export class MarginList extends LitElement {
 
   private line(finding: FindingLine): TemplateResult {
     const open = finding.id === this.open;
-    const number = html`<span class=${finding.number === null ? 'number nowhere' : 'number'} aria-hidden="true">${finding.number}</span>`;
-    return html`<li class="finding ${finding.standing} ${finding.id === this.pointed ? 'on' : ''}">
-      <button
-        type="button"
-        aria-expanded=${open}
-        data-finding=${finding.id}
-        @click=${() => {
-          this.open = open ? null : finding.id;
-          this.point(finding.id, true);
-        }}
-        @focus=${() => this.point(finding.id, false)}
-        @pointerenter=${() => this.point(finding.id, false)}
-        @pointerleave=${() => this.point(this.open, false)}
-        @blur=${() => this.point(this.open, false)}
-      >
-        ${number}<span class="what"><b>${finding.subject}</b> ${finding.title}</span>
-        <span class="says">${finding.sentence}</span>
-      </button>
-      ${
-        open
-          ? html`<div class="more">
-              <p class="by">${finding.by}</p>
-              ${finding.notes.map((note) => html`<p>${note}</p>`)}
-            </div>`
-          : nothing
-      }
-    </li>`;
+    return findingLine(finding, open, finding.id === this.pointed, {
+      clicked: () => {
+        this.open = open ? null : finding.id;
+        this.point(finding.id, true);
+      },
+      entered: () => this.point(finding.id, false),
+      left: () => this.point(this.open, false),
+    });
   }
 
   private point(id: string | null, show: boolean): void {

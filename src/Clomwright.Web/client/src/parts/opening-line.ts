@@ -1,6 +1,7 @@
 import { LitElement, html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import type { Change, FieldName, OpeningCard, Refusal } from '../scene';
+import { hrefOf } from '../places';
 import { say, sayWith } from '../words';
 
 /** What stands in a blank and is not in the house: being written, asked for, or refused with the reason. */
@@ -14,8 +15,9 @@ const fields: readonly FieldName[] = ['station', 'sill', 'width', 'height'];
 
 /** The chosen opening as one sentence with blanks to write in. What was written and not understood stays, with the reason beside it. */
 export class OpeningLine extends LitElement {
-  static override properties = { card: { attribute: false }, refusal: { attribute: false }, settled: { type: Boolean } };
+  static override properties = { house: {}, card: { attribute: false }, refusal: { attribute: false }, settled: { type: Boolean } };
 
+  declare house: string;
   declare card: OpeningCard;
   declare refusal: Refusal | null;
   declare settled: boolean;
@@ -39,7 +41,7 @@ export class OpeningLine extends LitElement {
   protected override render() {
     const blanks = Object.fromEntries(fields.map((field) => [field, this.blank(field)]));
     return html`
-      <p class="opening-sentence">${sayWith('web.opening.sentence', { name: html`<b>${this.card.name}</b>`, ...blanks })}</p>
+      <p class="opening-sentence">${sayWith('web.opening.sentence', { name: html`<b>${this.card.name}</b>`, ...blanks })} <a class="another-size" href=${hrefOf({ page: 'arrived', house: this.house, of: this.card.name })}>${say('web.arrived.link')}</a></p>
       ${fields.map((field) => {
         const reason = this.draft(field)?.reason ?? null;
         return reason === null ? nothing : html`<p class="reason" id="reason-${field}" role="alert">${reason}</p>`;

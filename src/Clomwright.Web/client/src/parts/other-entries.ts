@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { newId, type RecordScene, type TypedOther } from '../record-scene';
+import { hrefOf } from '../places';
 import { say } from '../words';
 import { EntryForm } from './entry-form';
 
@@ -45,7 +46,8 @@ export class OtherEntries extends EntryForm<TypedOther> {
         return html`<div class="two">${this.blank('what', say('web.record.test'))} ${this.blank('of', say('web.record.test-of'))}</div>${this.blank('found', say('web.record.test-result'))}`;
       case 'delivery':
         return html`<div class="two">${this.blank('what', say('web.record.came'))} ${this.blank('found', say('web.record.came-amount'))}</div>
-          ${this.choice('asOrdered', say('web.record.as-ordered'), ['', 'yes', 'no'].map((key) => [key, say(`web.record.as-ordered.${key || 'open'}`)]))}`;
+          ${this.choice('asOrdered', say('web.record.as-ordered'), ['', 'yes', 'no'].map((key) => [key, say(`web.record.as-ordered.${key || 'open'}`)]))}
+          ${this.typed.asOrdered === 'no' ? html`<p class="re-plan"><a href=${hrefOf({ page: 'arrived', house: this.house })}>${say('web.arrived.from-record')}</a></p>` : nothing}`;
       default:
         return html`<div class="two">${this.choice('what', say('web.record.part'), ['', ...parts].map((part) => [part, part]))} ${this.choice('measured', say('web.record.measure'), [['', ''], ...measures.map((m): [string, string] => [m.key, m.name])])}</div>
           ${this.blank('found', say('web.record.measure-found'))}`;

@@ -51,11 +51,11 @@ export function sunPart(scene: RoundScene, on: boolean, moment: Moment, sun: Rou
     ${
       on
         ? html`<div class="round-moment">
-              <label>${say('web.round.day')} <input type="date" class="blank" name="sun-day" .value=${moment.day} @change=${(event: Event) => acts.at({ ...moment, day: (event.target as HTMLInputElement).value })} /></label>
+              <label>${say('web.round.day')} <input type="date" class="blank" name="sun-day" aria-invalid=${moment.day === ''} aria-describedby="sun-says" .value=${moment.day} @change=${(event: Event) => acts.at({ ...moment, day: (event.target as HTMLInputElement).value })} /></label>
               <label>${say('web.comfort.hour', { hour: moment.hour })}
                 <input type="range" name="sun-hour" min="4" max="20" step="0.5" .value=${String(moment.hour)} @input=${(event: Event) => acts.at({ ...moment, hour: Number((event.target as HTMLInputElement).value) })} /></label>
             </div>
-            <p class="sun-says" role="status">${sun?.says ?? ''}</p>`
+            <p class="sun-says ${moment.day === '' ? 'reason' : ''}" id="sun-says" role="status">${sun?.says ?? ''}</p>`
         : nothing
     }
   </div>`;

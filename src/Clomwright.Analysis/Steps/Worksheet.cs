@@ -1,10 +1,15 @@
+using System.Collections.Concurrent;
 using Clomwright.Evidence;
 
 namespace Clomwright.Analysis.Steps;
 
 /// <summary>Collects the steps of one calculation while the numbers are computed.</summary>
-internal sealed class Worksheet(string key)
+/// <param name="key">Of the calculation.</param>
+/// <param name="kept">False while only the numbers are asked for, to find the hardest of many cases: then nothing is put down.</param>
+internal sealed class Worksheet(string key, bool kept = true)
 {
+    private static readonly ConcurrentDictionary<string, Message> Known = new(StringComparer.Ordinal);
+
     private readonly List<Step> steps = [];
 
     /// <summary>Puts one step down and hands its value on as a symbol of the steps that follow.</summary>
@@ -18,7 +23,11 @@ internal sealed class Worksheet(string key)
     public Symbol Step(string step, string symbol, string equation, double value, Dimension dimension, Source source, params ReadOnlySpan<Symbol> symbols)
     {
         var result = new Symbol(symbol, Word(step), new Amount(value, dimension), Tag.Computed);
-        steps.Add(new Step(step, equation, Sequence.Create(symbols), result, source));
+        if (kept)
+        {
+            steps.Add(new Step(step, equation, Sequence.Create(symbols), result, source));
+        }
+
         return result;
     }
 
@@ -40,5 +49,5 @@ internal sealed class Worksheet(string key)
     /// <summary>A number that is on the record as an assumption.</summary>
     public static Symbol Assumed(string symbol, string word, double value, Dimension dimension, Source source) => new(symbol, Word(word), new Amount(value, dimension), Tag.Assumed, source);
 
-    private static Message Word(string word) => new($"analysis.symbol.{word}");
+    private static Message Word(string word) => Known.GetOrAdd(word, static w => new Message($"analysis.symbol.{w}"));
 }

@@ -28,7 +28,17 @@ internal sealed record Gap(double Width, OpeningPlace[] Openings, double Bearing
     public double Grown(double height) => Openings.Length == 0 ? Width / 2 : Math.Min(Width / 2, Openings.Min(o => Math.Max(0, Math.Max(o.Sill - height, height - o.Head)) / 2));
 
     /// <summary>Cob above a height, holes taken out, each evenly over its own height, m3.</summary>
-    public double CobAbove(double height) => Math.Max(0, Gross(height) - Openings.Sum(o => o.Volume * Math.Clamp((o.Head - Math.Max(height, From(o))) / Math.Max(o.Head - From(o), 1e-9), 0, 1)));
+    public double CobAbove(double height)
+    {
+        var holes = 0.0;
+        foreach (var o in Openings)
+        {
+            var from = From(o);
+            holes += o.Volume * Math.Clamp((o.Head - Math.Max(height, from)) / Math.Max(o.Head - from, 1e-9), 0, 1);
+        }
+
+        return Math.Max(0, Gross(height) - holes);
+    }
 
     /// <summary>Where the hole in the cob begins.</summary>
     private double From(OpeningPlace opening) => Math.Max(opening.Sill, Base);

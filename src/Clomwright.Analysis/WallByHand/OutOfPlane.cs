@@ -27,16 +27,18 @@ internal sealed class OutOfPlane(HouseGeometry geometry, RoofResult roof, PierLo
         string free = $"{stretch.Address}, free at its top", held = $"{stretch.Address}, held at its top";
         return missing is { } why || states.Count == 0
             ? [new("wall-out-of-plane", free, missing ?? new Message("analysis.roof.none")), new("wall-out-of-plane", held, missing ?? new Message("analysis.roof.none"))]
-            : [Hardest(free, Ways(stretch).SelectMany(w => new[] { wall.Base.Metres, stretch.Low }.Distinct().Select(z => Free(w, z)))), Hardest(held, Ways(stretch).Select(Held))];
+            : [Hardest(free, Ways(stretch).SelectMany(w => new[] { wall.Base.Metres, stretch.Low }.Distinct().Select(z => (Way: w, Plane: z))), (one, kept) => Free(one.Way, one.Plane, kept)), Hardest(held, Ways(stretch), Held)];
     }
 
-    private static CheckedMember Hardest(string subject, IEnumerable<MemberCheck> checks) => new("wall-out-of-plane", subject, checks.MaxBy(c => c.Use)!);
+    /// <summary>Every case by its numbers, the hardest once more with its steps put down.</summary>
+    private static CheckedMember Hardest<T>(string subject, IEnumerable<T> cases, Func<T, bool, (double Use, Func<MemberCheck> Told)> check) =>
+        new("wall-out-of-plane", subject, check(cases.MaxBy(c => check(c, false).Use)!, true).Told());
 
     private IEnumerable<Way> Ways(Stretch stretch) => states.SelectMany(s => new[] { 1, -1 }.Select(sign => new Way(stretch, s, sign)));
 
-    private MemberCheck Free(Way way, double plane)
+    private (double Use, Func<MemberCheck> Told) Free(Way way, double plane, bool kept)
     {
-        var sheet = new Worksheet("wall-free");
+        var sheet = new Worksheet("wall-free", kept);
         var push = Push(sheet, way);
         var h = Worksheet.Computed("h_p", "height-over-plane", wall.Top.Metres - plane, Dimension.Length);
         var turns = sheet.Step("wall-turns", "M", "q*h_p^2/2", push.Value.Si * h.Value.Si * h.Value.Si / 2, Dimension.Moment, Mechanics, push, h);
@@ -46,12 +48,12 @@ internal sealed class OutOfPlane(HouseGeometry geometry, RoofResult roof, PierLo
         Symbol edge = Line("y_b", "line-edge", Lee(way, plane)), yn = Line("y_N", "line-load", way.Sign * loads.TopLine(way.Stretch, way.State)), yw = Line("y_W", "line-weight", way.Sign * loads.CobLine(plane));
         var holds = Math.Max(1e-3, n.Value.Si * (edge.Value.Si - c.Value.Si - yn.Value.Si) + w.Value.Si * (edge.Value.Si - c.Value.Si - yw.Value.Si));
         var held = sheet.Step("wall-holds", "M_R", "max(0.001*Nm, N*(y_b - c - y_N) + W*(y_b - c - y_W))", holds, Dimension.Moment, Mechanics, n, edge, c, yn, w, yw, NewtonMetre);
-        return new MemberCheck(way.State.Combination.Key, way.State.Sense, turns.Value, held.Value, sheet.Done);
+        return (turns.Value.Si / held.Value.Si, () => new MemberCheck(way.State.Combination.Key, way.State.Sense, turns.Value, held.Value, sheet.Done));
     }
 
-    private MemberCheck Held(Way way)
+    private (double Use, Func<MemberCheck> Told) Held(Way way, bool kept)
     {
-        var sheet = new Worksheet("wall-held");
+        var sheet = new Worksheet("wall-held", kept);
         var push = Push(sheet, way);
         var (low, top) = (wall.Base.Metres, wall.Top.Metres);
         var (n, w) = Weights(sheet, way, way.Stretch.CobAbove(low));
@@ -72,7 +74,7 @@ internal sealed class OutOfPlane(HouseGeometry geometry, RoofResult roof, PierLo
             "wall-top-held", "H_t", "q*h/2 - (N*(y_b - y_N) + W*(y_b - y_W))/h",
             push.Value.Si * Height / 2 - (n.Value.Si * (bowed.Edge - bowed.LoadLine) + w.Value.Si * (bowed.Edge - bowed.WeightLine)) / Height, Dimension.Force, Mechanics,
             push, h, n, Line("y_b", "line-edge", bowed.Edge), Line("y_N", "line-load", bowed.LoadLine), w, Line("y_W", "line-weight", bowed.WeightLine));
-        return new MemberCheck(way.State.Combination.Key, way.State.Sense, push.Value, holds.Value, sheet.Done);
+        return (push.Value.Si / holds.Value.Si, () => new MemberCheck(way.State.Combination.Key, way.State.Sense, push.Value, holds.Value, sheet.Done));
     }
 
     /// <summary>What pushes each metre of height: wind on the pier and half the openings beside it, or the code's share of their weight.</summary>

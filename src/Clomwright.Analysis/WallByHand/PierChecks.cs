@@ -1,4 +1,3 @@
-using Clomwright.Analysis.Foundation;
 using Clomwright.Analysis.Members;
 using Clomwright.Analysis.Roof;
 using Clomwright.Analysis.Steps;
@@ -39,7 +38,7 @@ internal sealed class PierChecks(HouseGeometry geometry, PierLoads loads, IReadO
     }
 
     /// <summary>A level cut with what comes down on it, for others that hold it against something else.</summary>
-    public LoadedCut At(Stretch stretch, string where, WallState state) => Loaded(stretch.Cut(where), loads.On(stretch, stretch.Cut(where), state, TakeDown.CobDensity), state);
+    public LoadedCut At(Stretch stretch, string where, WallState state) => Loaded(stretch.Cut(where), loads.On(stretch, stretch.Cut(where), state), state);
 
     private IEnumerable<LoadedCut> Cuts(Stretch stretch, WallState state)
     {
@@ -50,7 +49,7 @@ internal sealed class PierChecks(HouseGeometry geometry, PierLoads loads, IReadO
 
         for (var pole = 0; pole < loads.Poles; pole++)
         {
-            if (loads.Under(pole, stretch, state, TakeDown.CobDensity) is { } under)
+            if (loads.Under(pole, stretch, state) is { } under)
             {
                 yield return Loaded(under.Cut, under.Load, state);
             }

@@ -31,6 +31,7 @@ internal sealed class PierLoads
     private readonly double[]? raised;
     private readonly Dictionary<Stretch, (double Share, double Along)[]> shares = [];
     private readonly Dictionary<(int Pole, Stretch Stretch), PoleSpread?> spreads = [];
+    private readonly Dictionary<LevelCut, Standing> standing = new(ReferenceEqualityComparer.Instance);
     private readonly double[] ahead, behind;
     private readonly double plasterIn, plasterOut, middleOfTop, beamLine, beamWeight;
 
@@ -59,34 +60,52 @@ internal sealed class PierLoads
     /// <param name="stretch">The stretch.</param>
     /// <param name="cut">The cut.</param>
     /// <param name="state">The state.</param>
-    /// <param name="density">Of the cob, kg/m3.</param>
-    public PierLoad On(Stretch stretch, LevelCut cut, WallState state, double density)
+    public PierLoad On(Stretch stretch, LevelCut cut, WallState state)
     {
-        var (cob, plaster, beam) = (density * UsUnits.Gravity * stretch.CobAbove(cut.Height), Plaster(stretch.AtTop, cut.Height), beamWeight * stretch.AtTop);
-        var clear = density * UsUnits.Gravity * stretch.ClearAbove(cut.Height) + Plaster(stretch.ClearAtTop, cut.Height) + beamWeight * stretch.ClearAtTop;
+        if (!standing.TryGetValue(cut, out var stands))
+        {
+            standing[cut] = stands = Stands(stretch, cut);
+        }
+
+        double roof = 0, roofMoment = 0, roofLine = 0;
+        var shares = SharesOf(stretch);
+        for (var i = 0; i < Math.Min(poles.Length, state.Reactions.Count); i++)
+        {
+            var (share, along) = shares[i];
+            var force = share * state.Reactions[i];
+            (roof, roofMoment, roofLine) = (roof + force, roofMoment + force * along, roofLine + force * lines[i]);
+        }
+
+        var total = state.Dead * (stands.Cob + stands.Plaster + stands.Beam + stands.Raised) + roof;
+        var (across, moment) = (state.Dead * stands.Across + roofLine, roofMoment + state.Dead * stands.Moment);
+        return new(
+            stands.Cob, stands.Plaster, stands.Beam + stands.Raised, roof, total, total > 0 ? across / total : cut.Centre, total > 0 ? moment / total - stands.Grown : 0);
+    }
+
+    /// <summary>Of that, what is the same in every state.</summary>
+    private Standing Stands(Stretch stretch, LevelCut cut)
+    {
+        const double Cob = TakeDown.CobDensity * UsUnits.Gravity;
+        var (cob, plaster, beam) = (Cob * stretch.CobAbove(cut.Height), Plaster(stretch.AtTop, cut.Height), beamWeight * stretch.AtTop);
+        var clear = Cob * stretch.ClearAbove(cut.Height) + Plaster(stretch.ClearAtTop, cut.Height) + beamWeight * stretch.ClearAtTop;
         var beside = cob + plaster + beam - clear;
-        double roof = 0, roofMoment = 0, roofLine = 0, raisedWeight = 0, raisedMoment = 0;
+        double raisedWeight = 0, raisedMoment = 0;
         for (var i = 0; i < poles.Length; i++)
         {
             var (share, along) = SharesOf(stretch)[i];
-            var force = share * (i < state.Reactions.Count ? state.Reactions[i] : 0);
-            (roof, roofMoment, roofLine) = (roof + force, roofMoment + force * along, roofLine + force * lines[i]);
             var high = share * Raised(i);
             (raisedWeight, raisedMoment) = (raisedWeight + high, raisedMoment + high * along);
         }
 
         var half = stretch.Clear.Width / 2;
         double after = Beside(stretch.After), before = Beside(stretch.Before), afterUnder = Under(stretch.After), beforeUnder = Under(stretch.Before);
-        var dead = cob + plaster + beam + raisedWeight;
-        var total = state.Dead * dead + roof;
-        var across = state.Dead * (cob * CobLine(cut.Height) + plaster * PlasterLine(cut.Height) + (beam + raisedWeight) * beamLine) + roofLine;
-        var moment = roofMoment + state.Dead * (raisedMoment + after * (half - stretch.After.Bearing / 2) - before * (half - stretch.Before.Bearing / 2)
-            + afterUnder * (half + stretch.After.Width / 4) - beforeUnder * (half + stretch.Before.Width / 4));
-        var grown = (stretch.After.Grown(cut.Height) - stretch.Before.Grown(cut.Height)) / 2;
-        return new(cob, plaster, beam + raisedWeight, roof, total, total > 0 ? across / total : cut.Centre, total > 0 ? moment / total - grown : 0);
+        var across = cob * CobLine(cut.Height) + plaster * PlasterLine(cut.Height) + (beam + raisedWeight) * beamLine;
+        var moment = raisedMoment + after * (half - stretch.After.Bearing / 2) - before * (half - stretch.Before.Bearing / 2)
+            + afterUnder * (half + stretch.After.Width / 4) - beforeUnder * (half + stretch.Before.Width / 4);
+        return new(cob, plaster, beam, raisedWeight, across, moment, (stretch.After.Grown(cut.Height) - stretch.Before.Grown(cut.Height)) / 2);
 
         // Half of what lies beside comes from the jamb, under the header's end; cob under a sill stands where it is.
-        double Under(Gap gap) => density * UsUnits.Gravity * gap.CobUnder(cut.Height) / 2;
+        double Under(Gap gap) => Cob * gap.CobUnder(cut.Height) / 2;
         double Beside(Gap gap) => beside * Share(gap, gap == stretch.After ? stretch.Before : stretch.After, cut.Height) - Under(gap);
     }
 
@@ -103,7 +122,7 @@ internal sealed class PierLoads
     }
 
     /// <summary>What spreads under one pole down to the foot, with the wall it stands on: never past half-way to the next pole, nor past the jambs.</summary>
-    public (LevelCut Cut, PierLoad Load)? Under(int pole, Stretch stretch, WallState state, double density)
+    public (LevelCut Cut, PierLoad Load)? Under(int pole, Stretch stretch, WallState state)
     {
         if (pole >= state.Reactions.Count || Spread(pole, stretch) is not { } under)
         {
@@ -111,7 +130,7 @@ internal sealed class PierLoads
         }
 
         var (cut, foot, force) = (under.Cut, under.Cut.Height, state.Reactions[pole]);
-        var (cob, plaster, beam) = (density * UsUnits.Gravity * under.Cob, Plaster(under.AtTop, foot), beamWeight * under.AtTop + Raised(pole));
+        var (cob, plaster, beam) = (TakeDown.CobDensity * UsUnits.Gravity * under.Cob, Plaster(under.AtTop, foot), beamWeight * under.AtTop + Raised(pole));
         var total = state.Dead * (cob + plaster + beam) + force;
         var across = state.Dead * (cob * CobLine(foot) + plaster * PlasterLine(foot) + beam * beamLine) + force * lines[pole];
         return (cut, new(cob, plaster, beam, force, total, total > 0 ? across / total : cut.Centre, total > 0 ? force * under.Along / total : 0));
@@ -146,10 +165,14 @@ internal sealed class PierLoads
     {
         var (low, top) = (height, wall.Top.Metres);
         var half = (low + top) / 2;
-        var area = wall.ThicknessAt(low) + 4 * wall.ThicknessAt(half) + wall.ThicknessAt(top);
-        return (Moment(low) + 4 * Moment(half) + Moment(top)) / area;
+        var ((atLow, lowMoment), (atHalf, halfMoment), (atTop, topMoment)) = (Level(low), Level(half), Level(top));
+        return (lowMoment + 4 * halfMoment + topMoment) / (atLow + 4 * atHalf + atTop);
 
-        double Moment(double z) => (wall.OutsideOffset(z) * wall.OutsideOffset(z) - wall.InsideOffset(z) * wall.InsideOffset(z)) / 2;
+        (double Thickness, double Moment) Level(double z)
+        {
+            var (inside, outside) = (wall.InsideOffset(z), wall.OutsideOffset(z));
+            return (outside - inside, (outside * outside - inside * inside) / 2);
+        }
     }
 
     /// <summary>Where poles and bond beam press on a stretch in a state, m outward from the inside curve; the bond beam's line where nothing presses.</summary>
@@ -188,6 +211,9 @@ internal sealed class PierLoads
         shares.TryGetValue(stretch, out var known) ? known : shares[stretch] = [.. poles.Select(p => stretch.ShareOf(p.Station, Half))];
 
     private double Depth(Face face) => geometry.House.Finishes.Where(f => f.Face == face).Sum(f => f.Thickness?.Metres ?? 0);
+
+    /// <summary>What stands on a cut in every state: weights, N; their moments about the inside curve and about the middle of the cut, N m, factor not counted; how far the cut's middle has moved along, m.</summary>
+    private readonly record struct Standing(double Cob, double Plaster, double Beam, double Raised, double Across, double Moment, double Grown);
 
     /// <summary>What one pole's force has spread over at the foot: the cut, the cob above it, m3, its length at the wall top, m, and how far the pole stands past its middle, m.</summary>
     private sealed record PoleSpread(LevelCut Cut, double Cob, double AtTop, double Along);

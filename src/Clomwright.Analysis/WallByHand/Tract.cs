@@ -21,5 +21,9 @@ internal readonly record struct Tract(WallSolid Wall, double Width, double Turni
         return (top - low) / 6 * (Area(low) + 4 * Area((low + top) / 2) + Area(top));
     }
 
-    private double Area(double z) => Width * Wall.ThicknessAt(z) + Turning * (Wall.OutsideOffset(z) * Wall.OutsideOffset(z) - Wall.InsideOffset(z) * Wall.InsideOffset(z)) / 2;
+    private double Area(double z)
+    {
+        var (inside, outside) = (Wall.InsideOffset(z), Wall.OutsideOffset(z));
+        return Width * (outside - inside) + Turning * (outside * outside - inside * inside) / 2;
+    }
 }

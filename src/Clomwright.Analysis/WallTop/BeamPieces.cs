@@ -35,9 +35,15 @@ internal static class BeamPieces
             double[] even = [.. Enumerable.Range(0, n).Select(k => curve.Length * k / n)];
             if (Cut(geometry, offset, even) is var equal && equal.All(p => Math.Abs(p.Rise) <= Share * beam.Width.Metres))
             {
-                return even.All(s => IsClear(curve, ways, s)) ? equal.ToSequence()
-                    : (Clear(geometry, offset, beam.Width.Metres, lap, ways) ?? Clear(geometry, offset, beam.Width.Metres, lap, InTheWay(geometry, lap / 2, headed: false))) is { } joints
-                        ? Cut(geometry, offset, joints).ToSequence()
+                if (even.All(s => IsClear(curve, ways, s)))
+                {
+                    return equal.ToSequence();
+                }
+
+                // Points at twice as many marks as joints may take, so that the middle between any two joints is one of them.
+                PlanPoint[] points = [.. Enumerable.Range(0, 2 * Marks).Select(k => curve.At(k * (curve.Length / Marks) / 2, offset))];
+                return (Clear(geometry, points, beam.Width.Metres, lap, ways) ?? Clear(geometry, points, beam.Width.Metres, lap, InTheWay(geometry, lap / 2, headed: false))) is { } joints
+                    ? Cut(geometry, offset, joints).ToSequence()
                     : equal.ToSequence();
             }
         }
@@ -46,15 +52,14 @@ internal static class BeamPieces
     }
 
     /// <summary>Joints at clear places once round: the fewest pieces, of those the most even. Null where no such ring closes.</summary>
-    private static double[]? Clear(HouseGeometry geometry, double offset, double width, double lap, List<Span> ways)
+    private static double[]? Clear(HouseGeometry geometry, PlanPoint[] points, double width, double lap, List<Span> ways)
     {
-        // Points at twice as many marks as joints may take, so that the middle between any two joints is one of them.
         var curve = geometry.Curve;
         var step = curve.Length / Marks;
-        var points = Enumerable.Range(0, 2 * Marks).Select(k => curve.At(k * step / 2, offset)).ToArray();
         var clear = Enumerable.Range(0, Marks).Select(k => IsClear(curve, ways, k * step)).ToArray();
         var over = Enumerable.Range(0, 2 * Marks).Select(k => geometry.Openings.Any(o => curve.Wrap(k * step / 2 - o.Widest.From) <= o.Widest.Width)).ToArray();
         var reach = Math.Min(Marks, (int)Math.Ceiling(1.2 * LongestPiece / step));
+        var pieces = Enumerable.Range(0, Marks).Select(k => clear[k] ? From(k) : []).ToArray();
         (double Cost, int[] Joints)? best = null;
         for (var start = 0; start < reach; start++)
         {
@@ -79,11 +84,11 @@ internal static class BeamPieces
                     continue;
                 }
 
-                for (var j = i + 1; j <= Math.Min(Marks, i + reach); j++)
+                foreach (var (marks, chord) in pieces[(start + i) % Marks])
                 {
-                    if (clear[(start + j) % Marks] && Piece(start + i, start + j) is { } chord && cost[i] + 1000 + chord * chord < cost[j])
+                    if (i + marks <= Marks && cost[i] + 1000 + chord * chord < cost[i + marks])
                     {
-                        (cost[j], from[j]) = (cost[i] + 1000 + chord * chord, i);
+                        (cost[i + marks], from[i + marks]) = (cost[i] + 1000 + chord * chord, i);
                     }
                 }
             }
@@ -106,6 +111,10 @@ internal static class BeamPieces
             joints.Reverse();
             return joints.Count >= 3 ? (cost[Marks], [.. joints]) : null;
         }
+
+        // The pieces that may begin at a mark are the same for every ring that is tried: how many marks long, and their chords.
+        (int Marks, double Chord)[] From(int mark) =>
+            [.. Enumerable.Range(1, reach).Where(length => clear[(mark + length) % Marks]).Select(length => (length, Piece(mark, mark + length))).Where(p => p.Item2 is not null).Select(p => (p.length, p.Item2!.Value))];
 
         double? Piece(int i, int j)
         {

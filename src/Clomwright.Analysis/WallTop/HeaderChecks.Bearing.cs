@@ -19,8 +19,12 @@ internal sealed partial class HeaderChecks
 
     private const int Halvings = 48;
 
+    private readonly Dictionary<OpeningPlace, Sequence<HeaderEnd>> known = new(ReferenceEqualityComparer.Instance);
+
     /// <summary>Both ends, each in its own hardest combination; none where the header is not computed.</summary>
-    public Sequence<HeaderEnd> Ends(OpeningPlace opening)
+    public Sequence<HeaderEnd> Ends(OpeningPlace opening) => known.TryGetValue(opening, out var ends) ? ends : known[opening] = Made(opening);
+
+    private Sequence<HeaderEnd> Made(OpeningPlace opening)
     {
         var (header, made) = (opening.Header!, opening.Opening.Header!);
         var pressed = combined.States.Where(s => !s.Combination.DeadIsLeast).ToArray();

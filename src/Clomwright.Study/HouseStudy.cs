@@ -60,37 +60,36 @@ public sealed class HouseStudy
     private readonly Lazy<Sequence<Finding>> findings;
     private readonly Lazy<Sequence<Diagnostic>> diagnostics;
 
-    private HouseStudy(House house, StudyOptions options, HouseStudy? earlier)
+    private HouseStudy(House house, StudyOptions options, Earlier before)
     {
-        House = house;
-        Options = options;
-        geometry = new(() => GeometryOf(house, earlier));
+        (House, Options, Before) = (house, options, before);
+        geometry = new(() => GeometryOf(house, before.Study));
         quantities = new(() => WithRoofAndFinishes(Clomwright.Geometry.Quantities.Of(Geometry), Roof, Finishes));
         mix = new(() => FromTests.Of(house.Mix, Quantities));
         settingOut = new(() => SettingOuts.Of(Geometry));
-        roof = new(() => RoofOf(house, Geometry, earlier));
+        roof = new(() => RoofOf(house, Geometry, before.Study));
         wallTop = new(() => Analysis.WallTop.FromRoof.Of(Geometry, Roof, Mix.Strength.Settled));
         wallByHand = new(() => FromPiers.Of(Geometry, Roof, WallTop.Seats, Mix.Strength, DryingNumbers.Of(house.Assumed, DryingCase.Middle, KnownToDrying.OfCob(Geometry, Mix))));
-        foundation = new(() => FoundationOf(house, Geometry, Roof, earlier));
+        foundation = new(() => FoundationOf(house, Geometry, Roof, before.Study));
         finishes = new(() => Analysis.Finishes.FromGeometry.Of(Geometry, FinishInputs.None with { Months = MonthsOf(Weather) }));
         findings = new(() => RuleBook.Check(Geometry, [.. FromResults.Of(Geometry, Roof, WallTop, Mix), .. OfWallByHand.Demands(House, Roof, WallByHand, Mix), .. OfFoundation.Demands(House, Foundation), .. OfFinishes.Demands(House, Finishes),
             .. OfDrying.Demands(House, Fresh, Milestones, Finishes)], Mix).Concat(NotAsked).ToSequence());
-        structure = new(() => StructureOf(house, Geometry, Roof, WallTop, Mix, earlier));
-        collapse = new(watch => CollapseOf(house, Geometry, Roof, WallTop, Mix, options, earlier, watch));
-        trials = new(() => TrialsOf(this, earlier));
+        structure = new(() => StructureOf(house, Geometry, Roof, WallTop, Mix, before.Study));
+        collapse = new(watch => CollapseOf(house, Geometry, Roof, WallTop, Mix, options, before.Study, watch));
+        trials = new(() => TrialsOf(this, before.Study));
         wallFindings = new(() => RuleBook.CheckWall(Geometry, [.. OfStructure.Demands(Structure, Mix), OfCollapse.Demand(Collapse), .. OfWallTrials.Demands(Trials, Structure, WallByHand, Mix)]));
         weather = new(() => FromSite.Of(house.Site));
         fresh = new(() => FromWeather.Fresh(Geometry, KnownToDrying.OfCob(Geometry, Mix)));
         blocks = new(() => FromWeather.Blocks(Geometry, KnownToDrying.OfCob(Geometry, Mix)));
         milestonesAsked = new(() => Asked(house, Rising, Roof, Mix));
-        milestones = new(() => MilestonesOf(milestonesAsked.Value, Weather, earlier));
-        drying = new(watch => DryingOf(this, earlier, watch));
-        startMonths = new(() => StartMonthsOf(house, Geometry, Roof, Mix, Weather, earlier));
+        milestones = new(() => MilestonesOf(milestonesAsked.Value, Weather, before.Study));
+        drying = new(watch => DryingOf(this, before.Study, watch));
+        startMonths = new(() => StartMonthsOf(house, Geometry, Roof, Mix, Weather, before.Study));
         cover = new(() => Analysis.Drying.Cover.Of(Geometry));
         daysOutline = new(() => DaysOf.Outline(this));
-        firstLift = new(() => FirstLiftOf(this, earlier));
-        comfort = new(() => ComfortOf(this, earlier));
-        comfortFixes = new(() => ComfortFixesOf(this, earlier));
+        firstLift = new(() => FirstLiftOf(this, before.Study));
+        comfort = new(() => ComfortOf(this, before.Study));
+        comfortFixes = new(() => ComfortFixesOf(this, before.Study));
         firstWinter = new(() => Analysis.Comfort.FromRoof.FirstWinterOf(Geometry, Roof, Weather, Mix.DryDensity.Value, Comfort, Drying));
         daysAsked = new(() => DaysOf.Question(this));
         daysPlanned = new(() => DaysAsked.Value is { } asked ? PlannedDays.Of(asked) : DaysAsked.NotChecked!);
@@ -104,6 +103,9 @@ public sealed class HouseStudy
 
     /// <summary>What was asked for.</summary>
     public StudyOptions Options { get; }
+
+    /// <summary>The study that this one may take passes over from.</summary>
+    internal Earlier Before { get; }
 
     /// <summary>Where everything is.</summary>
     public HouseGeometry Geometry => geometry.Value;
@@ -258,7 +260,7 @@ public sealed class HouseStudy
     /// <param name="house">The description; it may be incomplete or wrong, the rest is still computed.</param>
     /// <param name="options">What is asked for.</param>
     /// <param name="earlier">A study whose passes may be taken over where their inputs are equal.</param>
-    public static HouseStudy Of(House house, StudyOptions options, HouseStudy? earlier = null) => new(house, options, earlier);
+    public static HouseStudy Of(House house, StudyOptions options, HouseStudy? earlier = null) => new(house, options, Earlier.Of(earlier));
 
     /// <summary>The quick study of a house.</summary>
     public static HouseStudy Of(House house) => Of(house, StudyOptions.Quick);

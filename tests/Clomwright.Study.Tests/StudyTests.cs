@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Clomwright.Building;
 using Clomwright.Evidence;
 using Clomwright.Testing;
@@ -25,6 +26,34 @@ public class StudyTests
                 Assert.Equal(fresh.Diagnostics, carried.Diagnostics);
             }
         }, iter: Counts.Of(20, 500));
+
+    /// <summary>A house that is changed all day is studied thousands of times: of those long before none is kept, the last few may be.</summary>
+    [Fact]
+    public void StudiesLongBeforeALastOne_AreLetGo()
+    {
+        var (last, before) = StudiedAgainAndAgain();
+        GC.Collect();
+        GC.WaitForPendingFinalizers();
+        GC.Collect();
+        Assert.All(before[..^3], gone => Assert.False(gone.IsAlive));
+        GC.KeepAlive(last);
+    }
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static (HouseStudy Last, WeakReference[] Before) StudiedAgainAndAgain()
+    {
+        var house = StarterHouse.Make();
+        var last = HouseStudy.Of(house);
+        var before = new List<WeakReference>();
+        for (var i = 1; i <= 8; i++)
+        {
+            _ = last.Findings;
+            before.Add(new WeakReference(last));
+            last = HouseStudy.Of(house with { Name = $"house {i}" }, StudyOptions.Quick, last);
+        }
+
+        return (last, [.. before]);
+    }
 
     /// <summary>Whatever the house, there is a study of it.</summary>
     [Fact]

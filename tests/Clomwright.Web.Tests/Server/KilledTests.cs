@@ -49,16 +49,8 @@ public sealed class KilledTests(ITestOutputHelper output)
 
     private static async Task<(List<(DateTime At, Length Sill)> Changes, DateTime Killed)> ChangeUntilKilled(string folder, TimeSpan after)
     {
-        var start = new ProcessStartInfo("dotnet") { RedirectStandardOutput = true };
-        foreach (var argument in (string[])[Path.Combine(AppContext.BaseDirectory, "clom.dll"), "open", folder, "--port", "0", "--no-browser"])
-        {
-            start.ArgumentList.Add(argument);
-        }
-
-        using var process = Process.Start(start)!;
-        var said = (await process.StandardOutput.ReadLineAsync())!;
-        var address = new Uri(said[said.IndexOf("http", StringComparison.Ordinal)..]);
-        await using var hub = Hub(address);
+        await using var program = await RunningProgram.On(folder);
+        await using var hub = Hub(program.Address);
         await hub.StartAsync();
         await hub.InvokeAsync<HouseAnswer>("Open", HouseFolderCopy.Key, Sight.Inside);
         var changes = new List<(DateTime, Length)>();
@@ -72,9 +64,9 @@ public sealed class KilledTests(ITestOutputHelper output)
             changes.Add((DateTime.UtcNow, sill));
         }
 
-        process.Kill(entireProcessTree: true);
+        program.Process.Kill(entireProcessTree: true);
         var killed = DateTime.UtcNow;
-        await process.WaitForExitAsync();
+        await program.Process.WaitForExitAsync();
         return (changes, killed);
     }
 

@@ -40,7 +40,7 @@ public static class Workbench
         RunningWorkbench running;
         try
         {
-            var first = options.File ?? (options.Greet ? folder.List().FirstOrDefault() : null);
+            var first = options.File ?? (options.Greet && folder.List() is [var one, ..] ? one : null);
             running = await Start(folder, options.Port, PageOf(first, options.Greet), options.Share ? new WorkbenchShare(LocalAddresses.OfThisMachine(), PhoneFile.Of(folder.Path)) : null, language, cancellation);
         }
         catch (IOException)

@@ -13,9 +13,16 @@ const water = async (page) => {
   await page.getByRole('button', { name: 'Water', exact: true }).click();
   await page.locator('.day .tape').waitFor({ timeout: 120_000 });
 };
+const arrived = async (page) => {
+  await page.locator('[name=came-width]').fill('3 ft');
+  await page.locator('[name=came-height]').fill('3 ft 8 in');
+  await page.locator('[name=came-height]').press('Enter');
+  await page.locator('.way-card').nth(2).waitFor({ timeout: 120_000 });
+};
 const seasons = (page) => page.locator('.band').first().waitFor({ state: 'attached', timeout: 120_000 });
 const pages = [
   ['start', '/'],
+  ['greeting', `/wall/${house}?greet`],
   ['ground', `/ground/${house}`],
   ['earth', `/earth/${house}`],
   ['wall', `/wall/${house}`],
@@ -30,7 +37,7 @@ const pages = [
   ['record', `/record/${house}`],
   ['today', `/today/${house}`],
   ['phones', `/phones/${house}`],
-  ['arrived', `/arrived/${house}`],
+  ['arrived', `/arrived/${house}?of=tub-window`, arrived],
   ['trouble', '/wall/no-such-house'],
 ];
 
@@ -51,7 +58,8 @@ for (const [name, path, act] of pages.filter(([name]) => wanted.length === 0 || 
       await page.waitForTimeout(400);
       const out = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
       if (out > 0) complaints.push(`${out} px stick out to the side`);
-      await page.screenshot({ path: join(folder, `${name}-${width}.jpg`), type: 'jpeg', quality: 68, fullPage: width < 600 });
+      const tall = await page.evaluate(() => document.documentElement.scrollHeight);
+      await page.screenshot({ path: join(folder, `${name}-${width}.jpg`), type: 'jpeg', quality: 68, ...(width < 600 ? { fullPage: true, clip: { x: 0, y: 0, width, height: Math.min(tall, 3400) } } : {}) });
     } catch (error) {
       complaints.push(String(error).split('\n')[0]);
     }

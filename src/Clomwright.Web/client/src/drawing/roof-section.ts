@@ -38,12 +38,12 @@ export function roofSection(view: RoofSectionView, width: number, mostHeight: nu
           : svg`<path class="flag" d="M${pin} ${y(lowestPin[1])}V${line - 3}" />
             ${names.map((layer, i) => svg`<circle class="flag-dot" cx=${pin} cy=${y(layer.pin[1])} r="1.9" /><text x=${pin + 7} y=${(i + 1) * line - 2}>${layer.name}</text>`)}`
       }
-      ${view.notes.map((note) => noteOf(note.kind, note.text, [x(note.from[0]), y(note.from[1])], [x(note.to[0]), y(note.to[1])], height))}
+      ${view.notes.map((note) => noteOf(note.kind, note.text, [x(note.from[0]), y(note.from[1])], [x(note.to[0]), y(note.to[1])], width, height))}
     </svg>
   `;
 }
 
-function noteOf(kind: string, text: string, from: [number, number], to: [number, number], height: number) {
+function noteOf(kind: string, text: string, from: [number, number], to: [number, number], width: number, height: number) {
   const [x1, y1] = from;
   const [x2, y2] = to;
   if (kind === 'pitch') {
@@ -51,9 +51,15 @@ function noteOf(kind: string, text: string, from: [number, number], to: [number,
     const [mx, my] = [(x1 + x2) / 2, (y1 + y2) / 2];
     return svg`<text class="note" transform="translate(${round(mx)} ${round(my + 40)}) rotate(${round(turned)})" text-anchor="middle">${text}</text>`;
   }
-  const label = kind === 'drop' ? svg`<text class="note" x=${Math.max(4, x1 - 8)} y=${height - 8}>${text}</text>` : svg`<text class="note" x=${x1 + 10} y=${Math.max(y1, y2) + 26}>${text}</text>`;
+  const label = kind === 'drop' ? svg`<text class="note" x=${Math.max(4, x1 - 8)} y=${height - 8}>${text}</text>` : besides(text, x1 + 10, Math.max(y1, y2) + 26, width);
   const ends = `M${x1 - 4} ${y1}h8M${x2 - 4} ${y2}h8`;
   return svg`<path class="dimension" d="M${x1} ${y1}L${x2} ${y2}${ends}" />${label}`;
+}
+
+/** A note that would stick out at the right ends at the edge instead. */
+function besides(text: string, x: number, y: number, width: number) {
+  const sticksOut = x + text.length * 7.5 > width;
+  return svg`<text class="note" x=${sticksOut ? width - 4 : x} y=${y} text-anchor=${sticksOut ? 'end' : 'start'}>${text}</text>`;
 }
 
 function round(px: number): number {

@@ -2,13 +2,17 @@ using Microsoft.Playwright;
 
 namespace Clomwright.Web.Tests.Page;
 
-/// <summary>One Chromium for all page tests. Where there is none they are skipped and say so.</summary>
+/// <summary>One Chromium for the page tests of a collection. Where there is none they are skipped and say so.</summary>
 public sealed class Chromium : IAsyncLifetime
 {
+    private readonly Lazy<Task<StandingHouse>> standing = new(StandingHouse.Open);
     private IPlaywright? playwright;
 
     /// <summary>The browser; null where there is none.</summary>
     public IBrowser? Browser { get; private set; }
+
+    /// <summary>A workbench for pages that only look: what takes long is worked out once for all of them.</summary>
+    internal Task<StandingHouse> Standing => standing.Value;
 
     public static string Path => Environment.GetEnvironmentVariable("CLOM_CHROMIUM") ?? "/usr/bin/chromium";
 
@@ -37,8 +41,16 @@ public sealed class Chromium : IAsyncLifetime
         }
 
         playwright?.Dispose();
+        if (standing.IsValueCreated)
+        {
+            await (await standing.Value).DisposeAsync();
+        }
     }
 }
 
 [CollectionDefinition(nameof(Chromium))]
 public sealed class ChromiumTests : ICollectionFixture<Chromium>;
+
+/// <summary>A second browser beside the first: page tests wait more than they work.</summary>
+[CollectionDefinition(nameof(SecondChromiumTests))]
+public sealed class SecondChromiumTests : ICollectionFixture<Chromium>;

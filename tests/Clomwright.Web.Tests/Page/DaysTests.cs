@@ -64,9 +64,9 @@ public sealed class DaysTests(Chromium chromium)
         Assert.Empty(open.Complaints);
     }
 
-    internal static async Task<OpenPage> AtDays(Chromium chromium, int width = 1366, int height = 768, ColorScheme scheme = ColorScheme.Light)
+    internal static async Task<OpenPage> AtDays(Chromium chromium, int width = 1366, int height = 768, ColorScheme scheme = ColorScheme.Light, bool looks = false)
     {
-        var open = await OpenPage.At(chromium, $"/days/{HouseFolderCopy.Key}", width, height, scheme);
+        var open = await OpenPage.At(chromium, $"/days/{HouseFolderCopy.Key}", width, height, scheme, looks);
         await open.Page.Locator("svg.rising .laid, svg.rising .to-come").First.WaitForAsync(new() { Timeout = 90_000 });
         return open;
     }

@@ -3,7 +3,7 @@ using Microsoft.Playwright;
 namespace Clomwright.Web.Tests.Page;
 
 /// <summary>Every page, at desk and phone size, light and dark. axe-core's rules are those of WCAG 2, A and AA; rank: published.</summary>
-[Collection(nameof(Chromium))]
+[Collection(nameof(SecondChromiumTests))]
 public sealed class EveryPageTests(Chromium chromium)
 {
     private const string Wall = $"/wall/{HouseFolderCopy.Key}";
@@ -43,7 +43,7 @@ public sealed class EveryPageTests(Chromium chromium)
     [MemberData(nameof(Pages))]
     public async Task Page_InChromium_HasNoAxeViolationsAndNothingOutsideTheWindow(string path, int width, int height, ColorScheme scheme)
     {
-        await using var open = await OpenPage.At(chromium, path, width, height, scheme);
+        await using var open = await OpenPage.At(chromium, path, width, height, scheme, looks: true);
         await open.Page.Locator("clom-workbench[data-ready]").WaitForAsync();
         await Clean(open);
     }
@@ -55,7 +55,7 @@ public sealed class EveryPageTests(Chromium chromium)
     [InlineData(683, 384, ColorScheme.Light)]
     public async Task PageOfDays_InChromium_HasNoAxeViolationsAndNothingOutsideTheWindow(int width, int height, ColorScheme scheme)
     {
-        await using var open = await DaysTests.AtDays(chromium, width, height, scheme);
+        await using var open = await DaysTests.AtDays(chromium, width, height, scheme, looks: true);
         await Clean(open);
         await open.Page.Locator(".day .tape").PressAsync("End");
         await Clean(open);
@@ -75,7 +75,7 @@ public sealed class EveryPageTests(Chromium chromium)
     [InlineData(1366, 768, ColorScheme.Dark)]
     public async Task SheetOfWater_InChromium_HasNoAxeViolationsAndNothingOutsideTheWindow(int width, int height, ColorScheme scheme)
     {
-        await using var open = await WaterTests.AtWater(chromium, width, height, scheme);
+        await using var open = await WaterTests.AtWater(chromium, width, height, scheme, looks: true);
         await Clean(open);
         await open.Page.Locator(".day .tape").PressAsync("End");
         await Clean(open);
@@ -128,7 +128,7 @@ public sealed class EveryPageTests(Chromium chromium)
     [Fact]
     public async Task LiftSheets_OneLinkFromTheFirstPage_AreReadyToPrint()
     {
-        await using var open = await OpenPage.At(chromium, "/");
+        await using var open = await OpenPage.At(chromium, "/", looks: true);
         var page = open.Page;
         await page.Context.AddInitScriptAsync("window.print = () => { window.printed = true; }");
         var printing = await page.RunAndWaitForPopupAsync(() => page.GetByRole(AriaRole.Link, new() { Name = "Lift sheets, to print" }).ClickAsync());

@@ -6,7 +6,7 @@ using static Microsoft.Playwright.Assertions;
 namespace Clomwright.Web.Tests.Page;
 
 /// <summary>A house made and changed on the pages, without touching its file. Rank: by hand.</summary>
-[Collection(nameof(Chromium))]
+[Collection(nameof(SecondChromiumTests))]
 public sealed class OwnHouseTests(Chromium chromium)
 {
     private const string Ground = $"/ground/{HouseFolderCopy.Key}";

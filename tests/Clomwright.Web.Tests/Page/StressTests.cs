@@ -4,7 +4,7 @@ using static Microsoft.Playwright.Assertions;
 namespace Clomwright.Web.Tests.Page;
 
 /// <summary>The sheet of stress on the real page, in a real browser. Rank: by hand.</summary>
-[Collection(nameof(Chromium))]
+[Collection(nameof(SecondChromiumTests))]
 public sealed class StressTests(Chromium chromium)
 {
     [Fact]

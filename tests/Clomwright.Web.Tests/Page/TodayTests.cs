@@ -7,7 +7,7 @@ using static Microsoft.Playwright.Assertions;
 namespace Clomwright.Web.Tests.Page;
 
 /// <summary>The page of a day and the letting in of phones, in a real browser of a phone's size. Rank: by hand; axe-core's rules are those of WCAG 2, A and AA, the size of what is touched that of its 2.5.5: published.</summary>
-[Collection(nameof(Chromium))]
+[Collection(nameof(SecondChromiumTests))]
 public sealed class TodayTests(Chromium chromium)
 {
     private const string Place = $"/today/{HouseFolderCopy.Key}";

@@ -7,7 +7,7 @@ using static Microsoft.Playwright.Assertions;
 namespace Clomwright.Web.Tests.Page;
 
 /// <summary>Two windows on one house, in a real browser. Rank: by hand.</summary>
-[Collection(nameof(Chromium))]
+[Collection(nameof(SecondChromiumTests))]
 public sealed class TwoWindowsTests(Chromium chromium)
 {
     [Fact]

@@ -60,9 +60,9 @@ public sealed class WaterTests(Chromium chromium)
         Assert.Empty(open.Complaints);
     }
 
-    internal static async Task<OpenPage> AtWater(Chromium chromium, int width = 1366, int height = 768, ColorScheme scheme = ColorScheme.Light)
+    internal static async Task<OpenPage> AtWater(Chromium chromium, int width = 1366, int height = 768, ColorScheme scheme = ColorScheme.Light, bool looks = false)
     {
-        var open = await OpenPage.AtWall(chromium, width, height, scheme);
+        var open = await OpenPage.AtWall(chromium, width, height, scheme, looks);
         await open.Page.GetByRole(AriaRole.Button, new() { Name = "Water", Exact = true }).ClickAsync();
         await open.Page.Locator("svg.water .cell").First.WaitForAsync(new() { Timeout = 60_000 });
         return open;

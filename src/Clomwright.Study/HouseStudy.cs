@@ -339,7 +339,7 @@ public sealed class HouseStudy
     private static Known<FixResults> ComfortFixesOf(HouseStudy study, HouseStudy? earlier) =>
         earlier is { comfortFixes.IsValueCreated: true } && WhatComfortReads(earlier.House) == WhatComfortReads(study.House)
             ? earlier.ComfortFixes
-            : Analysis.Comfort.FromRoof.FixesOf(study.Geometry, study.Roof, study.Weather, study.Mix.DryDensity.Value);
+            : Analysis.Comfort.FromRoof.FixesOf(study.Geometry, study.Roof, study.Weather, study.Mix.DryDensity.Value, study.Comfort);
 
     /// <summary>The house without what its comfort never looks at.</summary>
     private static House WhatComfortReads(House house) => house with { Id = "-", Name = "-", Notes = null, Units = default, Rules = new(), TestPanels = [], Crew = null, Niches = [], Tees = null };

@@ -12,8 +12,8 @@ public sealed class CalculationSheetTests
     [InlineData(UnitSystem.Metric)]
     public void EveryCalculation_IsPrintedWithItsResult(UnitSystem units)
     {
-        var set = Papers.Set(Houses.HeronPoint, PaperSize.A4, units);
-        var words = Book.Of(set).Where(s => s.Key.StartsWith("calculations", StringComparison.Ordinal)).SelectMany(s => s.Marks.All().OfType<Text>()).Select(t => t.Words).ToArray();
+        var set = Papers.On(PaperSize.A4, units);
+        var words = Book.Office(set).Where(s => s.Key.StartsWith("calculations", StringComparison.Ordinal)).SelectMany(s => s.Marks.All().OfType<Text>()).Select(t => t.Words).ToArray();
         var printed = string.Join(' ', words).Replace('\u00a0', ' ');
         Assert.NotEmpty(set.Calculations);
         Assert.All(set.Calculations, c =>

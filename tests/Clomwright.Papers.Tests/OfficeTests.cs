@@ -33,7 +33,7 @@ public sealed class OfficeTests
     [Fact]
     public void EveryOfficeSheet_HasANumberAndAnEmptyBoxForTheSeal()
     {
-        var sheets = Book.Office(Papers.HeronPoint);
+        var sheets = Papers.HeronPointOffice;
         Assert.Equal(sheets.Count, sheets.Select(s => s.Number).Distinct().Count());
         Assert.Equal("title-sheet", sheets[0].Key);
         var index = string.Join(' ', sheets[0].Texts().Select(t => t.Words));
@@ -44,7 +44,7 @@ public sealed class OfficeTests
             Assert.True(box is { Width: > 37.9, Height: > 37.9 } && box.Bottom < sheet.Height);
             Assert.DoesNotContain(sheet.Marks.Where(m => m is not Group { Id: "seal" }).All().OfType<Text>(), t => t.Bounds.Overlaps(box));
         });
-        Assert.Empty(sheets.Select(s => s.Key).Intersect(Book.Site(Papers.HeronPoint).Select(s => s.Key)));
+        Assert.Empty(sheets.Select(s => s.Key).Intersect(Papers.HeronPointSite.Select(s => s.Key)));
     }
 
     // Analytic: the wall on the south elevation is as wide on paper as its faces stand apart, from the largest and smallest reach of the outside face of the stem. 0.05 mm is finer than a printed line.
@@ -52,7 +52,7 @@ public sealed class OfficeTests
     public void TheSouthElevation_IsToScale()
     {
         var set = Papers.HeronPoint;
-        var sheet = Book.Office(set).Single(s => s.Key == "elevations");
+        var sheet = Papers.HeronPointOffice.Single(s => s.Key == "elevations");
         var scale = double.Parse(sheet.Texts().Select(t => t.Words).First(w => w.StartsWith("1:", StringComparison.Ordinal))[2..].Split(' ')[0], System.Globalization.CultureInfo.InvariantCulture);
         var geometry = set.Geometry;
         var stem = geometry.House.Stem.Width.Metres - (geometry.House.Stem.Width.Metres - geometry.Wall.OutsideOffset(geometry.Wall.Base.Metres)) / 2;

@@ -38,7 +38,7 @@ public class PairTests
     public void SinglePoles_AreNoPairs()
     {
         var house = Houses.HeronPoint with { Roof = (Roof.Reciprocal)Houses.HeronPoint.Roof! with { IfOneFails = null } };
-        var words = Book.Of(Papers.Set(house, PaperSize.A4)).Where(s => s.Key.StartsWith("raising", StringComparison.Ordinal) || s.Key.StartsWith("pole-cards", StringComparison.Ordinal)).SelectMany(s => s.Texts()).Select(t => t.Words);
+        var words = Book.Site(Papers.Set(house, PaperSize.A4)).Where(s => s.Key.StartsWith("raising", StringComparison.Ordinal) || s.Key.StartsWith("pole-cards", StringComparison.Ordinal)).SelectMany(s => s.Texts()).Select(t => t.Words);
         Assert.DoesNotContain(words, w => w.Contains("pair", StringComparison.OrdinalIgnoreCase));
     }
 }

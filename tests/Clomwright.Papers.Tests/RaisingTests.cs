@@ -16,7 +16,7 @@ public class RaisingTests
     };
 
     private static string[] Words(House house) =>
-        [.. Book.Of(Papers.Set(house, PaperSize.A4)).Where(s => s.Key.StartsWith("raising", StringComparison.Ordinal)).SelectMany(s => s.Texts()).Select(t => t.Words)];
+        [.. Book.Site(Papers.Set(house, PaperSize.A4)).Where(s => s.Key.StartsWith("raising", StringComparison.Ordinal)).SelectMany(s => s.Texts()).Select(t => t.Words)];
 
     /// <summary>A frame of 6 in poles stands bare and falls short under wet soil and snow; both shares stand on the sheet, large.</summary>
     [Fact]

@@ -82,7 +82,7 @@ public sealed partial class WriterTests
     [InlineData(PaperSize.Letter, 215.9, 279.4, 139.7, 215.9)]
     public void Pdf_Pages_HaveTheSizeOfThePaper(PaperSize paper, double width, double height, double pocketWidth, double pocketHeight)
     {
-        var book = Book.Of(Papers.Set(Houses.HeronPoint, paper));
+        var book = Book.Site(Papers.On(paper));
         using var document = PdfDocument.Open(PdfWriter.Write([.. book], "Heron Point", Papers.Date));
         var (lift, pocket) = (document.GetPage(IndexOf(book, "lift-1")), document.GetPage(IndexOf(book, "pocket-card")));
         Assert.Equal((width, height), (Math.Round(lift.Width * MmPerPoint, 2), Math.Round(lift.Height * MmPerPoint, 2)));

@@ -5,6 +5,9 @@ namespace Clomwright.Analysis.Comfort;
 /// <summary>How warm, dry and light the house will be. Facts without a verdict: no rule here stands behind them.</summary>
 public sealed record ComfortResult
 {
+    /// <summary>Sections that are solved already, for whoever asks on: no part of the answer.</summary>
+    internal SolvedSections Solved { get; init; } = new();
+
     /// <summary>Every part by itself.</summary>
     public required Sequence<PartHeat> Parts { get; init; }
 

@@ -76,16 +76,21 @@ internal sealed class DampWall(HouseGeometry geometry, Shell shell, ComfortNumbe
     private readonly double[] stations = [.. Enumerable.Range(0, Columns).Select(i => (i + 0.5) * geometry.Curve.Length / Columns)];
     private readonly double[] heights = [.. Enumerable.Range(0, Rows).Select(j => (j + 0.5) * geometry.Wall.Top.Metres / Rows)];
 
+    private (FaceFactor[][] Factors, double[,] Faces)? face;
+
+    /// <summary>What of the wall's face holds in every month and run.</summary>
+    private (FaceFactor[][] Factors, double[,] Faces) Face => face ??= ([.. stations.Select(FactorsAt)], MeanFaces());
+
     /// <summary>The dampest month of a run with more water given to the room, kg/s.</summary>
     public DampMonth Worst(RunResult run, double more)
     {
-        var (factors, faces, limit) = (stations.Select(FactorsAt).ToArray(), MeanFaces(), numbers["comfort-mould"]);
+        var ((factors, faces), limit) = (Face, numbers["comfort-mould"]);
         return run.Months.Select(m => Month(m, factors, faces, more)).MaxBy(m => (m.Share(limit), m.Humidities.Max()))!;
     }
 
     public DampResult Of(YearResult year)
     {
-        var (factors, faces, limit) = (stations.Select(FactorsAt).ToArray(), MeanFaces(), numbers["comfort-mould"]);
+        var ((factors, faces), limit) = (Face, numbers["comfort-mould"]);
         return new DampResult
         {
             Stations = stations.ToSequence(), Heights = heights.ToSequence(), Later = Worst(year.Heated, 0), Unheated = Worst(year.Free, 0),

@@ -21,7 +21,8 @@ public static class FromRoof
         var house = geometry.House;
         var numbers = ComfortNumbers.Of(house.Assumed);
         var parts = new ShellParts(geometry, roof, numbers, dryDensity);
-        var shell = new Shell(geometry, parts, numbers, new());
+        var solved = new SolvedSections();
+        var shell = new Shell(geometry, parts, numbers, solved);
         var sun = SunOf(geometry, parts, weather);
         Known<YearResult> year = weather.NotChecked ?? new Message("analysis.comfort.no-latitude");
         Known<DampResult> damp = year.NotChecked!;
@@ -35,7 +36,7 @@ public static class FromRoof
 
         return new ComfortResult
         {
-            Parts = Described(shell), Windows = shell.Windows, Edges = shell.Edges, Ground = shell.Ground, Losses = Losses(shell), Volume = shell.Volume, Airing = shell.Airing,
+            Solved = solved, Parts = Described(shell), Windows = shell.Windows, Edges = shell.Edges, Ground = shell.Ground, Losses = Losses(shell), Volume = shell.Volume, Airing = shell.Airing,
             GlassByWind = ByWind(shell), Sun = sun, Year = year, Damp = damp, Lined = LinedThrough(shell, year.Value, numbers),
             Assumptions = [.. year.Is ? weather.Value!.Assumptions : [], .. parts.Assumptions, .. Leaned(numbers, house)], Calculations = Worked(shell, numbers),
         };
@@ -68,7 +69,8 @@ public static class FromRoof
     /// <param name="roof">What holds the roof.</param>
     /// <param name="weather">The site's mean days.</param>
     /// <param name="dryDensity">Of the cob, kg/m3.</param>
-    public static Known<FixResults> FixesOf(HouseGeometry geometry, RoofResult roof, Known<WeatherResult> weather, double dryDensity)
+    /// <param name="lived">The house as described through its year, where that is known: it is not run again.</param>
+    public static Known<FixResults> FixesOf(HouseGeometry geometry, RoofResult roof, Known<WeatherResult> weather, double dryDensity, ComfortResult? lived = null)
     {
         ArgumentNullException.ThrowIfNull(geometry);
         if (weather.Value is not { } known)
@@ -78,14 +80,15 @@ public static class FromRoof
 
         var numbers = ComfortNumbers.Of(geometry.House.Assumed);
         var latitude = geometry.House.Site.Latitude ?? known.Climate.Latitude;
-        var (drawn, sections) = (YearWeather.Drawn(known), new SolvedSections());
+        var (drawn, sections) = (YearWeather.Drawn(known), lived?.Solved ?? new());
         var results = Fixes.Of(geometry.House, numbers).AsParallel().AsOrdered().Select(fix =>
         {
             var changed = geometry with { House = fix.House };
             var parts = new ShellParts(changed, roof, numbers, dryDensity);
             var (shell, sun) = (new Shell(changed, parts, numbers, sections), new SunInRoom(changed, latitude, parts.Eave));
-            var year = new HouseYear(shell, sun).Run(drawn);
-            var damp = new DampWall(changed, shell, numbers, sun, drawn).Of(year);
+            var isAsDescribed = ReferenceEquals(fix.House, geometry.House);
+            var year = (isAsDescribed ? lived?.Year.Value : null) ?? new HouseYear(shell, sun).Run(drawn);
+            var damp = (isAsDescribed ? lived?.Damp.Value : null) ?? new DampWall(changed, shell, numbers, sun, drawn).Of(year);
             return new FixResult(fix.Key, fix.What, shell.Loss, year.Heated.Heat, year.Wood.Mass, year.Free.HotHours, damp.Later.Share(damp.Limit));
         }).ToSequence();
         return new FixResults(results[0].Heat, results[0].HotHours, results);
@@ -114,7 +117,7 @@ public static class FromRoof
         }
 
         var numbers = ComfortNumbers.Of(geometry.House.Assumed);
-        var shell = new Shell(geometry, new ShellParts(geometry, roof, numbers, dryDensity), numbers, new());
+        var shell = new Shell(geometry, new ShellParts(geometry, roof, numbers, dryDensity), numbers, lived.Solved);
         return new FirstWinter(new DampWall(geometry, shell, numbers, sun, YearWeather.Drawn(known)).Worst(year.Heated, still.IntoRoom), still);
     }
 

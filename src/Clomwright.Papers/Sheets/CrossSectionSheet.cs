@@ -41,20 +41,12 @@ internal static class CrossSectionSheet
     {
         var board = new Board();
         var levels = new CrossSectionDrawing(scene.Geometry, cut, roof, paperPerMetre).Draw(board, "section-" + key);
-        var box = board.Marks.Bounds();
-        var beside = new Board();
-        Levels.Beside(beside, levels.Select(l => (l.Height, scene.Say.Say("level." + l.Key))), paperPerMetre, box.Right, scene.Say);
-        board.Add(new Group($"section-{key}-levels", beside.Marks));
-        return (board, box);
+        return (board, Levels.BesideAll(board, "section-" + key, levels, paperPerMetre, scene.Say));
     }
 
     private static Picture One(Scene scene, CrossSection cut, string key, RoofShell? roof, DrawingScale scale)
     {
-        var say = scene.Say;
         var (board, box) = Drawn(scene, cut, key, roof, scale.PaperPerMetre);
-        var foot = board.Marks.Bounds().Bottom + 3;
-        board.Say(say.Say("cross-section." + key), box.Left, foot + Styles.Heading.Ascent(), Styles.Heading);
-        Levels.Bar(board, box.Left + Styles.Heading.WidthOf(say.Say("cross-section." + key)) + 8, foot + 0.6, scale.PaperPerMetre, say);
-        return new Picture(board.Marks, board.Marks.Bounds().Inset(-1));
+        return Levels.Titled(board, box.Left, scene.Say.Say("cross-section." + key), scale.PaperPerMetre, scene.Say);
     }
 }

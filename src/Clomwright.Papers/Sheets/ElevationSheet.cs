@@ -66,20 +66,12 @@ internal static class ElevationSheet
     {
         var board = new Board();
         var levels = new ElevationDrawing(scene.Geometry, seen, roof, paperPerMetre).Draw(board, "elevation-" + key, scene.Letter);
-        var box = board.Marks.Bounds();
-        var beside = new Board();
-        Levels.Beside(beside, levels.Select(l => (l.Height, scene.Say.Say("level." + l.Key))), paperPerMetre, box.Right, scene.Say);
-        board.Add(new Group($"elevation-{key}-levels", beside.Marks));
-        return (board, box);
+        return (board, Levels.BesideAll(board, "elevation-" + key, levels, paperPerMetre, scene.Say));
     }
 
     private static Picture One(Scene scene, Elevation seen, string key, RoofShell? roof, DrawingScale scale)
     {
-        var say = scene.Say;
         var (board, box) = Drawn(scene, seen, key, roof, scale.PaperPerMetre);
-        var foot = board.Marks.Bounds().Bottom + 3;
-        board.Say(say.Say("elevation." + key), box.Left, foot + Styles.Heading.Ascent(), Styles.Heading);
-        Levels.Bar(board, box.Left + Styles.Heading.WidthOf(say.Say("elevation." + key)) + 8, foot + 0.6, scale.PaperPerMetre, say);
-        return new Picture(board.Marks, board.Marks.Bounds().Inset(-1));
+        return Levels.Titled(board, box.Left, scene.Say.Say("elevation." + key), scale.PaperPerMetre, scene.Say);
     }
 }

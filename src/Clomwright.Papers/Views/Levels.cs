@@ -31,6 +31,31 @@ internal static class Levels
         }
     }
 
+    /// <summary>The same for all that stands on a board, its words by key, in a group of its own.</summary>
+    /// <returns>The box of the drawing without its heights, mm.</returns>
+    public static PaperBox BesideAll(Board board, string name, IEnumerable<(double Height, string Key)> levels, double paperPerMetre, Wording say)
+    {
+        var box = board.Marks.Bounds();
+        var beside = new Board();
+        Beside(beside, levels.Select(l => (l.Height, say.Say("level." + l.Key))), paperPerMetre, box.Right, say);
+        board.Add(new Group($"{name}-levels", beside.Marks));
+        return box;
+    }
+
+    /// <summary>A board as a picture, with its title and a bar of its scale under it.</summary>
+    /// <param name="board">What is drawn.</param>
+    /// <param name="left">Where the title begins, mm.</param>
+    /// <param name="title">The title.</param>
+    /// <param name="paperPerMetre">Scale.</param>
+    /// <param name="say">Words.</param>
+    public static Picture Titled(Board board, double left, string title, double paperPerMetre, Wording say)
+    {
+        var foot = board.Marks.Bounds().Bottom + 3;
+        board.Say(title, left, foot + Styles.Heading.Ascent(), Styles.Heading);
+        Bar(board, left + Styles.Heading.WidthOf(title) + 8, foot + 0.6, paperPerMetre, say);
+        return new Picture(board.Marks, board.Marks.Bounds().Inset(-1));
+    }
+
     /// <summary>A bar as long as it says, its left end at a place.</summary>
     public static void Bar(Board board, double x, double y, double paperPerMetre, Wording say)
     {

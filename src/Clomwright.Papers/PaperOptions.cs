@@ -11,6 +11,9 @@ public sealed record PaperOptions(DateOnly Date)
     /// <summary>The paper.</summary>
     public PaperSize Paper { get; init; } = PaperSize.A4;
 
+    /// <summary>The paper that lies in the drawer where those units are used.</summary>
+    public static PaperSize Usual(UnitSystem units) => units == UnitSystem.Imperial ? PaperSize.Letter : PaperSize.A4;
+
     /// <summary>Which units come first; null takes the house's own.</summary>
     public UnitSystem? Units { get; init; }
 

@@ -19,7 +19,7 @@ internal sealed class Issuing(string house, string by, string to, Terminal termi
     public Message? Out(IEnumerable<Sheet> sheets, PaperOptions options, Func<Message?> write)
     {
         var store = new SqliteRecord(SqliteRecord.Beside(house));
-        var issue = new Seen.Issue(options.Date, options.Revision!, [], to) { Drawn = sheets.Select(s => s.Revision?.Drawn).OfType<DrawnSheet>().ToSequence() };
+        var issue = new Seen.Issue(options.Date, options.Revision!, [], to) { Drawn = SetRevision.DrawnOn(sheets) };
         var entry = new SiteEntry(RecordInput.NewId(), terminal.Now, by, issue);
         if (store.Append(entry).Problem is { } problem)
         {
@@ -39,7 +39,7 @@ internal sealed class Issuing(string house, string by, string to, Terminal termi
     /// <summary>Says which sheets are other ones than those handed out last, and which to take down.</summary>
     public static void SayChanges(IEnumerable<Sheet> sheets, PaperOptions options, Terminal terminal)
     {
-        var set = SetRevision.Of([.. sheets.Select(s => s.Revision?.Drawn).OfType<DrawnSheet>()], options.Issued, options.Revision);
+        var set = SetRevision.Of(SetRevision.DrawnOn(sheets), options.Issued, options.Revision);
         if (set.Before is not { } before)
         {
             return;

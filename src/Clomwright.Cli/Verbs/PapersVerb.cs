@@ -18,7 +18,7 @@ internal static class PapersVerb
         var file = new Argument<string?>("FILE") { Description = terminal.Word("cli.file"), Arity = ArgumentArity.ZeroOrOne };
         var folder = new Option<string>("--out") { Description = terminal.Word("cli.papers.out"), Required = true };
         var date = new Option<string?>("--date") { Description = terminal.Word("cli.papers.date") };
-        var paper = new Option<string>("--paper") { Description = terminal.Word("cli.papers.paper"), DefaultValueFactory = _ => "a4" };
+        var paper = new Option<string?>("--paper") { Description = terminal.Word("cli.papers.paper") };
         paper.AcceptOnlyFromAmong([.. Enum.GetNames<PaperSize>().Select(name => name.ToLowerInvariant())]);
         var deep = new Option<bool>("--deep") { Description = terminal.Word("cli.papers.deep") };
         var issue = new Option<bool>("--issue") { Description = terminal.Word("cli.papers.issue") };
@@ -34,10 +34,11 @@ internal static class PapersVerb
                 return ExitCode.WrongInput;
             }
 
-            var size = Enum.Parse<PaperSize>(parsed.GetValue(paper)!, ignoreCase: true);
+            PaperSize? size = parsed.GetValue(paper) is { } asked ? Enum.Parse<PaperSize>(asked, ignoreCase: true) : null;
             if (parsed.GetValue(blank))
             {
-                return Blank(new PaperOptions(day) { Paper = size, Language = terminal.Words.Language, Units = parsed.GetValue(metric) ? UnitSystem.Metric : null }, parsed.GetValue(folder)!, terminal);
+                UnitSystem? units = parsed.GetValue(metric) ? UnitSystem.Metric : null;
+                return Blank(new PaperOptions(day) { Paper = size ?? PaperOptions.Usual(units ?? UnitSystem.Imperial), Language = terminal.Words.Language, Units = units }, parsed.GetValue(folder)!, terminal);
             }
 
             if (parsed.GetValue(file) is not { } path)
@@ -53,7 +54,7 @@ internal static class PapersVerb
             var record = study.Options.Record;
             var options = new PaperOptions(day)
             {
-                Paper = size, Planner = Rota.FromDays.Of, Language = terminal.Words.Language,
+                Paper = size ?? PaperOptions.Usual(study.House.Units), Planner = Rota.FromDays.Of, Language = terminal.Words.Language,
                 Issued = record.Issues, Revision = parsed.GetValue(issue) ? Letters.Next(record) : null,
             };
             await Patience.Search(study, terminal, stop);

@@ -22,6 +22,29 @@ internal sealed record DrawingScale(int Denominator, int PerFoot = 0)
     /// <summary>The largest usual scale at which something fits; the smallest of all where none does.</summary>
     public static DrawingScale Fitting(UnitSystem units, Func<DrawingScale, bool> fits) => Usual(units).FirstOrDefault(fits) ?? Usual(units)[^1];
 
+    /// <summary>The same of several pictures that all have to fit, with what is drawn at that scale. They are drawn one by one until one does not fit, and what fits is not drawn again.</summary>
+    public static (DrawingScale Scale, IReadOnlyList<T> Drawn) Fitting<T>(UnitSystem units, Func<DrawingScale, IEnumerable<T>> draw, Func<T, bool> fits)
+    {
+        List<T> drawn = [];
+        bool AllFit(DrawingScale scale)
+        {
+            drawn = [];
+            foreach (var one in draw(scale))
+            {
+                if (!fits(one))
+                {
+                    return false;
+                }
+
+                drawn.Add(one);
+            }
+
+            return true;
+        }
+
+        return Usual(units).FirstOrDefault(AllFit) is { } found ? (found, drawn) : (Usual(units)[^1], [.. draw(Usual(units)[^1])]);
+    }
+
     /// <summary>As printed: <c>1:48, 1/4 in to 1 ft</c>.</summary>
     public Message Label => PerFoot == 0
         ? Message.Of("papers.scale", ("of", $"1:{Denominator}"))

@@ -1,5 +1,6 @@
 using Clomwright.Building;
 using Clomwright.Evidence;
+using Clomwright.Papers.Drawing;
 
 namespace Clomwright.Papers.Revisions;
 
@@ -34,6 +35,9 @@ public sealed record SetRevision(string? Letter, string? Before, Sequence<SheetR
 
     /// <summary>What hangs on the wall and holds no longer: sheets of the set before that show something else now or are gone, each with the letter that the copy on the wall carries.</summary>
     public Sequence<HungSheet> TakeDown { get; init; }
+
+    /// <summary>What is drawn on sheets, for the record; nothing where no letters are asked for.</summary>
+    public static Sequence<DrawnSheet> DrawnOn(IEnumerable<Sheet> sheets) => sheets.Select(s => s.Revision?.Drawn).OfType<DrawnSheet>().ToSequence();
 
     /// <summary>Sheets beside what was handed out.</summary>
     /// <param name="drawn">Of one part of the papers or of all, in page order.</param>

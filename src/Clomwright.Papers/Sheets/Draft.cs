@@ -42,7 +42,7 @@ internal sealed record Draft(SheetHead Head, Format Paper, IReadOnlyList<Block> 
     };
 
     private static IReadOnlyList<IReadOnlyList<Block>> Closer(double gap, IReadOnlyList<Block> blocks, PaperBox content) =>
-        Layout.Flow.Columns([.. blocks.Select(b => gap < 1 ? b.Closer(gap) : b)], content.Width, content.Height);
+        Layout.Flow.Columns([.. blocks.Select(b => b.Closer(gap))], content.Width, content.Height);
 
     /// <summary>What stands within the frame, once it is drawn; null before.</summary>
     private Sequence<Mark>? Content { get; init; }

@@ -21,34 +21,8 @@ internal static class ElevationSheet
         var seen = Sides.Select(s => Elevations.Of(scene.Geometry, s.Bearing)).ToArray();
         var note = new Paragraph(Note(scene, roof), Styles.Small) { Above = 2 };
         var (width, height) = ((content.Width - Beside.Gutter) / 2, (content.Height - note.Height(content.Width) - 8) / 2);
-        // Hidden lines take long: what was drawn to see whether it fits is kept. One side that is too large says that its scale is.
-        List<Picture> drawn = [];
-        void Draw(DrawingScale s, Func<Picture, bool> goesOn)
-        {
-            drawn.Clear();
-            foreach (var (side, i) in seen.Select((e, i) => (e, i)))
-            {
-                drawn.Add(One(scene, side, Sides[i].Key, roof, s));
-                if (!goesOn(drawn[^1]))
-                {
-                    break;
-                }
-            }
-        }
-
-        bool Fits(Picture p) => p.View.Width <= width && p.View.Height <= height;
-        bool AllFit(DrawingScale s)
-        {
-            Draw(s, Fits);
-            return drawn.All(Fits);
-        }
-
-        var scale = DrawingScale.Fitting(say.First, AllFit);
-        if (drawn.Count < seen.Length)
-        {
-            Draw(scale, _ => true);
-        }
-
+        // Hidden lines take long: what was drawn to see whether it fits is what is printed.
+        var (scale, drawn) = DrawingScale.Fitting(say.First, s => seen.Select((e, i) => One(scene, e, Sides[i].Key, roof, s)), p => p.View.Width <= width && p.View.Height <= height);
         Stack[] four = [.. drawn.Select(p => new Stack([p]))];
         var head = new SheetHead("elevations", say.Say("elevation.title"), Clock.Drawing, say.Say(scale.Label));
         return Draft.Flow(head, paper, [new Beside(four[2], four[1]), new Beside(four[0], four[3]) { Above = 5 }, note], say);

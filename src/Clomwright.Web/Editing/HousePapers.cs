@@ -28,9 +28,11 @@ internal sealed class HousePapers
     public HousePapers(HouseStudy study, bool saved, PaperSize? paper, DateOnly date, string? letter = null)
     {
         (this.study, this.saved, Date, this.letter) = (study, saved, date, letter);
-        this.paper = paper ?? Usual(study.House.Units);
+        this.paper = paper ?? PaperOptions.Usual(study.House.Units);
         var set = FromStudy.Set(study, new PaperOptions(date) { Paper = this.paper, Planner = Rota.FromDays.Of, Language = Words.Book.Language, Issued = study.Options.Record.Issues, Revision = letter });
-        (Site, Office) = (Book.Site(set), Book.Office(set));
+        (Sequence<Sheet> site, Sequence<Sheet> office) = ([], []);
+        Parallel.Invoke(() => site = Book.Site(set), () => office = Book.Office(set));
+        (Site, Office) = (site, office);
         templates = new Lazy<Sequence<Sheet>>(() => TemplateBook.Of(set));
     }
 
@@ -54,7 +56,7 @@ internal sealed class HousePapers
     public IEnumerable<Sheet> Changed => All.Where(IsOther);
 
     /// <summary>What is drawn on every sheet; nothing where no letters are asked for.</summary>
-    public IEnumerable<DrawnSheet> Drawn => All.Select(s => s.Revision?.Drawn).OfType<DrawnSheet>();
+    public Sequence<DrawnSheet> Drawn => SetRevision.DrawnOn(All);
 
     /// <summary>Which paper.</summary>
     public PaperSize Paper => paper;
@@ -68,9 +70,6 @@ internal sealed class HousePapers
         paper.ToString(),
         Enum.GetNames<PaperSize>(),
         [.. Site.Select(s => Card(s, Group(s.Key))).Concat(Office.Select(s => Card(s, OfficeGroup(s.Key)))).OrderBy(card => Array.IndexOf(Piles, card.Group))]);
-
-    /// <summary>The paper that lies in the drawer where those units are used.</summary>
-    public static PaperSize Usual(UnitSystem units) => units == UnitSystem.Imperial ? PaperSize.Letter : PaperSize.A4;
 
     private SheetCard Card(Sheet sheet, string group) => new(sheet.Key, sheet.Title, Size(sheet), group, sheet.Width, sheet.Height, IsOther(sheet));
 

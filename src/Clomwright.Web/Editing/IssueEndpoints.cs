@@ -31,7 +31,7 @@ internal static class IssueEndpoints
     private static IResult Scene(OpenHouse house, PaperSize? paper, HousePapers? book = null)
     {
         var now = house.Written;
-        return Results.Ok(IssueSceneOf.Scene(now, () => book ?? house.Papers(paper), paper ?? HousePapers.Usual(now.House.Units), house.Now.Saved));
+        return Results.Ok(IssueSceneOf.Scene(now, () => book ?? house.Papers(paper), paper ?? PaperOptions.Usual(now.House.Units), house.Now.Saved));
     }
 
     private static IResult On(string key, string? paper, OpenHouses houses, Func<OpenHouse, PaperSize?, IResult> answer)

@@ -46,7 +46,7 @@ internal static class IssueSceneOf
         var last = SetRevision.OfLast(issued) is { } set ? List(set, Said(issued[^1], set)) : null;
         var now = issued.Count == 0
             ? new IssueList(next, Words.Say("web.issue.first", ("letter", next)), true, [], [])
-            : Beside(SetRevision.Of([.. book().Drawn], issued, next));
+            : Beside(SetRevision.Of(book().Drawn, issued, next));
         return new IssueScene(study.House.Name, saved, next, paper.ToString(), Enum.GetNames<PaperSize>(), now, last);
     }
 

@@ -38,7 +38,7 @@ internal sealed partial class OpenHouse
 
             var (letter, date) = (Letters.Next(now.Options.Record), DateOnly.FromDateTime(moment.LocalDateTime));
             var book = new HousePapers(now, true, paper, date, letter);
-            var issue = new Issue(date, letter, [], to) { Drawn = book.Drawn.ToSequence() };
+            var issue = new Issue(date, letter, [], to) { Drawn = book.Drawn };
             if (store.Append(new SiteEntry(id, moment, by, issue)).Problem is { } problem)
             {
                 return (null, problem);
@@ -63,7 +63,7 @@ internal sealed partial class OpenHouse
                 return (null, Message.Of("web.issue.no-set", ("letter", letter)));
             }
 
-            var size = paper ?? HousePapers.Usual(now.House.Units);
+            var size = paper ?? PaperOptions.Usual(now.House.Units);
             if (handed is { } there && there.Letter == letter && there.House == now.House && there.Book.Paper == size)
             {
                 return (there.Book, null);

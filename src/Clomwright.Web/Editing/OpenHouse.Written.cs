@@ -57,7 +57,7 @@ internal sealed partial class OpenHouse
     public HousePapers Papers(PaperSize? paper)
     {
         var (now, isSaved) = (Written, Now.Saved);
-        var wanted = (now, isSaved, paper ?? HousePapers.Usual(now.House.Units), DateOnly.FromDateTime(DateTime.Now));
+        var wanted = (now, isSaved, paper ?? PaperOptions.Usual(now.House.Units), DateOnly.FromDateTime(DateTime.Now));
         lock (printing)
         {
             if (papers is null || printed != wanted)

@@ -2,7 +2,6 @@ using System.Security.Cryptography;
 using System.Text;
 using System.Text.Json;
 using System.Text.Json.Serialization;
-using Clomwright.Files;
 
 namespace Clomwright.Web.Sharing;
 
@@ -12,65 +11,27 @@ internal sealed class PhoneFile(string? path)
 {
     private static readonly JsonSerializerOptions Json = new() { WriteIndented = true, PropertyNamingPolicy = JsonNamingPolicy.CamelCase, Converters = { new JsonStringEnumConverter() } };
 
+    private readonly UserFile file = new(path);
+
     /// <summary>The file of a folder of houses, among the user's own data; null where the machine has no place for such.</summary>
-    public static string? Of(string folder)
-    {
-        var own = Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData, Environment.SpecialFolderOption.DoNotVerify);
-        var digest = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(folder)))[..16];
-        return own.Length == 0 ? null : Path.Combine(own, "Clomwright", $"phones-{digest}.json");
-    }
+    public static string? Of(string folder) => UserFile.Place($"phones-{Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(folder)))[..16]}.json");
 
     /// <summary>What is written there; nothing where there is no such file or it cannot be understood: then every phone has to be let in anew.</summary>
     public PhoneBook Read()
     {
         try
         {
-            return path is not null && File.Exists(path) && JsonSerializer.Deserialize<PhoneBook>(File.ReadAllBytes(path), Json) is { Phones: not null } book ? book : PhoneBook.Empty;
+            return file.Read() is { } bytes && JsonSerializer.Deserialize<PhoneBook>(bytes, Json) is { Phones: not null } book ? book : PhoneBook.Empty;
         }
-        catch (Exception wrong) when (wrong is IOException or UnauthorizedAccessException or JsonException)
+        catch (JsonException)
         {
             return PhoneBook.Empty;
         }
     }
 
-    /// <summary>Writes it, for nobody but this user to read where the system knows such a thing.</summary>
+    /// <summary>Writes it.</summary>
     /// <returns>Whether it is on the disk.</returns>
-    public bool Write(PhoneBook book)
-    {
-        if (path is null)
-        {
-            return false;
-        }
-
-        try
-        {
-            var folder = Path.GetDirectoryName(path)!;
-            if (OperatingSystem.IsWindows())
-            {
-                Directory.CreateDirectory(folder);
-            }
-            else
-            {
-                Directory.CreateDirectory(folder, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
-            }
-
-            if (OutputFile.Write(path, JsonSerializer.SerializeToUtf8Bytes(book, Json)) is not null)
-            {
-                return false;
-            }
-
-            if (!OperatingSystem.IsWindows())
-            {
-                File.SetUnixFileMode(path, UnixFileMode.UserRead | UnixFileMode.UserWrite);
-            }
-
-            return true;
-        }
-        catch (Exception wrong) when (wrong is IOException or UnauthorizedAccessException)
-        {
-            return false;
-        }
-    }
+    public bool Write(PhoneBook book) => file.Write(JsonSerializer.SerializeToUtf8Bytes(book, Json));
 }
 
 /// <summary>What the file holds.</summary>

@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using System.Net;
 using System.Net.Http.Json;
 using Clomwright.Web.Editing;
@@ -13,79 +12,51 @@ public sealed class LanguageTests
     [Fact]
     public async Task ALanguageChosen_IsSpokenAtOnce_AndByTheNextStart_UnlessAnotherIsAskedFor()
     {
+        Assert.SkipWhen(OperatingSystem.IsWindows() || OperatingSystem.IsMacOS(), "Where the user's own data lies is told to the program by XDG_DATA_HOME, which this system does not read.");
         using var folder = new HouseFolderCopy();
-        var own = Directory.CreateDirectory(Path.Combine(folder.Path, "own")).FullName;
-        await using (var first = await Program.Start(folder.Path, own))
+        await using (var first = await RunningProgram.On(folder.Path))
         {
-            Assert.Equal("en", await first.Speaks());
-            var english = await first.Wall();
-            using var none = await first.Choose("tlh");
+            using var client = Client(first);
+            Assert.Equal("en", await Speaks(client));
+            var english = await Wall(first);
+            using var none = await Choose(client, "tlh");
             Assert.Equal(HttpStatusCode.NotFound, none.StatusCode);
             Assert.Contains("fr", await none.Content.ReadAsStringAsync());
-            using var french = await first.Choose("fr");
+            using var french = await Choose(client, "fr");
             Assert.Contains("Français", await french.Content.ReadAsStringAsync());
-            Assert.Equal("fr", await first.Speaks());
-            var inFrench = await first.Wall(); // looked at before in English: the same words are not given again
+            Assert.Equal("fr", await Speaks(client));
+            var inFrench = await Wall(first); // looked at before in English: the same words are not given again
             Assert.Equal((english.Findings.Count, english.Totals.Met), (inFrench.Findings.Count, inFrench.Totals.Met));
             Assert.NotEqual(english.Totals.Line, inFrench.Totals.Line);
             Assert.DoesNotContain(inFrench.Findings, f => english.Findings.Any(e => e.Title == f.Title));
         }
 
-        await using (var next = await Program.Start(folder.Path, own))
+        await using (var next = await RunningProgram.On(folder.Path))
         {
-            Assert.Equal("fr", await next.Speaks());
+            using var client = Client(next);
+            Assert.Equal("fr", await Speaks(client));
         }
 
-        await using var asked = await Program.Start(folder.Path, own, "--language", "es");
-        Assert.Equal("es", await asked.Speaks());
+        await using var asked = await RunningProgram.On(folder.Path, more: ["--language", "es"]);
+        using var last = Client(asked);
+        Assert.Equal("es", await Speaks(last));
     }
 
-    /// <summary>The program, on a folder of houses and with a place of its own for what it keeps for its user.</summary>
-    private sealed class Program : IAsyncDisposable
+    private static HttpClient Client(RunningProgram program)
     {
-        private readonly Process process;
-        private readonly HttpClient client;
+        var client = new HttpClient { BaseAddress = program.Address, Timeout = TimeSpan.FromMinutes(2) };
+        client.DefaultRequestHeaders.Add("Origin", program.Address.GetLeftPart(UriPartial.Authority));
+        return client;
+    }
 
-        private Program(Process process, Uri address)
-        {
-            this.process = process;
-            client = new HttpClient { BaseAddress = address, Timeout = TimeSpan.FromMinutes(2) };
-            client.DefaultRequestHeaders.Add("Origin", address.GetLeftPart(UriPartial.Authority));
-        }
+    private static async Task<string> Speaks(HttpClient client) => (await client.GetFromJsonAsync<Dictionary<string, string>>("/api/words"))!["lang"];
 
-        public static async Task<Program> Start(string houses, string own, params string[] more)
-        {
-            Assert.SkipWhen(OperatingSystem.IsWindows() || OperatingSystem.IsMacOS(), "Where the user's own data lies is told to the program by XDG_DATA_HOME, which this system does not read.");
-            var start = new ProcessStartInfo("dotnet") { RedirectStandardOutput = true };
-            start.Environment["XDG_DATA_HOME"] = own;
-            start.Environment.Remove("CLOM_LANGUAGE");
-            foreach (var argument in (string[])[Path.Combine(AppContext.BaseDirectory, "clom.dll"), "open", houses, "--port", "0", "--no-browser", .. more])
-            {
-                start.ArgumentList.Add(argument);
-            }
+    private static Task<HttpResponseMessage> Choose(HttpClient client, string language) => client.PostAsJsonAsync("/api/languages", new { language });
 
-            var process = Process.Start(start)!;
-            var said = (await process.StandardOutput.ReadLineAsync())!;
-            return new(process, new Uri(said[said.IndexOf("http", StringComparison.Ordinal)..]));
-        }
-
-        public async Task<string> Speaks() => (await client.GetFromJsonAsync<Dictionary<string, string>>("/api/words"))!["lang"];
-
-        public async Task<Scene> Wall()
-        {
-            await using var hub = KilledTests.Hub(client.BaseAddress!);
-            await hub.StartAsync();
-            return (await hub.InvokeAsync<HouseAnswer>("Open", HouseFolderCopy.Key, Sight.Inside)).State!.Scene!;
-        }
-
-        public Task<HttpResponseMessage> Choose(string language) => client.PostAsJsonAsync("/api/languages", new { language });
-
-        public async ValueTask DisposeAsync()
-        {
-            client.Dispose();
-            process.Kill(entireProcessTree: true);
-            await process.WaitForExitAsync();
-            process.Dispose();
-        }
+    private static async Task<Scene> Wall(RunningProgram program)
+    {
+        await using var hub = KilledTests.Hub(program.Address);
+        await hub.StartAsync();
+        return (await hub.InvokeAsync<HouseAnswer>("Open", HouseFolderCopy.Key, Sight.Inside)).State!.Scene!;
     }
 }

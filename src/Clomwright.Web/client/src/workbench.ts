@@ -343,7 +343,7 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
     this.chosen = chosenAfter(this.state, answer.state, this.chosen);
     this.state = answer.state;
     if (this.settled) this.told = this.inShort(answer.state);
-    document.title = say(this.place.page === 'arrived' ? 'web.title.arrived' : answer.state.ground !== null ? 'web.title.ground' : answer.state.comfort !== null ? 'web.title.comfort' : answer.state.days ? 'web.title.days' : answer.state.earth !== null ? 'web.title.earth' : answer.state.roof !== null ? 'web.title.roof' : 'web.title.wall', { name: answer.state.name });
+    document.title = say(`web.title.${this.place.page}`, { name: answer.state.name });
     this.flows.flow();
   }
 

@@ -31,7 +31,7 @@ internal static class CareChecks
     private static void Of(Emergency emergency, Checks checks)
     {
         const string path = "site.emergency";
-        checks.Word($"{path}.number", emergency.Number);
+        Dialled($"{path}.number", emergency.Number, checks);
         checks.Word($"{path}.address", emergency.Address, Checks.NoteLengthMax);
         checks.Word($"{path}.way", emergency.Way, Checks.NoteLengthMax);
         checks.Word($"{path}.meet", emergency.Meet, Checks.NoteLengthMax);
@@ -42,7 +42,16 @@ internal static class CareChecks
             var contact = emergency.Contacts[i];
             checks.Word($"{path}.contacts[{i}].role", contact.Role);
             checks.Word($"{path}.contacts[{i}].name", contact.Name);
-            checks.Word($"{path}.contacts[{i}].phone", contact.Phone);
+            Dialled($"{path}.contacts[{i}].phone", contact.Phone, checks);
+        }
+    }
+
+    /// <summary>What stands on the sheet beside a telephone can be dialled.</summary>
+    private static void Dialled(string path, string? number, Checks checks)
+    {
+        if (checks.Word(path, number) && number is not null && !number.Any(char.IsAsciiDigit))
+        {
+            checks.Error(path, "building.phone-digits", ("text", OneLine.Of(number)));
         }
     }
 

@@ -95,7 +95,7 @@ public sealed class HousePlaces
 
         var part = new Piece.Members(members.ToSequence());
         Piece put = item is null ? part : new Piece.Items([.. (found.Piece as Piece.Items)?.List ?? [], part]);
-        return Read(PieceTree.With(root, Steps(path), put, HouseShape.House.Kind), item is null ? path : $"{path}[{((Piece.Items)put).List.Count - 1}]");
+        return Read(PieceTree.With(root, Steps(path), put, HouseShape.House.Kind), item is null ? path : $"{path}[{((Piece.Items)put).List.Count - 1}]", thing.Name);
     }
 
     /// <summary>The house without a part, or without one of a list.</summary>
@@ -183,7 +183,8 @@ public sealed class HousePlaces
     /// <summary>A key as words of it are called.</summary>
     public static string Kebab(string key) => string.Concat(key.Select(c => char.IsAsciiLetterUpper(c) ? $"-{char.ToLowerInvariant(c)}" : c.ToString()));
 
-    private (House? House, Message? Problem) Read(Piece.Members changed, string path)
+    /// <summary>The house as changed, or what is wrong at the place or in what it is in; of a part that is added, by its thing, also what is wrong in it.</summary>
+    private (House? House, Message? Problem) Read(Piece.Members changed, string path, string? added = null)
     {
         var text = new Layout("\n").File(changed);
         var reading = new Reading(text);
@@ -193,8 +194,9 @@ public sealed class HousePlaces
         }
 
         var was = HouseDiagnostics.Of(house);
-        var wrong = HouseDiagnostics.Of(read).FirstOrDefault(said => said.Severity == Severity.Error && Concerns(said.Path, path) && was.All(before => before.What != said.What || before.Path != said.Path));
-        return wrong is null ? (read, null) : (null, wrong.What);
+        var wrong = HouseDiagnostics.Of(read).FirstOrDefault(said => said.Severity == Severity.Error && (Concerns(said.Path, path) || (added is not null && said.Path.StartsWith(path + ".", StringComparison.Ordinal))) && was.All(before => before.What != said.What || before.Path != said.Path));
+        return wrong is null ? (read, null)
+            : (null, added is not null && wrong.Path.Length > path.Length && wrong.Path[(path.Length + 1)..] is var key && key.All(char.IsAsciiLetter) ? Message.Of("files.in-place", ("place", Meaning.Of(added, key)), ("problem", wrong.What)) : wrong.What);
     }
 
     /// <summary>What is said of a part concerns a place where it is said of the place itself or of what the place is in; what it breaks elsewhere is said there.</summary>

@@ -1,3 +1,4 @@
+using Clomwright.Evidence;
 using Clomwright.Web.Scenes;
 
 namespace Clomwright.Web.Editing;
@@ -60,10 +61,20 @@ public sealed record HouseState
 /// <summary>Why a change was not made.</summary>
 public sealed record ChangeRefusal(string? Opening, OpeningField? Field, RoofKnob? Knob, string? Blank, string Sentence)
 {
+    /// <summary>Of a row of blanks written together, the one it is about, kebab case; null for all of them.</summary>
+    public string? Within { get; init; }
+
     /// <summary>Why a change was not made; it belongs to the blank that asked for it.</summary>
-    public static ChangeRefusal Of(Change change, string sentence) => new(
-        (change as Change.OfOpening)?.Opening, (change as Change.Write)?.Field, (change as Change.OfRoof)?.Knob, (change as Change.OfBlank)?.Blank, sentence);
+    /// <param name="change">What was asked.</param>
+    /// <param name="reason">Why it was not done.</param>
+    /// <param name="sentence">The same in words.</param>
+    public static ChangeRefusal Of(Change change, Message reason, string sentence) => new(
+        (change as Change.OfOpening)?.Opening, (change as Change.Write)?.Field, (change as Change.OfRoof)?.Knob, (change as Change.OfBlank)?.Blank, sentence) { Within = change is Change.AddPart or Change.AddTest ? WithinOf(reason) : null };
 
     /// <summary>Why something was not done that is no change of the house.</summary>
     public static ChangeRefusal Of(string sentence) => new(null, null, null, null, sentence);
+
+    /// <summary>A reason that begins with what a blank is called: the words of a blank end in its name.</summary>
+    private static string? WithinOf(Message reason) =>
+        reason is { Key: "files.in-place" or "web.earth.in-blank", Arguments: [{ Value: Argument.Nested(var called) }, ..] } ? called.Key[(called.Key.LastIndexOf('.') + 1)..] : null;
 }

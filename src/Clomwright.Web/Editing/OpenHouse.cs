@@ -142,7 +142,7 @@ internal sealed partial class OpenHouse : IDisposable
             Message? reason;
             if ((change is Change.TakeWay way ? EditOfWay(way, out reason) : EditOf.Change(change, history.Now, StationOf, out reason, Roomiest)) is not { } edit)
             {
-                return Answer(sight, ChangeRefusal.Of(change, Say(reason!)));
+                return Answer(sight, ChangeRefusal.Of(change, reason!, Say(reason!)));
             }
 
             Become(history.With(edit.Apply(history.Now), gesture));

@@ -109,7 +109,15 @@ internal sealed partial class FormOf(House house, IReadOnlyList<Diagnostic> said
         EditOfPlaces.Prefix + place.Path, pen.Say("web.form.of", ("part", title), ("what", pen.Say(place.Meaning))), place.Text,
         place.Words.Count == 0 ? [] : [.. place.Needed || place.Text.Length > 0 ? [] : (KnobChoice[])[new("", pen.Say("web.form.unsaid"))], .. place.Words.Select(word => new KnobChoice(word, Word(place.Thing, place.Key, word)))],
         place.Kind == PlaceKind.Text ? Suggestions.For(place.Thing, place.Key) : [],
-        said.Where(d => d.Path == place.Path).Select(d => pen.Say(d.What)).FirstOrDefault());
+        said.Where(d => d.Path == place.Path).Select(d => pen.Say(d.What)).FirstOrDefault() ?? Unknown(place));
+
+    /// <summary>Something else than what is known may stand there; that nobody knows it is said.</summary>
+    private string? Unknown(HousePlace place)
+    {
+        var known = place.Kind == PlaceKind.Text ? Suggestions.For(place.Thing, place.Key) : [];
+        return known.Count == 0 || place.Text.Length == 0 || known.Contains(place.Text) ? null
+            : pen.Say("web.form.unknown", ("text", OneLine.Of(place.Text)), ("nearest", Nearest.To(place.Text, known)));
+    }
 
     private string Word(string thing, string key, string word) => pen.NameOf($"web.word.{thing}-{key}-{word}", pen.NameOf($"web.word.{word}", word));
 

@@ -37,7 +37,8 @@ public sealed class ArrivedTests(Chromium chromium)
         await page.GetByRole(AriaRole.Button, new() { Name = "Hand them out as A" }).ClickAsync();
         await Expect(line).ToContainTextAsync("It is the first", Patient);
 
-        // Nonsense stays, each with its sentence; what is drawn already is none.
+        // Nonsense stays, each with its sentence, on a phone too; what is drawn already is none.
+        await page.SetViewportSizeAsync(390, 844);
         var (width, height, reason) = (page.Locator("[name=came-width]"), page.Locator("[name=came-height]"), page.Locator("#reason-arrived"));
         foreach (var (wide, high, said) in new[] { ("a hand wider", "40", "a hand wider"), ("30 in", "tall", "tall"), ("0", "40", "above 0"), ("26", "3'4\"", "nothing has to change") })
         {
@@ -48,7 +49,11 @@ public sealed class ArrivedTests(Chromium chromium)
             await Expect(width).ToHaveValueAsync(wide);
             await Expect(height).ToHaveValueAsync(high);
             await Expect(page.Locator(".way-card")).ToHaveCountAsync(0);
+            await Expect(reason).ToBeInViewportAsync();
+            await Expect(height).ToBeInViewportAsync();
         }
+
+        await page.SetViewportSizeAsync(1366, 768);
 
         // 762 mm are 30 in to the nanometre: 4 in more than drawn.
         await width.FillAsync("762 mm");

@@ -1,19 +1,26 @@
+using System.Text.Json;
+using System.Text.RegularExpressions;
+using Clomwright.Testing;
 using Microsoft.Playwright;
 using static Microsoft.Playwright.Assertions;
 
 namespace Clomwright.Web.Tests.Page;
 
-/// <summary>What is no sense, on every page that has blanks: it stays where it was written, with one sentence that says it again. Rank: by hand. The ground is in <see cref="OwnHouseTests"/>, what came in <see cref="ArrivedTests"/>, the sun's day in <see cref="RoundTests"/>.</summary>
+/// <summary>
+/// What is no sense, on every page that has blanks, also in what is folded away: it stays where it was written, with one sentence that says it again, and nothing is changed by it. Rank: by hand.
+/// The ground is in <see cref="OwnHouseTests"/>, what came in <see cref="ArrivedTests"/>, the page of a day and a phone's own blanks in <see cref="TodayTests"/>, the sun's day in <see cref="RoundTests"/>.
+/// </summary>
 [Collection(nameof(Chromium))]
-public sealed class NonsenseTests(Chromium chromium)
+public sealed partial class NonsenseTests(Chromium chromium)
 {
-    private const string Nonsense = "about as much as last time";
+    internal const string Nonsense = "about as much as last time";
 
     [Fact]
     public async Task OfEarthWallRoofDaysRecordAndANewHouse_StaysWithItsReason()
     {
         await using var open = await OpenPage.At(chromium, $"/earth/{HouseFolderCopy.Key}");
         var page = open.Page;
+        var before = await File.ReadAllTextAsync(open.HouseFile);
         await page.Locator(".soil-triangle .field").First.WaitForAsync();
 
         // Of tests of one kind the first speaks for all: they are the same blanks.
@@ -28,16 +35,31 @@ public sealed class NonsenseTests(Chromium chromium)
             }
 
             await form.Locator("button").ClickAsync();
-            await Expect(form.Locator(".reason")).ToBeVisibleAsync();
+            await Expect(form.Locator(".reason")).ToContainTextAsync(Nonsense);
+            await Expect(form.Locator("[aria-invalid=true]")).ToHaveCountAsync(1); // the one that the sentence names
             Assert.All(await blanks.EvaluateAllAsync<string[]>("all => all.map(one => one.value)"), text => Assert.Equal(Nonsense, text));
         }
 
+        await Unfold(page, "details.more", "[data-part^=mix]", 20);
+
         await Follow(page, "Wall", "svg.unrolled .opening");
         await EveryBlank(page, "opening-line input", _ => true, 4);
+        await Unfold(page, "details.more", "[data-part=wall]", 8);
+        await Unfold(page, "details.part-chosen", "[data-part^=openings]", 10);
+        await page.GetByRole(AriaRole.Button, new() { Name = "lamp", Exact = true }).ClickAsync();
+        await Unfold(page, "div[data-chosen=lamp]", "[data-part^=niches]", 6);
+        await page.Locator("[data-kind=embed] .part-names button").First.ClickAsync();
+        await Unfold(page, "div[data-chosen]:not([data-chosen=lamp])", "[data-part^=embeds]", 6);
         await Follow(page, "Roof", ".roof-from-above .pole-shape");
         await EveryBlank(page, ".knob input.blank, [data-knob] input.blank", _ => true, 7);
+        await Unfold(page, "details.more", "[data-part=roof]", 25);
+        await Follow(page, "Comfort", "details.more > summary");
+        await Unfold(page, "details.more", "[data-part=comfort]", 4);
         await Follow(page, "Days", "[name='crew.people']");
         await EveryBlank(page, "earth-blank input:not(house-form *)", _ => true, 5);
+        await Unfold(page, "details.more", "[data-part=crew]", 3);
+        await Expect(page.Locator(".saved")).ToContainTextAsync("All is saved"); // nothing of all that changed anything
+        Assert.Equal(before, await File.ReadAllTextAsync(open.HouseFile));
         Assert.Empty(open.Complaints);
 
         await Follow(page, "Record", "form.a-day");
@@ -79,6 +101,7 @@ public sealed class NonsenseTests(Chromium chromium)
             await blank.FillAsync(sense);
         }
 
+        Assert.Equal(before, await File.ReadAllTextAsync(open.HouseFile));
         Assert.False(File.Exists(Record.SqliteRecord.Beside(open.HouseFile)));
         Assert.Single(Directory.GetFiles(Path.GetDirectoryName(open.HouseFile)!, "*.house.json"));
         Assert.All(open.Complaints, complaint => Assert.Contains("422", complaint)); // the browser notes what was not written
@@ -99,6 +122,83 @@ public sealed class NonsenseTests(Chromium chromium)
             await Expect(page.Locator($"#{await blank.GetAttributeAsync("aria-describedby")}")).ToContainTextAsync(Nonsense);
         }
     }
+
+    /// <summary>What is folded away: it is unfolded by what names it, every blank in it that takes no words takes no nonsense, and no more does what is written to add something.</summary>
+    /// <param name="page">The page.</param>
+    /// <param name="within">What it is in; what is folded is pressed.</param>
+    /// <param name="part">The part of the house that is there then.</param>
+    /// <param name="least">How many blanks of their own kind there are at least.</param>
+    private static async Task Unfold(IPage page, string within, string part, int least)
+    {
+        if (within.StartsWith("details", StringComparison.Ordinal))
+        {
+            await page.Locator($"{within} > summary").ClickAsync();
+        }
+
+        var form = page.Locator(within).Locator("house-form").Filter(new() { Has = page.Locator(part) });
+        var places = Files.HousePlaces.Of(Houses.HeronPoint);
+        await form.Locator("earth-blank input").First.WaitForAsync();
+        // Of parts of one kind the first speaks for all; a name, a note or a material may be any words, and FormTests writes them.
+        string[] names = [.. (await form.Locator("earth-blank :is(input, textarea)").EvaluateAllAsync<string[]>("all => all.map(one => one.name)"))
+            .Where(name => places.At(name["house.".Length..]) is { Kind: not Files.PlaceKind.Text }).DistinctBy(name => Places().Replace(name, ""))];
+        Assert.True(names.Length >= least, $"only {string.Join(", ", names)}");
+        var told = Read(await form.EvaluateAsync<string>(Writes, new { names, text = Nonsense }));
+        Assert.All(told, one => Assert.True(one is { Invalid: true, Text: Nonsense } && one.Reason.Contains(Nonsense, StringComparison.Ordinal), one.ToString()));
+        var added = Read(await form.EvaluateAsync<string>(Adds, Nonsense));
+        Assert.All(added, one => Assert.True(one is { Invalid: true, Text: Nonsense } && one.Reason.Contains(Nonsense, StringComparison.Ordinal), one.ToString()));
+    }
+
+    /// <summary>What came of nonsense in a blank: whether it is marked, what stands in it, what its sentence says.</summary>
+    internal sealed record Told(string Name, bool Invalid, string Text, string Reason);
+
+    internal static Told[] Read(string told) => JsonSerializer.Deserialize<Told[]>(told, JsonSerializerOptions.Web)!;
+
+    /// <summary>Writes in one blank after another as a hand would, and waits for its sentence: hundreds of times that is slow from outside.</summary>
+    private const string Writes = """
+        async (form, { names, text }) => {
+          const told = [];
+          for (const name of names) {
+            const blank = form.querySelector(`[name="${name}"]`);
+            blank.focus();
+            blank.value = text;
+            blank.dispatchEvent(new Event('input', { bubbles: true }));
+            blank.dispatchEvent(new Event('change', { bubbles: true }));
+            for (const end = performance.now() + 10000; performance.now() < end && blank.getAttribute('aria-invalid') !== 'true';) await new Promise((done) => setTimeout(done, 4));
+            const reason = document.getElementById(blank.getAttribute('aria-describedby'));
+            told.push({ name, invalid: blank.getAttribute('aria-invalid') === 'true', text: blank.value, reason: reason?.checkVisibility() ? reason.textContent : '' });
+          }
+          return JSON.stringify(told);
+        }
+        """;
+
+    /// <summary>Writes in every blank of every row that adds something, and tells of the one that is marked.</summary>
+    internal const string Adds = """
+        async (form, text) => {
+          const told = [];
+          const seen = new Set();
+          for (const row of form.querySelectorAll('form.add-part')) {
+            const blanks = [...row.querySelectorAll('input')];
+            const kind = row.dataset.add.replace(/\[\d+\]/g, '');
+            if (blanks.length === 0 || seen.has(kind)) continue;
+            seen.add(kind);
+            const folded = row.closest('details:not([open])');
+            if (folded) folded.querySelector('summary').click();
+            for (const blank of blanks) {
+              blank.value = text;
+              blank.dispatchEvent(new Event('input', { bubbles: true }));
+            }
+            row.querySelector('button[type=submit]').click();
+            const marked = () => row.querySelector('input[aria-invalid=true]');
+            for (const end = performance.now() + 10000; performance.now() < end && !marked();) await new Promise((done) => setTimeout(done, 4));
+            const reason = row.querySelector('.reason');
+            told.push({ name: row.dataset.add, invalid: marked() !== null && row.querySelectorAll('[aria-invalid=true]').length === 1, text: blanks.every((blank) => blank.value === text) ? text : 'not all kept', reason: reason?.checkVisibility() ? reason.textContent : '' });
+          }
+          return JSON.stringify(told);
+        }
+        """;
+
+    [GeneratedRegex(@"\[\d+\]")]
+    private static partial Regex Places();
 
     private static async Task Follow(IPage page, string to, string until)
     {

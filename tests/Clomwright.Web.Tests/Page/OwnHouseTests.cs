@@ -187,6 +187,9 @@ public sealed class OwnHouseTests(Chromium chromium)
         }
 
         Assert.True(refused > names.Length * 0.55, $"{refused} of {names.Length} were refused");
+        var added = NonsenseTests.Read(await page.Locator("main.ground").EvaluateAsync<string>(NonsenseTests.Adds, NonsenseTests.Nonsense));
+        Assert.True(added.Length > 2, $"only {added.Length} rows to add");
+        Assert.All(added, one => Assert.True(one is { Invalid: true, Text: NonsenseTests.Nonsense, Reason.Length: > 12 }, one.ToString()));
         Assert.Empty(open.Complaints);
     }
 

@@ -21,7 +21,28 @@ public sealed class TodayTests(Chromium chromium)
         await Expect(page.Locator(".hero h2")).ToContainTextAsync("Lift 1 of 8");
         await Clean(page);
 
+        // What is no sense stands in its blank again, with its sentence; nothing is written of it.
+        foreach (var name in new[] { "raised", "people", "batches" })
+        {
+            await page.Locator($"[name={name}]").FillAsync(NonsenseTests.Nonsense);
+            await page.GetByRole(AriaRole.Button, new() { Name = "Write it down" }).ClickAsync();
+            await Expect(page.Locator($"[name={name}]")).ToHaveAttributeAsync("aria-invalid", "true");
+            await Expect(page.Locator("#wrong-day")).ToContainTextAsync(NonsenseTests.Nonsense);
+            await Expect(page.Locator($"[name={name}]")).ToHaveValueAsync(NonsenseTests.Nonsense);
+            await Expect(page.Locator(".waits")).ToBeHiddenAsync();
+            await page.Locator($"[name={name}]").FillAsync("");
+        }
+
+        await Clean(page);
+        await page.GetByText("Bring in what was copied elsewhere").First.ClickAsync();
+        await page.Locator("[name=copied]").FillAsync(NonsenseTests.Nonsense);
+        await page.GetByRole(AriaRole.Button, new() { Name = "Bring in what was copied elsewhere" }).ClickAsync();
+        await Expect(page.Locator(".ends .wrong")).ToContainTextAsync("not what was copied");
+        await Expect(page.Locator("[name=copied]")).ToHaveValueAsync(NonsenseTests.Nonsense);
+        Assert.False(File.Exists(SqliteRecord.Beside(open.HouseFile)));
+
         await Write(page, "2026-06-08", "9", "7");
+        await Expect(page.Locator("#wrong-day")).ToHaveCountAsync(0);
         await Expect(page.Locator("#write .told")).ToContainTextAsync("ring up 9 in", new() { Timeout = 30_000 });
         var tick = page.Locator(".ticks input").First;
         await tick.CheckAsync();
@@ -54,7 +75,6 @@ public sealed class TodayTests(Chromium chromium)
         await Expect(page.Locator(".waits")).ToContainTextAsync("One entry is kept");
         Assert.Equal(2, Entries(open).Count);
         await page.GetByRole(AriaRole.Button, new() { Name = "Throw it away" }).ClickAsync();
-        await page.GetByText("Bring in what was copied elsewhere").First.ClickAsync();
         await page.Locator("[name=copied]").FillAsync(copied);
         await page.GetByRole(AriaRole.Button, new() { Name = "Bring in what was copied elsewhere" }).ClickAsync();
         await Expect(page.Locator(".waits")).ToContainTextAsync("Not taken", new() { Timeout = 60_000 });
@@ -87,10 +107,17 @@ public sealed class TodayTests(Chromium chromium)
         await phone.GotoAsync(link!);
         await Clean(phone);
         Assert.DoesNotContain("#", phone.Url);
+        await phone.GetByLabel("Your name").FillAsync("   ");
+        await phone.GetByRole(AriaRole.Button, new() { Name = "Let this phone in" }).ClickAsync();
+        await Expect(phone.Locator("#wrong")).ToContainTextAsync("Write a name");
         await phone.GetByLabel("Your name").FillAsync("Ada");
         await phone.GetByRole(AriaRole.Button, new() { Name = "Let this phone in" }).ClickAsync();
         await phone.Locator(".hero").WaitForAsync(new() { Timeout = 60_000 });
         await Clean(phone);
+        await Write(phone, "2026-06-08", NonsenseTests.Nonsense, "7");
+        await Expect(phone.Locator("#wrong-day")).ToContainTextAsync(NonsenseTests.Nonsense);
+        await Expect(phone.Locator("[name=raised]")).ToHaveValueAsync(NonsenseTests.Nonsense);
+        Assert.False(File.Exists(SqliteRecord.Beside(house.Folder.HouseFile)));
         await Write(phone, "2026-06-08", "9", "7");
         await Expect(phone.Locator("#write .told")).ToContainTextAsync("ring up 9 in", new() { Timeout = 30_000 });
         Assert.Equal("Ada", Assert.Single(new SqliteRecord(SqliteRecord.Beside(house.Folder.HouseFile)).Read().Record.Entries).Author);

@@ -70,6 +70,8 @@ export interface Refusal {
   knob: KnobName | null;
   /** A blank of the earth page. */
   blank: string | null;
+  /** Of a row of blanks written together, the one it is about; null for all of them. */
+  within: string | null;
   sentence: string;
 }
 

@@ -19,7 +19,7 @@ export class AddPart extends LitElement {
 
   private readonly written = new Map<string, string>();
   private asked = false;
-  private reason: string | null = null;
+  private reason: { sentence: string; within: string | null } | null = null;
   private gestures = 0;
   private readonly started = Date.now();
 
@@ -36,7 +36,7 @@ export class AddPart extends LitElement {
   protected override willUpdate(): void {
     if (!this.settled || !this.asked) return;
     this.asked = false;
-    this.reason = this.refusal?.blank === this.blank ? this.refusal.sentence : null;
+    this.reason = this.refusal?.blank === this.blank ? this.refusal : null;
     if (this.reason === null) this.written.clear();
   }
 
@@ -71,7 +71,7 @@ export class AddPart extends LitElement {
         }
         ${add.asks.map((ask) => this.ask(ask, id))}
         <button type="submit" class="act">${this.adds.length < 2 ? add.label : say('web.form.add')}</button>
-        ${this.reason === null ? nothing : html`<p class="reason" id=${id} role="alert">${this.reason}</p>`}
+        ${this.reason === null ? nothing : html`<p class="reason" id=${id} role="alert">${this.reason.sentence}</p>`}
       </form>
     `;
     // What asks for much is opened when it is wanted; a row that stands for one question is there at once.
@@ -80,15 +80,16 @@ export class AddPart extends LitElement {
 
   private ask(ask: FormBlank, reason: string): TemplateResult {
     const text = this.written.get(ask.key) ?? ask.text;
+    const refused = this.reason !== null && (this.reason.within === null || this.reason.within === kebab(ask.key));
     const list = ask.suggestions.length === 0 ? null : `known-${this.blank.replaceAll(/[^a-z0-9-]/gi, '-')}-${ask.key}`;
     return html`<label
       ><span class="label">${ask.label}</span>
       ${
         ask.choices.length > 0
-          ? html`<select class="blank" name=${ask.key} .value=${live(text)} @change=${(event: Event) => this.written.set(ask.key, valueOf(event))}>
+          ? html`<select class="blank" name=${ask.key} aria-invalid=${refused} aria-describedby=${refused ? reason : nothing} .value=${live(text)} @change=${(event: Event) => this.written.set(ask.key, valueOf(event))}>
               ${ask.choices.map((choice) => html`<option value=${choice.value} ?selected=${choice.value === text}>${choice.label}</option>`)}
             </select>`
-          : html`<input class="blank" type="text" autocomplete="off" spellcheck="false" name=${ask.key} list=${list ?? nothing} aria-describedby=${this.reason === null ? nothing : reason} .value=${live(text)} @input=${(event: Event) => this.written.set(ask.key, valueOf(event))} />`
+          : html`<input class="blank" type="text" autocomplete="off" spellcheck="false" name=${ask.key} list=${list ?? nothing} aria-invalid=${refused} aria-describedby=${refused ? reason : nothing} .value=${live(text)} @input=${(event: Event) => this.written.set(ask.key, valueOf(event))} />`
       }
       ${list === null ? nothing : html`<datalist id=${list}>${ask.suggestions.map((known) => html`<option value=${known}></option>`)}</datalist>`}</label
     >`;
@@ -100,6 +101,11 @@ export class AddPart extends LitElement {
     this.asked = true;
     this.dispatchEvent(new CustomEvent('change-house', { detail: { gesture: `add-${add.path}-${++this.gestures}-${this.started}`, change }, bubbles: true }));
   }
+}
+
+/** A key as words of it are called. */
+function kebab(key: string): string {
+  return key.replaceAll(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
 }
 
 function valueOf(event: Event): string {

@@ -16,7 +16,7 @@ export class NewTest extends LitElement {
 
   private readonly written = new Map<string, string>();
   private asked = false;
-  private reason: string | null = null;
+  private reason: { sentence: string; within: string | null } | null = null;
   private gestures = 0;
   private readonly started = Date.now();
 
@@ -27,7 +27,7 @@ export class NewTest extends LitElement {
   protected override willUpdate(): void {
     if (!this.settled || !this.asked) return;
     this.asked = false;
-    this.reason = this.refusal?.blank === `${this.test}.new` ? this.refusal.sentence : null;
+    this.reason = this.refusal?.blank === `${this.test}.new` ? this.refusal : null;
     if (this.reason === null) this.written.clear();
   }
 
@@ -48,7 +48,7 @@ export class NewTest extends LitElement {
             ><span class="label">${card.label}</span>
             ${
               card.choices.length > 0
-                ? html`<select class="blank" name=${card.key} .value=${live(this.textOf(card))} @change=${(event: Event) => this.wrote(card, event)}>
+                ? html`<select class="blank" name=${card.key} aria-invalid=${this.refused(card)} aria-describedby=${this.refused(card) ? this.reasonId : nothing} .value=${live(this.textOf(card))} @change=${(event: Event) => this.wrote(card, event)}>
                     ${card.choices.map((choice) => html`<option value=${choice.value} ?selected=${choice.value === this.textOf(card)}>${choice.label}</option>`)}
                   </select>`
                 : html`<input
@@ -57,7 +57,8 @@ export class NewTest extends LitElement {
                     autocomplete="off"
                     spellcheck="false"
                     name=${card.key}
-                    aria-describedby=${this.reason === null ? nothing : `reason-${this.test}-new`}
+                    aria-invalid=${this.refused(card)}
+                    aria-describedby=${this.refused(card) ? this.reasonId : nothing}
                     .value=${live(this.textOf(card))}
                     @input=${(event: Event) => this.wrote(card, event)}
                   />`
@@ -65,9 +66,17 @@ export class NewTest extends LitElement {
           >`,
         )}
         <button type="submit" class="act">${say(`web.earth.add-${this.test}`)}</button>
-        ${this.reason === null ? nothing : html`<p class="reason" id="reason-${this.test}-new" role="alert">${this.reason}</p>`}
+        ${this.reason === null ? nothing : html`<p class="reason" id=${this.reasonId} role="alert">${this.reason.sentence}</p>`}
       </form>
     `;
+  }
+
+  private get reasonId(): string {
+    return `reason-${this.test}-new`;
+  }
+
+  private refused(card: BlankCard): boolean {
+    return this.reason !== null && (this.reason.within === null || this.reason.within === card.name);
   }
 
   private textOf(card: BlankCard): string {

@@ -22,9 +22,13 @@ export class Day {
   papers: Papers = null;
   copied: string | null = null;
   pasteWrong = false;
+  /** What the machine said of what stands in the blanks, and of which of them. */
+  wrong: { sentence: string; blank: string | null } | null = null;
   /** The blanks are open although the day is written. */
   correcting = false;
   private sending = false;
+  /** The entry that is sent as it is written: refused, it goes back into its blanks. */
+  private fresh = '';
   private looking = false;
 
   constructor(
@@ -98,21 +102,26 @@ export class Day {
     const entry: Entry = { ...this.draft, id: newId(), corrects: this.correcting ? (this.scene?.written?.id ?? null) : null };
     this.keeper.change((kept) => ({ draft: null, waiting: [...kept.waiting, { entry }] }));
     this.told = '';
+    this.wrong = null;
     this.correcting = false;
     this.show();
-    if (!this.saved) void this.again();
+    if (this.saved) return;
+    this.fresh = entry.id;
+    void this.again().finally(() => (this.fresh = ''));
   };
 
   correct = (from?: Waiting): void => {
     const { written, today } = this.scene!;
-    this.correcting = written !== null;
+    // What was written of another day corrects nothing of this one.
+    this.correcting = from === undefined ? written !== null : from.entry.corrects !== null || (written !== null && from.entry.date === today);
+    this.wrong = from?.why === undefined ? null : { sentence: from.why, blank: from.blank ?? null };
     const { raised, people, batches, notes } = from?.entry ?? written!;
     this.keeper.change((kept) => ({
       draft: { id: '', corrects: null, date: from?.entry.date ?? today, raised, people, batches, notes },
       waiting: kept.waiting.filter((one) => one.entry.id !== from?.entry.id),
     }));
     this.show();
-    this.root.querySelector<HTMLInputElement>('[name=raised]')?.focus();
+    this.root.querySelector<HTMLInputElement>(`#write [name=${this.wrong?.blank ?? 'raised'}]`)?.focus();
   };
 
   forget(waiting: Waiting): void {
@@ -206,8 +215,11 @@ export class Day {
           this.keeper.change((kept) => ({ waiting: kept.waiting.filter((other) => other.entry.id !== one.entry.id) }));
           this.told = say('web.today.sent', { line });
         } else if (answer.status === 422) {
-          const { trouble } = (await answer.json()) as { trouble: string };
-          this.keeper.change((kept) => ({ waiting: kept.waiting.map((other) => (other.entry.id === one.entry.id ? { ...other, why: trouble } : other)) }));
+          const { trouble, blank } = (await answer.json()) as { trouble: string; blank: string | null };
+          const refused = { ...one, why: trouble, blank };
+          this.keeper.change((kept) => ({ waiting: kept.waiting.map((other) => (other.entry.id === one.entry.id ? refused : other)) }));
+          // Who has begun another meanwhile finds it among what waits.
+          if (one.entry.id === this.fresh && this.keeper.now.draft === null) this.correct(refused);
         } else {
           this.refusedBy(answer.status);
           break;

@@ -96,6 +96,7 @@ function write(day: Day, scene: TodayScene): TemplateResult {
           <div class="two">${blank(day, 'raised', say('web.today.raised'), 'decimal', say('web.today.raised-hint'))} ${blank(day, 'people', say('web.today.people'), 'numeric')}</div>
           <div class="two">${blank(day, 'batches', say('web.today.batches-written'), 'decimal')} ${blank(day, 'date', say('web.today.day'), null)}</div>
           <label>${say('web.today.notes')}<textarea name="notes" rows="2" maxlength="2000" .value=${day.draft.notes} @input=${(event: Event) => day.take('notes', (event.target as HTMLTextAreaElement).value)}></textarea></label>
+          ${day.wrong === null ? nothing : html`<p class="wrong" id="wrong-day" role="alert">${day.wrong.sentence}</p>`}
           <button type="submit" class="strong">${say('web.today.send')}</button>
         </form>`
       : html`<p class="acts"><button type="button" @click=${() => day.correct()}>${say('web.today.correct')}</button></p>`}
@@ -104,6 +105,7 @@ function write(day: Day, scene: TodayScene): TemplateResult {
 }
 
 function blank(day: Day, name: keyof Entry, label: string, mode: 'decimal' | 'numeric' | null, hint = ''): TemplateResult {
+  const refused = day.wrong?.blank === name;
   return html`<label
     >${label}<input
       type=${mode === null ? 'date' : 'text'}
@@ -111,6 +113,8 @@ function blank(day: Day, name: keyof Entry, label: string, mode: 'decimal' | 'nu
       inputmode=${mode ?? nothing}
       placeholder=${hint === '' ? nothing : hint}
       autocomplete="off"
+      aria-invalid=${refused ? 'true' : nothing}
+      aria-describedby=${refused ? 'wrong-day' : nothing}
       .value=${day.draft[name] ?? ''}
       @input=${(event: Event) => day.take(name, (event.target as HTMLInputElement).value)}
       @change=${() => name === 'date' && day.show()}

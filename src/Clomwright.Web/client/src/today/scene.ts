@@ -59,6 +59,8 @@ export interface Entry {
 export interface Waiting {
   entry: Entry;
   why?: string;
+  /** The blank that it is about, where it is about one. */
+  blank?: string | null;
 }
 
 /** What this browser keeps. */

@@ -11,7 +11,9 @@ const stress = async (page) => {
 };
 const water = async (page) => {
   await page.getByRole('button', { name: 'Water', exact: true }).click();
-  await page.locator('.day .tape').waitFor({ timeout: 120_000 });
+  const day = page.locator('.day .tape');
+  await day.waitFor({ timeout: 120_000 });
+  await day.fill('5');
 };
 const arrived = async (page) => {
   await page.locator('[name=came-width]').fill('3 ft');
@@ -60,6 +62,8 @@ for (const [name, path, act] of pages.filter(([name]) => wanted.length === 0 || 
       if (out > 0) complaints.push(`${out} px stick out to the side`);
       const tall = await page.evaluate(() => document.documentElement.scrollHeight);
       await page.screenshot({ path: join(folder, `${name}-${width}.jpg`), type: 'jpeg', quality: 68, ...(width < 600 ? { fullPage: true, clip: { x: 0, y: 0, width, height: Math.min(tall, 3400) } } : {}) });
+      // The sheet alone, as it comes out of the printer, for README.md.
+      if (name === 'sheet' && width === 1366) await page.locator('.print-sheet svg').first().screenshot({ path: join(folder, 'lift-sheet.jpg'), type: 'jpeg', quality: 80 });
     } catch (error) {
       complaints.push(String(error).split('\n')[0]);
     }

@@ -19,13 +19,20 @@ internal static class HouseEndpoints
     {
         var api = routes.MapGroup("/api");
         api.MapGet("/words", () => Words.OfPage);
-        api.MapGet("/houses", (OpenHouses houses) => new HouseList(houses.Folder, houses.Cards()));
+        api.MapGet("/houses", (OpenHouses houses) => new HouseList(Said(houses.Folder), houses.Cards()));
         api.MapPost("/houses", (NewHouse typed, OpenHouses houses) => Begin(typed, houses));
         api.MapGet("/houses/{key}/fixes", (string key, OpenHouses houses) => houses.Find(key, out var trouble) is { } house
             ? Results.Ok(ComfortSceneOf.Fixes(house.Now.Study, Words.Book)) : Results.NotFound(new Trouble(trouble!)));
         api.MapGet("/houses/{key}/form", (string key, string[] of, OpenHouses houses) => houses.Find(key, out var trouble) is { } house
             ? Results.Ok(house.Form(of.Take(MostParts))) : Results.NotFound(new Trouble(trouble!)));
         routes.MapPapers();
+    }
+
+    /// <summary>A folder as its owner would say it: under their home folder with <c>~</c>, where that is how one says it.</summary>
+    private static string Said(string folder)
+    {
+        var home = OperatingSystem.IsWindows() ? "" : Environment.GetFolderPath(Environment.SpecialFolder.UserProfile, Environment.SpecialFolderOption.DoNotVerify);
+        return home.Length > 1 && (folder == home || folder.StartsWith(home + '/', StringComparison.Ordinal)) ? "~" + folder[home.Length..] : folder;
     }
 
     /// <summary>The papers, which phones may read too.</summary>

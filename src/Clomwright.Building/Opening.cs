@@ -77,6 +77,9 @@ public sealed record Opening
     /// <summary>Key of its glazing; null takes that of the house.</summary>
     public string? Glazing { get; init; }
 
+    /// <summary>Share of the hole in the wall, at its rough size, that is glass; null where nobody has said.</summary>
+    public Share? Glazed { get; init; }
+
     /// <summary>The timber over it; null where an arch carries.</summary>
     public Header? Header { get; init; }
 
@@ -88,4 +91,11 @@ public sealed record Opening
 
     /// <summary>What is clear when it stands fully open, by its maker or by a tape; null where nobody has said.</summary>
     public ClearOpening? Clear { get; init; }
+
+    /// <summary>The light of its frame: what lies between the timbers of the frame; of a door, whose frame has none underfoot, down to the floor.</summary>
+    /// <returns>Null where no frame is described; nothing where its timbers leave nothing.</returns>
+    public ClearOpening? FrameLight() => Frame is not { } frame ? null
+        : new ClearOpening(Left(frame.Width - 2 * frame.Stock), Left(frame.Height - (Kind == OpeningKind.Door ? 1 : 2) * frame.Stock));
+
+    private static Length Left(Length length) => length < Length.Zero ? Length.Zero : length;
 }

@@ -8,7 +8,7 @@ namespace Clomwright.Rules;
 /// <summary>
 /// What makes a dwelling fit to live in: escape, light and air, headroom, doors, glass near people. The numbers stand in <c>data/rules/irc-dwelling@*.json</c>.
 /// The whole inside counts as one room. What stands clear of a door or window is read where it is written; otherwise the light of its frame, or its rough size, is the most that
-/// it can be: too little of that falls short, enough of it is not checked.
+/// it can be: too little of that falls short, enough of it is not checked. So it is with the glass of what opens: its sash is in the light of the frame too.
 /// </summary>
 internal static class Dwelling
 {
@@ -58,7 +58,7 @@ internal static class Dwelling
     {
         var openings = house.House.Openings.Where(counts).ToList();
         var floor = house.Measures.InsideArea;
-        var most = openings.Sum(o => Area(o, Most(o)));
+        var most = openings.Sum(o => whole ? Glass(o) : Area(o, Most(o)));
         Amount asked = new Area(least.Si * floor);
         var upper = Require.AtLeast(Near(new Area(most), asked), asked);
         if (upper is Verdict.FallsShort)
@@ -66,8 +66,8 @@ internal static class Dwelling
             return [new Ruling("house", upper)];
         }
 
-        // Glass is at least the light of a frame; what opens is what is written to stand clear.
-        var known = openings.Sum(o => whole && (o.Frame is not null || o.Kind == OpeningKind.Glass) ? Area(o, Most(o)) : !whole && o.Clear is { } clear ? Area(o, clear) : 0);
+        // Glass is known where its share is written, where it is set in the cob, and of a fixed pane, which fills the light of its frame; what opens is what is written to stand clear.
+        var known = openings.Sum(o => whole ? (o.Glazed is not null || o.Kind == OpeningKind.Glass || (o.Kind == OpeningKind.Fixed && o.Frame is not null) ? Glass(o) : 0) : o.Clear is { } clear ? Area(o, clear) : 0);
         return Require.AtLeast(Near(new Area(known), asked), asked) is Verdict.Met met ? [new Ruling("house", met)]
             : [new Ruling("house", new Verdict.NotChecked(Message.Of(whole ? "rules.because.glass-unknown" : "rules.because.clear-unknown-share", ("known", (Amount)new Area(known)), ("most", (Amount)new Area(most)), ("asked", asked))))];
     }
@@ -84,12 +84,13 @@ internal static class Dwelling
         _ => 1,
     };
 
-    /// <summary>The most that can be clear: the light of the frame, or the rough opening.</summary>
-    private static ClearOpening Most(Opening opening) => opening.Frame is { } frame && opening.Shape == OpeningShape.Rectangular
-        ? new ClearOpening(Not(frame.Width - 2 * frame.Stock), Not(frame.Height - 2 * frame.Stock))
-        : new ClearOpening(opening.Width, opening.Height);
+    /// <summary>The most that can be glass, m2: the share that is written, or the light of the frame, or the rough opening.</summary>
+    private static double Glass(Opening opening) => opening.Glazed is { } share ? share.OfOne * Area(opening, Rough(opening)) : Area(opening, opening.FrameLight() ?? Rough(opening));
 
-    private static Length Not(Length length) => length < Length.Zero ? Length.Zero : length;
+    /// <summary>The most that can be clear: the light of the frame, or the rough opening.</summary>
+    private static ClearOpening Most(Opening opening) => opening.Shape == OpeningShape.Rectangular && opening.FrameLight() is { } light ? light : Rough(opening);
+
+    private static ClearOpening Rough(Opening opening) => new(opening.Width, opening.Height);
 
     private static Ruling Clear(OpeningPlace place, Func<ClearOpening, Amount> read, Amount least)
     {

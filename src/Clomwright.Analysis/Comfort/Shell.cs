@@ -26,7 +26,7 @@ internal sealed class Shell
         var radius = Math.Sqrt(geometry.Curve.Area / Math.PI);
         Volume = geometry.Curve.Area * (geometry.Wall.Top.Metres + (geometry.House.BondBeam?.Depth.Metres ?? 0) + radius * Math.Tan(parts.Pitch) / 3);
         var eye = Elements.FirstOrDefault(e => e is { Name: "eye" });
-        EyeSun = eye is null ? 0 : eye.Area * parts.Glass(null).Sun.Value * numbers["comfort-glass-angle"];
+        EyeSun = eye is null ? 0 : eye.Area * (1 - numbers["comfort-frame-share"]) * parts.Glass(null).Sun.Value * numbers["comfort-glass-angle"];
         BottleSun = parts.BottleArea * numbers["comfort-bottle-sun"];
     }
 

@@ -37,6 +37,11 @@ internal static class OpeningChecks
             Cleared($"{path}.clear", clear, opening, sized, checks);
         }
 
+        if (checks.Within($"{path}.glazed", opening.Glazed, 0, 1) && opening.Glazed is { } glazed && sized && opening.Shape == OpeningShape.Rectangular && opening.FrameLight() is { } light)
+        {
+            Glazed($"{path}.glazed", glazed, light.Width.Metres * light.Height.Metres / (opening.Width.Metres * opening.Height.Metres), checks);
+        }
+
         if (opening.Header is { } header)
         {
             Under($"{path}.header", header, house, checks);
@@ -94,14 +99,37 @@ internal static class OpeningChecks
 
     private static void Cleared(string path, ClearOpening clear, Opening opening, bool openingSized, Checks checks)
     {
-        if (checks.Size($"{path}.width", clear.Width, Limits.Plan) && openingSized && clear.Width > opening.Width)
+        var light = opening.FrameLight();
+        if (checks.Size($"{path}.width", clear.Width, Limits.Plan) && openingSized)
         {
-            checks.Error($"{path}.width", "building.clear-width", ("clear", new Argument.Exact(clear.Width)), ("opening", new Argument.Exact(opening.Width)));
+            Gives($"{path}.width", "width", clear.Width, opening.Width, light?.Width);
         }
 
-        if (checks.Size($"{path}.height", clear.Height, Limits.Height) && openingSized && clear.Height > opening.Height)
+        if (checks.Size($"{path}.height", clear.Height, Limits.Height) && openingSized)
         {
-            checks.Error($"{path}.height", "building.clear-height", ("clear", new Argument.Exact(clear.Height)), ("opening", new Argument.Exact(opening.Height)));
+            Gives($"{path}.height", "height", clear.Height, opening.Height, light?.Height);
+        }
+
+        void Gives(string at, string what, Length stated, Length rough, Length? most)
+        {
+            if (stated > rough)
+            {
+                checks.Error(at, $"building.clear-{what}", ("clear", new Argument.Exact(stated)), ("opening", new Argument.Exact(rough)));
+            }
+            else if (most is { } between && stated > between)
+            {
+                checks.Error(at, $"building.clear-frame-{what}", ("clear", new Argument.Exact(stated)), ("light", new Argument.Exact(between)));
+            }
+        }
+    }
+
+    /// <summary>Glass stands in the light of the frame; shares are written to the whole per cent.</summary>
+    private static void Glazed(string path, Share glazed, double light, Checks checks)
+    {
+        const double rounding = 0.01;
+        if (glazed.OfOne > light + rounding)
+        {
+            checks.Error(path, "building.glazed-over-light", ("glazed", glazed.Amount), ("light", Amount.Fraction(light)));
         }
     }
 

@@ -28,15 +28,16 @@ internal static class OpeningsShape
         var splay = Keys<Opening>.Or("splay", MakeSplay(), o => o.Splay, default);
         var frame = Keys<Opening>.MaybeThing("frame", MakeFrame(), o => o.Frame);
         var glazing = Keys<Opening>.MaybeThing("glazing", Text, o => o.Glazing, leavesOut: true);
+        var glazed = Keys<Opening>.Maybe("glazed", Shares, o => o.Glazed, leavesOut: true);
         var header = Keys<Opening>.MaybeThing("header", MakeHeader(), o => o.Header);
         var escape = Keys<Opening>.Or("escape", Truth, o => o.Escape, false);
         var leaf = Keys<Opening>.MaybeThing("leaf", MakeLeaf(), o => o.Leaf);
         var clear = Keys<Opening>.MaybeThing("clear", MakeClear(), o => o.Clear, leavesOut: true);
-        return new Thing<Opening>("opening", [name, kind, bearing, station, width, height, sill, shape, rise, splay, frame, glazing, header, escape, leaf, clear],
+        return new Thing<Opening>("opening", [name, kind, bearing, station, width, height, sill, shape, rise, splay, frame, glazing, glazed, header, escape, leaf, clear],
             v => new Opening
             {
                 Name = v.Of(name), Kind = v.Of(kind), Along = new Along(v.Of(bearing), v.Of(station)), Width = v.Of(width), Height = v.Of(height), Sill = v.Of(sill),
-                Shape = v.Of(shape), Rise = v.Of(rise), Splay = v.Of(splay), Frame = v.Of(frame), Glazing = v.Of(glazing), Header = v.Of(header), Escape = v.Of(escape), Leaf = v.Of(leaf), Clear = v.Of(clear),
+                Shape = v.Of(shape), Rise = v.Of(rise), Splay = v.Of(splay), Frame = v.Of(frame), Glazing = v.Of(glazing), Glazed = v.Of(glazed), Header = v.Of(header), Escape = v.Of(escape), Leaf = v.Of(leaf), Clear = v.Of(clear),
             },
             (bearing, station));
     }

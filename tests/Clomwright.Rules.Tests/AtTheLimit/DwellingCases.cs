@@ -13,6 +13,7 @@ internal static class DwellingCases
     public static IEnumerable<LimitCase> All =>
     [
         Case("daylight", "house", "glass of 8 % of the floor", side => With(Glass(Share(0.08) - side * 1e-4))),
+        Case("daylight", "house", "a window that opens, of which a written share is glass that comes to 8 % of the floor", side => With(Window(In(60), In(84)) with { Kind = OpeningKind.Opening, Glazed = new Evidence.Share((Share(0.08) - side * 1e-4) / 35) })),
         Case("opening-to-air", "house", "windows that open to 4 % of the floor", side => With(Window(Length.FromInches(60), Length.FromFeet(7)) with { Kind = OpeningKind.Opening, Clear = new ClearOpening(In(36), new Length((long)Math.Round(0.04 * Floor * 144 / 36 * Length.PerInch) - side * 100_000)) })),
         Case("room-area", "house", "a floor of 70 ft2", side => Bare with { Plan = new Plan.Round(new Length((long)Math.Round(Math.Sqrt(70 * 4 / Math.PI) * 12 * Length.PerInch) - side * 1000)) }),
         Case("ceiling-height", "house", "a wall 7 ft high under its roof", side => Bare with { Wall = Bare.Wall with { Top = In(84) - Nm(side) }, BondBeam = null, Roof = new Roof.Shed(PoleSize.Even(In(6)), In(24), new Slope(0.1)) { Eave = In(24) } }),

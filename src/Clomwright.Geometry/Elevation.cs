@@ -1,4 +1,5 @@
 using Clomwright.Evidence;
+using Clomwright.Geometry.Solids;
 
 namespace Clomwright.Geometry;
 
@@ -21,7 +22,7 @@ public enum SeenPart
     InsideRim,
 }
 
-/// <summary>A point of a projected drawing: metres to the right of the centre peg as the viewer sees it, and above the finished floor.</summary>
+/// <summary>A point of a projected drawing: metres to the right of the centre peg as the viewer sees it, and up the sheet (above the finished floor, where the viewer looks level).</summary>
 public readonly record struct SeenPoint(double Across, double Height);
 
 /// <summary>A line that is seen, all of it.</summary>
@@ -46,8 +47,10 @@ public sealed record Elevation
     public required Sequence<SeenPoint> Silhouette { get; init; }
 
     /// <summary>Unit vector in plan to the viewer's right.</summary>
-    public PlanPoint Right => new(-Toward.North, Toward.East);
+    public PlanPoint Right => Level.Right;
+
+    private Projection Level => new(Toward, 0, Origin);
 
     /// <summary>A point in space as it is drawn.</summary>
-    public SeenPoint Project(PlanPoint point, double height) => new((point - Origin).Dot(Right), height);
+    public SeenPoint Project(PlanPoint point, double height) => Level.Project(SpacePoint.Of(point, height));
 }

@@ -42,6 +42,11 @@ internal sealed record Paragraph(string Words, Lettering Lettering) : Block
     /// <summary>Moved in from the left, mm.</summary>
     public double Indent { get; init; }
 
+    /// <summary>Belongs to what follows it.</summary>
+    public bool Leads { get; init; }
+
+    public override bool KeepsWithNext => Leads;
+
     public override double Height(double width) => Count(width) * Lettering.Leading;
 
     public override void Draw(Board board, double x, double y, double width) =>

@@ -42,6 +42,9 @@ internal sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<Row> R
     private const double LeastPad = 0.45;
     private const double WritingPad = 1;
 
+    /// <summary>Over a taller row a heading is not said again, so that the row can be divided, mm.</summary>
+    private const double TallestUnderHead = 60;
+
     public override Telling? Telling => Drawing.Telling.Table;
 
     /// <summary>Free room over and under the words of each row, mm.</summary>
@@ -116,21 +119,31 @@ internal sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<Row> R
             taken++;
         }
 
+        // The last row goes on with the one before it.
+        taken -= taken == Rows.Count - 1 && taken > 3 ? 1 : 0;
+
         // A heading row is never left alone at the foot.
-        while (taken > 0 && taken < Rows.Count && Rows[taken - 1].Cells.Count == 1 && Columns.Count > 1)
+        while (taken > 0 && taken < Rows.Count && IsHead(Rows[taken - 1]))
         {
             taken--;
         }
 
-        if (taken == 0)
+        // Nor is one row of many, where the table may begin on the next sheet.
+        if (taken == 0 || (taken == 1 && Rows.Count > 2 && !whole))
         {
             return whole ? SplitRow(widths, room) : (null, this);
         }
 
-        return (Part(..taken), Part(taken..));
+        return (Part(Enumerable.Range(0, taken)), Part([.. Again(taken, heights), .. Enumerable.Range(taken, Rows.Count - taken)]));
 
-        Table Part(Range rows) => this with { Rows = [.. Rows.Take(rows)], Fixed = widths, Heights = heights[rows] };
+        Table Part(IEnumerable<int> rows) => rows.ToArray() is var kept ? this with { Rows = [.. kept.Select(r => Rows[r])], Fixed = widths, Heights = [.. kept.Select(r => heights[r])] } : this;
     }
+
+    private bool IsHead(Row row) => row.Cells.Count == 1 && Columns.Count > 1;
+
+    /// <summary>The heading row of a group that goes on over the page: it is said again there.</summary>
+    private IEnumerable<int> Again(int taken, double[] heights) =>
+        IsHead(Rows[taken]) || heights[taken] > TallestUnderHead ? [] : Enumerable.Range(0, taken).Where(r => IsHead(Rows[r])).TakeLast(1);
 
     /// <summary>A row taller than a sheet goes on over the page, line by line.</summary>
     private (Block? First, Block? After) SplitRow(double[] widths, double room)

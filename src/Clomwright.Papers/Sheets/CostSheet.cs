@@ -85,7 +85,7 @@ internal static class CostSheet
     {
         var (say, money) = (scene.Say, scene.House.Currency ?? "");
         var what = line.Line is { } order
-            ? new Cell(say.Say(order.What), order.Order is { } amount ? Wording.Dotted(say.One(amount), say.Other(amount)) : say.Say("not-checked"))
+            ? new Cell(say.Say(order.What), order.Order is { } amount ? OrderSheet.Much(say, order, amount) : say.Say("not-checked"))
             : new Cell(line.Price!.Of);
         if (line.Price is not { } price)
         {

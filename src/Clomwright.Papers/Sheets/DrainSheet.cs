@@ -20,8 +20,8 @@ internal static class DrainSheet
         var say = scene.Say;
         List<Block> blocks =
         [
+            new Cautions(say.Say("caution.title"), [say.Say("caution.services"), say.Say("caution.trench")]),
             .. foundation.Drain.Value is { } drain ? Levels(scene, drain) : [RoofPoles.NotChecked(scene, foundation.Drain.NotChecked!)],
-            new Cautions(say.Say("caution.title"), [say.Say("caution.services"), say.Say("caution.trench")]) { Above = 4 },
         ];
         return Draft.Flow(new SheetHead("drain", say.Say("drain.title")), scene.Portrait, blocks, say);
     }

@@ -136,7 +136,7 @@ internal static class DryingSheet
         {
             yield return new Paragraph(
                 say.Say(
-                    "drying.diffusivity", ("fast", Hundredths(drying.Diffusivity.Fast)), ("middle", Hundredths(drying.Diffusivity.Middle)), ("slow", Hundredths(drying.Diffusivity.Slow)),
+                    "drying.diffusivity", ("fast", SquareMillimetres(drying.Diffusivity.Fast)), ("middle", SquareMillimetres(drying.Diffusivity.Middle)), ("slow", SquareMillimetres(drying.Diffusivity.Slow)),
                     ("tag", Names.Of(drying.Known.FirstOrDefault(k => k.Key == "drying-diffusivity")?.Tag ?? (scene.House.Assumed.Any(a => a.Key == "drying-diffusivity") ? Tag.Given : Tag.Assumed)))), Styles.Body) { Above = 1.5 };
         }
 
@@ -146,7 +146,7 @@ internal static class DryingSheet
             [.. ((string[])["drying.mass", "drying.warm", "drying.damp"]).Select(k => new Row([new Cell(say.Say(k)), .. Enumerable.Repeat(new Cell("........"), 10)]))]) { Above = 2 };
     }
 
-    private static Amount Hundredths(double? diffusivity) => Amount.Number((diffusivity ?? double.NaN) * 1e8);
+    private static Amount SquareMillimetres(double? diffusivity) => Amount.Number((diffusivity ?? double.NaN) * 1e6);
 
     private static IEnumerable<Block> LeansOn(Scene scene, DryingResult drying)
     {

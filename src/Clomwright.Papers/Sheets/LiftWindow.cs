@@ -44,7 +44,7 @@ internal static class LiftWindow
         var band = drying.Lifts[lift.Index];
         return new Facts(
         [
-            new Fact(say.Say("lift.next-in"), say.Say("drying.days", ("days", say.Days(band.DaysToNext.Low, band.DaysToNext.High))), say.Say("drying.forecast")),
+            new Fact(say.Say(lift.Number == scene.Geometry.Lifts.Count ? "lift.beam-in" : "lift.next-in"), say.Say("drying.days", ("days", say.Days(band.DaysToNext.Low, band.DaysToNext.High))), say.Say("drying.forecast")),
             new Fact(say.Say("lift.keys-for"), say.Say("drying.days", ("days", say.Days(band.KeysFor.Low, band.KeysFor.High))), say.Say("drying.forecast")),
             Range(scene, "lift.stands", drying.HeightToday, say.Say("lift.stands-cap", ("cap", Amount.Metres(drying.PracticeCap)))),
             Range(scene, "lift.settles", band.Settles, say.Say("drying.forecast")),

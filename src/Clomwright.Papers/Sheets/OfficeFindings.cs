@@ -7,6 +7,9 @@ namespace Clomwright.Papers.Sheets;
 /// <summary>How findings stand in the tables of the office set.</summary>
 internal static class OfficeFindings
 {
+    /// <summary>The bodies of rules that the house adopts, by their names.</summary>
+    public static string Bodies(Scene scene) => string.Join(", ", scene.House.Rules.Adopted.Select(b => scene.Say.NameOf($"rules.body.{b}", b)));
+
     /// <summary>The verdict in a word.</summary>
     public static string Word(Wording say, Verdict verdict) => say.Say(Names.Of(verdict));
 

@@ -14,14 +14,22 @@ internal static class OpeningCard
 {
     private const double DrawingWidth = 86;
     private const double DrawingHeight = 132;
+    private const double SmallDrawingHeight = 80;
 
     public static IEnumerable<Draft> Of(Scene scene, OpeningPlace place)
+    {
+        // One sheet where one holds it: a smaller drawing and smaller figures rather than a second sheet with the last lines.
+        Draft[] full = [.. Of(scene, place, DrawingHeight, Styles.Reading)], small = full.Length > 1 ? [.. Of(scene, place, SmallDrawingHeight, Styles.BodyStrong)] : full;
+        return small.Length < full.Length ? small : full;
+    }
+
+    private static IEnumerable<Draft> Of(Scene scene, OpeningPlace place, double height, Lettering cut)
     {
         var say = scene.Say;
         var scale = DrawingScale.Fitting(say.First, s =>
         {
             var box = Drawn(scene, place, s).Bounds();
-            return box.Width <= DrawingWidth && box.Height <= DrawingHeight;
+            return box.Width <= DrawingWidth && box.Height <= height;
         });
         var marks = Drawn(scene, place, scale);
         var title = say.Say("opening.title", ("letter", scene.Letter(place)), ("name", place.Opening.Name));
@@ -30,7 +38,7 @@ internal static class OpeningCard
         [
             new Beside(
                 new Stack([new Picture(marks, marks.Bounds().Inset(-0.5)), .. Settling(scene, place), .. HeaderBearing.Of(scene, place)]),
-                new Stack([Sizes(scene, place), .. Where(scene, place), .. Pieces(scene, place)]),
+                new Stack([Sizes(scene, place), .. Where(scene, place), .. Pieces(scene, place, cut)]),
                 DrawingWidth / (SheetFrame.Content(scene.Portrait).Width - 6)),
             Cautions(scene, place),
             .. Steps(scene, place),
@@ -114,7 +122,7 @@ internal static class OpeningCard
             Styles.Small) { Above = 2 };
     }
 
-    private static IEnumerable<Block> Pieces(Scene scene, OpeningPlace place)
+    private static IEnumerable<Block> Pieces(Scene scene, OpeningPlace place, Lettering cut)
     {
         var say = scene.Say;
         var pieces = OpeningPieces.Of(place);
@@ -132,7 +140,7 @@ internal static class OpeningCard
                 [
                     new Cell(say.Say("opening.count", ("n", p.Count))) { Tick = true, Lettering = Styles.BodyStrong },
                     Piece(scene, p),
-                    .. scene.Pair(Amount.Metres(p.CutLength), Styles.Reading),
+                    .. scene.Pair(Amount.Metres(p.CutLength), cut),
                 ])),
             ]) { Above = 1.5, Pad = 0.35 };
         if (place.Opening.Frame is null)
@@ -186,7 +194,11 @@ internal static class OpeningCard
             keys.Add("step.sill");
         }
 
-        keys.Add("step.leave-brace");
+        if (o.Header is not null || o is { Frame.First: true, Kind: not OpeningKind.Glass })
+        {
+            keys.Add(o.Header is not null ? "step.leave-brace" : "step.leave-brace-frame");
+        }
+
         yield return new Heading(say.Say(o.Frame is null || o.Kind == OpeningKind.Glass ? "opening.steps" : o.Frame.First ? "opening.steps-frame" : "opening.steps-hole")) { Above = 3 };
         yield return new Table([new("") { Grows = 1 }], [.. keys.Select((k, i) => new Row(new Cell($"{i + 1}  {say.Say(k)}") { Tick = true }))]) { Above = 1, Pad = 0.45 };
         yield return new Paragraph(say.Say("opening.practice"), Styles.Small) { Above = 1 };

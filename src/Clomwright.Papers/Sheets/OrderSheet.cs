@@ -46,8 +46,14 @@ internal static class OrderSheet
             new Cell("............"));
     }
 
+    /// <summary>An amount of an order in both systems, as the order sheet has it.</summary>
+    public static string Much(Wording say, OrderLine line, Amount amount) =>
+        IsPoured(line, amount) ? Wording.Dotted(say.Poured(amount.Si, say.First), say.Poured(amount.Si, say.Second)) : Wording.Dotted(say.One(amount), say.Other(amount));
+
+    private static bool IsPoured(OrderLine line, Amount amount) => line.Key is "water" or "floor-oil" && amount.Dimension == Dimension.Volume;
+
     /// <summary>What is poured is ordered in gallons or litres.</summary>
-    private static Cell Much(Scene scene, OrderLine line, Amount amount, string more = "") => line.Key is "water" or "floor-oil" && amount.Dimension == Dimension.Volume
+    private static Cell Much(Scene scene, OrderLine line, Amount amount, string more = "") => IsPoured(line, amount)
         ? new Cell(scene.Say.Poured(amount.Si, scene.Say.First), Wording.Dotted(scene.Say.Poured(amount.Si, scene.Say.Second), more))
         : scene.Cell(amount, more);
 

@@ -65,7 +65,7 @@ internal static class PassportSheet
             new Fact(say.Say("passport.specimens"), say.One(Amount.Count(scene.Set.Mix?.Register.Specimens.Count(s => s.Counts) ?? 0)), say.Say("passport.specimens-note")),
             new Fact(say.Say("passport.met"), say.One(Amount.Count(counts.Met)), say.Say("passport.met-note", ("short", counts.Short), ("open", counts.Open))),
         ], Styles.Heading) { Above = 1, Across = 3 };
-        yield return new Paragraph(say.Say("passport.rules", ("bodies", string.Join(", ", scene.House.Rules.Adopted))), Styles.Small) { Above = 1.5 };
+        yield return new Paragraph(say.Say("passport.rules", ("bodies", OfficeFindings.Bodies(scene))), Styles.Small) { Above = 1.5 };
     }
 
     /// <summary>How many rules are met, fall short, and wait for somebody.</summary>

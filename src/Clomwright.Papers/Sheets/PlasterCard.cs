@@ -132,7 +132,7 @@ internal static class PlasterCard
         }
 
         var lath = scene.House.Finishes.FirstOrDefault(f => f.Face == face && f.Lath is not null)?.Lath;
-        yield return new Paragraph(lath is null ? say.Say("plaster.lath-none") : say.Say("plaster.lath-with", ("material", lath.Material), ("lap", (Amount)lath.Lap)), Styles.Body) { Above = 1.5 };
+        yield return new Paragraph(lath is null ? say.Say("plaster.lath-none") : say.Say("plaster.lath-with", ("material", lath.Material), ("lap", (Amount)lath.Lap)), Styles.Body) { Above = 1.5, Leads = true };
         yield return new Table(
             [new(say.Say("plaster.place")) { Grows = 1 }, new(say.Say("plaster.along"), Anchor.End), new(say.Say("plaster.across"), Anchor.End), new(say.Say("plaster.cover"), Anchor.End), new(say.Say("plaster.needs"), Anchor.End)],
             [

@@ -160,8 +160,7 @@ internal static class RaisingSheet
 
         var way = ((Building.Roof.Reciprocal)scene.Geometry.House.Roof!).IfOneFails;
         var (marks, view) = RoofPlan.WithoutOne(scene.Geometry, frame.Geometry, loss, way, 5.5);
-        yield return new Picture(marks, view) { Above = 1.5 };
-        yield return new Facts(
+        var facts = new Facts(
         [
             frame.Geometry.SideBySide > 1
                 ? new Fact(say.Say("raising.lost-pair"), say.One(Amount.Count(loss.WorstPole)), say.Say("raising.lost-orphans", ("pair", loss.Orphan)))
@@ -173,7 +172,7 @@ internal static class RaisingSheet
                 ? new Fact(say.Say("raising.lost-use", ("what", say.Subject(w.Subject))), say.Say("raising.share", ("share", Amount.Fraction(made.Use)), ("word", Word(scene, made.Use))), say.Say(Tag.Computed))
                 : new Fact(say.Say("raising.lost-use", ("what", say.Subject(w.Subject))), say.Say("not-checked"), say.Say(w.Check.NotChecked!))),
         ], Styles.Body) { Above = 2, Across = 3 };
-        yield return new Paragraph(say.Say(frame.Geometry.SideBySide > 1 ? "raising.lost-note-pairs" : "raising.lost-note"), Styles.Small) { Above = 1.5 };
+        yield return new Stack([new Picture(marks, view), facts, new Paragraph(say.Say(frame.Geometry.SideBySide > 1 ? "raising.lost-note-pairs" : "raising.lost-note"), Styles.Small) { Above = 1.5 }]) { Above = 1.5 };
         foreach (var item in (string[])["out", "stand", "unload", "all"])
         {
             yield return new Paragraph("– " + say.Say("raising.lost-" + item), Styles.Body) { Above = 0.8 };

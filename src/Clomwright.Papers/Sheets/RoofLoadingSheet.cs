@@ -125,6 +125,6 @@ internal static class RoofLoadingSheet
         }
 
         int[] first = [.. Enumerable.Range(1, half).Where(i => i % 2 == 1), .. Enumerable.Range(1, half).Where(i => i % 2 == 0)];
-        return string.Join(", ", first.Select(i => string.Create(CultureInfo.InvariantCulture, $"{i} + {i + half}")));
+        return string.Join(", ", first.Select(i => Wording.Unbroken(string.Create(CultureInfo.InvariantCulture, $"{i} + {i + half}"))));
     }
 }

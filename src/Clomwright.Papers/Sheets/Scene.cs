@@ -2,17 +2,23 @@ using Clomwright.Building;
 using Clomwright.Evidence;
 using Clomwright.Geometry;
 using Clomwright.Papers.Views;
+using Clomwright.Study;
 
 namespace Clomwright.Papers.Sheets;
 
 /// <summary>What a sheet is made from: the set of papers and its words.</summary>
 internal sealed record Scene(PaperSet Set)
 {
+    private readonly Lazy<RoundPicture> round = new(() => RoundPicture.Of(Set.Geometry, Set.Roof));
+
     public Wording Say { get; } = new(Set.Units, Phrasebook.In(Set.Options.Language));
 
     public HouseGeometry Geometry => Set.Geometry;
 
     public House House => Set.House;
+
+    /// <summary>The house in the round, worked out once.</summary>
+    public RoundPicture Round => round.Value;
 
     /// <summary>What every sheet says of the book.</summary>
     public Imprint Imprint => new(House.Name, Set.Options.Date, Set.Options.Revision);

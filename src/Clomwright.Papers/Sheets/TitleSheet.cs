@@ -26,9 +26,10 @@ internal static class TitleSheet
             .. Notes(scene),
             .. Drawing(scene, (content.Width - Beside.Gutter) * Share, content.Height * 0.5),
             Numbers(scene),
+            new Facts([new Fact(say.Say("title.rules"), OfficeFindings.Bodies(scene), say.Say(Tag.Given))], Styles.BodyStrong) { Above = 3 },
             new Cautions(say.Say("caution.title"), [say.Say("caution.office"), say.Say("caution.not-checked")]) { Above = 4 },
         ]);
-        Stack right = new([new Heading(say.Say("title.index")), Index(scene, others, set) with { Above = 1.5 }, .. RevisionBlocks.Of(scene, set, others.ToDictionary(s => s.Draft.Head.Key, s => s.Number, StringComparer.Ordinal), "G-001")]);
+        Stack right = new([new Heading(say.Say("title.index")), Index(scene, others, set) with { Above = 1.5 }, .. InTheRound(scene, (content.Width - Beside.Gutter) * (1 - Share), content.Height * 0.45), .. RevisionBlocks.Of(scene, set, others.ToDictionary(s => s.Draft.Head.Key, s => s.Number, StringComparer.Ordinal), "G-001")]);
         return Draft.Flow(new SheetHead("title-sheet", say.Say("title.title")), paper, [new Beside(left, right, Share)], say);
     }
 
@@ -37,6 +38,17 @@ internal static class TitleSheet
         if (scene.House.Notes is { Length: > 0 } notes)
         {
             yield return new Paragraph(notes, Styles.Body) { Above = 2 };
+        }
+    }
+
+    /// <summary>The house from above one of its corners, with where it is seen from.</summary>
+    private static IEnumerable<Block> InTheRound(Scene scene, double width, double height)
+    {
+        var (marks, box) = RoundDrawing.Of(scene.Round, width * 0.9, height);
+        if (marks.Count > 0)
+        {
+            yield return new Picture(marks, box) { Above = 6 };
+            yield return new Paragraph(scene.Say.Say("title.round-" + scene.Round.Corner) + " " + scene.Say.Say(scene.House.Roof is null ? "title.round-note-bare" : "title.round-note"), Styles.Small) { Above = 1 };
         }
     }
 
@@ -63,8 +75,7 @@ internal static class TitleSheet
             scene.Fact("cover.inside-area", new Area(g.Measures.InsideArea), Tag.Computed),
             scene.Fact("cover.outside-area", new Area(g.Measures.OutsideArea), Tag.Computed),
             scene.Fact("cover.top", g.Wall.Top, Tag.Given),
-            new Fact(scene.Say.Say("title.rules"), string.Join(", ", scene.House.Rules.Adopted), scene.Say.Say(Tag.Given)),
-        ], Styles.BodyStrong) { Above = 3, Across = 4 };
+        ], Styles.BodyStrong) { Above = 3, Across = 3 };
     }
 
     /// <summary>Every sheet with its number, in as many columns as it takes.</summary>

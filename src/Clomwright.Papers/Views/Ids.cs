@@ -23,6 +23,9 @@ public static class Ids
     /// <summary><c>landing-pole-1</c>.</summary>
     public static string Landing(string name) => "landing-" + Joined(name);
 
+    /// <summary><c>round-bond-beam</c>, of a body in the round.</summary>
+    public static string Body(string name) => "round-" + Joined(name);
+
     /// <summary>The number in the name of a landing: 3 of <c>pole 3</c> and of <c>pole 3 low</c>.</summary>
     internal static string Number(string landing) => landing.Split(' ').ElementAtOrDefault(1) ?? landing;
 

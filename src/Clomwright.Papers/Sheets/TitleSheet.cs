@@ -48,7 +48,7 @@ internal static class TitleSheet
         if (marks.Count > 0)
         {
             yield return new Picture(marks, box) { Above = 6 };
-            yield return new Paragraph(scene.Say.Say("title.round-" + scene.Round.Corner) + " " + scene.Say.Say(scene.House.Roof is null ? "title.round-note-bare" : "title.round-note"), Styles.Small) { Above = 1 };
+            yield return new Paragraph(scene.Say.Say("title.round." + scene.Round.Corner) + " " + scene.Say.Say(scene.House.Roof is null ? "title.round-note-bare" : "title.round-note"), Styles.Small) { Above = 1 };
         }
     }
 

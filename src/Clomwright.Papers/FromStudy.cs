@@ -56,7 +56,7 @@ public static class FromStudy
     {
         if (study.House.Roof is not null)
         {
-            Parallel.Invoke(() => _ = study.Structure, () => _ = study.ComfortFixes, () => _ = study.FinishesDried, () => _ = study.StartMonths);
+            Parallel.Invoke(() => _ = study.Structure, () => _ = study.ComfortFixes, () => _ = study.FinishesDried, () => _ = study.StartMonths, () => _ = study.Findings);
         }
     }
 }

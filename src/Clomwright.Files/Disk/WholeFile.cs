@@ -48,11 +48,11 @@ internal static class WholeFile
                 : new Diagnostic("", Message.Of("files.changed-meanwhile", ("path", path)));
         });
 
-    /// <summary>Writes a file, over another of that name or new, in a folder that is made if need be.</summary>
+    /// <summary>Writes a file that can be made again, over another of that name or new, in a folder that is made if need be: never half a file, but nobody waits until the disk has it.</summary>
     public static Diagnostic? Put(string path, byte[] bytes) => Guarded(path, () =>
     {
         Directory.CreateDirectory(Path.GetDirectoryName(Path.GetFullPath(path))!);
-        return Write(path, bytes, overwrite: File.Exists(path), passed: null);
+        return Write(path, bytes, overwrite: File.Exists(path), passed: null, toDisk: false);
     });
 
     private static bool SameBytes(string path, ReadOnlySpan<byte> expected) =>
@@ -70,7 +70,7 @@ internal static class WholeFile
         }
     }
 
-    private static Diagnostic? Write(string path, byte[] bytes, bool overwrite, Action<SaveStep>? passed)
+    private static Diagnostic? Write(string path, byte[] bytes, bool overwrite, Action<SaveStep>? passed, bool toDisk = true)
     {
         var folder = Path.GetDirectoryName(Path.GetFullPath(path))!;
         var beside = Path.Combine(folder, $".{Path.GetFileName(path)}.{Guid.NewGuid():N}.saving");
@@ -85,13 +85,17 @@ internal static class WholeFile
                 stream.Write(bytes, bytes.Length / 2, bytes.Length - bytes.Length / 2);
                 stream.Flush();
                 passed?.Invoke(SaveStep.Written);
-                stream.Flush(flushToDisk: true);
+                stream.Flush(flushToDisk: toDisk);
                 passed?.Invoke(SaveStep.Flushed);
             }
 
             File.Move(beside, path, overwrite);
             passed?.Invoke(SaveStep.Renamed);
-            FolderFlush.Of(folder);
+            if (toDisk)
+            {
+                FolderFlush.Of(folder);
+            }
+
             passed?.Invoke(SaveStep.FolderFlushed);
             return null;
         }

@@ -7,6 +7,9 @@ namespace Clomwright.Papers.Sheets;
 /// <summary>The calculation note. Its first page names everything that falls short and everything that is not checked; then what it leans on.</summary>
 internal static class NoteSheet
 {
+    /// <summary>So many rules stay open on the first page in two columns; more of them take three, so that each is still named there.</summary>
+    private const int OpenInTwo = 80;
+
     public static IEnumerable<Draft> Of(Scene scene)
     {
         var say = scene.Say;
@@ -41,7 +44,7 @@ internal static class NoteSheet
         }
     }
 
-    /// <summary>One line for each rule, in two columns: its name, and of what.</summary>
+    /// <summary>One line for each rule, in columns: its name, and of what.</summary>
     private static IEnumerable<Block> Open(Scene scene, string heading, IReadOnlyList<Finding> findings)
     {
         var say = scene.Say;
@@ -51,12 +54,22 @@ internal static class NoteSheet
             yield break;
         }
 
-        var width = (SheetFrame.Content(scene.Portrait).Width - Beside.Gutter) / 2;
-        string[] lines = [.. findings.GroupBy(f => (f.Clause.Adopted, f.Rule.Key)).Select(g => Line(say, [.. g], width))];
-        var half = (lines.Length + 1) / 2;
+        var content = SheetFrame.Content(scene.Portrait).Width;
         Stack Part(IEnumerable<string> part) => new([.. part.Select(l => new Paragraph(l, Styles.Small) { Above = 0 })]);
+        string[] Lines(double width) => [.. ByRule(findings).Select(g => Line(say, [.. g], width))];
+        if (ByRule(scene.Set.Findings.Where(f => f.Verdict is Verdict.FallsShort or Verdict.NotChecked)).Count() > OpenInTwo)
+        {
+            var narrow = Lines((content - 2 * Across.Gutter) / 3);
+            yield return new Across([.. narrow.Chunk((narrow.Length + 2) / 3).Select(Part)], 3) { Above = 1 };
+            yield break;
+        }
+
+        var lines = Lines((content - Beside.Gutter) / 2);
+        var half = (lines.Length + 1) / 2;
         yield return new Beside(Part(lines.Take(half)), Part(lines.Skip(half))) { Above = 1 };
     }
+
+    private static IEnumerable<IGrouping<(string Adopted, string Rule), Finding>> ByRule(IEnumerable<Finding> findings) => findings.GroupBy(f => (f.Clause.Adopted, f.Rule.Key));
 
     private static string Line(Wording say, IReadOnlyList<Finding> alike, double width)
     {

@@ -38,7 +38,7 @@ internal static class RoofOrders
 
     private static IEnumerable<OrderLine> Timbers(Building.Roof roof, Sequence<PoleGeometry> poles, RoofSkin skin, List<Assumption> used)
     {
-        yield return Line("roof-poles", Message.Of("analysis.order.roof-poles", ("butt", Amount.Metres(poles.Max(p => p.Butt))), ("tip", Amount.Metres(poles.Min(p => p.Tip))), ("timber", roof.Species)),
+        yield return Line("roof-poles", Message.Of("analysis.order.roof-poles", ("butt", Amount.Metres(poles.Max(p => p.Butt))), ("tip", Amount.Metres(poles.Min(p => p.Tip))), ("timber", new Argument.Material(roof.Species))),
             "timber", Amount.Count(roof.SideBySide * poles.Count), null, Message.Of("analysis.order.cut-longest", ("length", Amount.Metres(poles.Max(p => p.CutLength)))), used);
         if (roof.Secondaries is { PerBay: > 0 } second)
         {
@@ -48,7 +48,7 @@ internal static class RoofOrders
         }
 
         yield return roof.Deck is { } deck
-            ? Line("roof-deck", Message.Of("analysis.order.roof-deck", ("thickness", deck), ("timber", roof.DeckMaterial)), "timber", new Area(skin.Laid), Boards, new Message("analysis.order.on-surface"), used)
+            ? Line("roof-deck", Message.Of("analysis.order.roof-deck", ("thickness", deck), ("timber", new Argument.Material(roof.DeckMaterial))), "timber", new Area(skin.Laid), Boards, new Message("analysis.order.on-surface"), used)
             : Unknown("roof-deck", new Message("analysis.order.roof-deck-any"), "timber", new Message("analysis.deck.none"));
         if (roof.EdgeBoard is { } edge)
         {

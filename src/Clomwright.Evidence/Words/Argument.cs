@@ -13,6 +13,9 @@ public abstract record Argument
     /// <summary>The subject of a finding or a check: our parts of it are words, the author's names stay.</summary>
     public sealed record Subject(string Value) : Argument;
 
+    /// <summary>A material by its key in the data files: said in words where there are any, else as it was written.</summary>
+    public sealed record Material(string Value) : Argument;
+
     /// <summary>A quantity, printed in both unit systems and rounded to what a tape or scale can read.</summary>
     public sealed record Quantity(Amount Value) : Argument;
 

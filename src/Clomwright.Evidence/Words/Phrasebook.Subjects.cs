@@ -18,6 +18,14 @@ public sealed partial class Phrasebook
         return OneLine.Of(string.Join(", ", subject.Split(", ").Select(Part)));
     }
 
+    /// <summary>A material in words: those of <c>evidence.material.</c> and its key; one that the author named himself as it was written.</summary>
+    public string Material(string material)
+    {
+        ArgumentNullException.ThrowIfNull(material);
+        var key = $"evidence.material.{material}";
+        return phrases.ContainsKey(key) || otherwise?.phrases.ContainsKey(key) == true ? Said(key) : OneLine.Of(material);
+    }
+
     private string Part(string part)
     {
         var numbers = Digits().Matches(part).Select(m => m.Value).ToArray();

@@ -47,7 +47,7 @@ public static class SeenBodies
         return seen.ToSequence();
     }
 
-    private static IEnumerable<SeenBodyLine> Visible(string of, IReadOnlyList<SpacePoint> line, Projection from, Before before, double? ground, (SpacePoint From, SpacePoint To)? own)
+    private static IEnumerable<SeenBodyLine> Visible(string of, Sequence<SpacePoint> line, Projection from, Before before, double? ground, (SpacePoint From, SpacePoint To)? own)
     {
         List<SeenPoint> run = [];
         for (var i = 0; i + 1 < line.Count; i++)

@@ -50,7 +50,7 @@ internal static class OrderLines
     private static IEnumerable<OrderLine> Stone(HouseGeometry geometry)
     {
         var (house, wall, curve) = (geometry.House, geometry.Wall, geometry.Curve);
-        var stone = Message.Of("geometry.order.stem-stone", ("material", house.Stem.Material));
+        var stone = Message.Of("geometry.order.stem-stone", ("material", new Argument.Material(house.Stem.Material)));
         if (house.Stem.Width.Nanometres <= 0)
         {
             yield break;
@@ -115,14 +115,14 @@ internal static class OrderLines
         foreach (var section in geometry.Openings.Where(o => o.Header is not null).GroupBy(o => (o.Opening.Header!.Width, o.Opening.Header.Depth, o.Opening.Header.Material)))
         {
             var length = section.Sum(o => o.Opening.Header!.Pieces * o.Header!.Length);
-            var what = Message.Of("geometry.order.header-timber", ("width", section.Key.Width), ("depth", section.Key.Depth), ("material", section.Key.Material));
+            var what = Message.Of("geometry.order.header-timber", ("width", section.Key.Width), ("depth", section.Key.Depth), ("material", new Argument.Material(section.Key.Material)));
             yield return Line("header-timber", what, "timber", Amount.Metres(length), Message.Of("geometry.basis.headers", ("pieces", section.Sum(o => o.Opening.Header!.Pieces))));
         }
 
         if (geometry.House.BondBeam is { } beam)
         {
             var length = geometry.Curve.OffsetLength(BeamLine.Of(geometry.House, geometry.Wall));
-            var what = Message.Of("geometry.order.bond-beam", ("width", beam.Width), ("depth", beam.Depth), ("material", beam.Material));
+            var what = Message.Of("geometry.order.bond-beam", ("width", beam.Width), ("depth", beam.Depth), ("material", new Argument.Material(beam.Material)));
             yield return Line("bond-beam", what, "timber", Amount.Metres(length), new Message("geometry.basis.bond-beam"));
         }
 

@@ -64,8 +64,8 @@ internal static class OfficePlans
         Fact[] facts =
         [
             Of("schedule.trench-width", house.Trench?.Width), Of("schedule.trench-depth", house.Trench?.Depth), Of("schedule.stem-width", house.Stem.Width), Of("schedule.stem-top", house.Stem.Top),
-            Of("schedule.outlet", house.Trench?.Outlet), new Fact(say.Say("schedule.stem-material"), house.Stem.Material, say.Say(Tag.Given)),
-            new Fact(say.Say("schedule.damp-break"), house.Stem.DampBreak ?? say.Say("criteria.not-given")), Of("schedule.frost", house.Site.FrostDepth),
+            Of("schedule.outlet", house.Trench?.Outlet), new Fact(say.Say("schedule.stem-material"), say.Material(house.Stem.Material), say.Say(Tag.Given)),
+            new Fact(say.Say("schedule.damp-break"), house.Stem.DampBreak is { } damp ? say.Material(damp) : say.Say("criteria.not-given")), Of("schedule.frost", house.Site.FrostDepth),
         ];
         var sleeves = scene.Geometry.Embeds.Where(e => e.Embed.Kind is EmbedKind.Sleeve or EmbedKind.Pipe && e.Height < scene.Geometry.Wall.Base.Metres).OrderBy(e => e.Station).ToArray();
         Block[] beside =
@@ -137,7 +137,7 @@ internal static class OfficePlans
                     Size(scene, o.Opening.Width, o.Opening.Height), scene.Cell(o.Opening.Sill),
                     o.Opening.Frame is { } f ? Size(scene, f.Width, f.Height) : new Cell(say.Say("criteria.not-given")),
                     o.Opening.Clear is { } c ? Size(scene, c.Width, c.Height) : new Cell(say.Say("criteria.not-given")),
-                    o.Opening.Header is { } h ? new Cell(say.Say("schedule.header-of", ("n", h.Pieces), ("width", h.Width), ("depth", h.Depth)), say.Say("schedule.header-bears", ("material", h.Material), ("bearing", h.Bearing))) : new Cell(say.Say("schedule.no-header")))),
+                    o.Opening.Header is { } h ? new Cell(say.Say("schedule.header-of", ("n", h.Pieces), ("width", h.Width), ("depth", h.Depth)), say.Say("schedule.header-bears", ("material", new Argument.Material(h.Material)), ("bearing", h.Bearing))) : new Cell(say.Say("schedule.no-header")))),
             ]) { Pad = 0.45, Lettering = Styles.Small };
     }
 
@@ -156,7 +156,7 @@ internal static class OfficePlans
         yield return new Table([new(say.Say("schedule.where")), new(say.Say("schedule.what")) { Grows = 1 }],
             [
                 .. house.Finishes.Select(f => new Row(new Cell(say.Say(f.Face == Face.Inside ? "schedule.inside" : "schedule.outside")) { Lettering = Styles.SmallStrong },
-                    new Cell(f.Coats.Count == 0 ? Wording.Dotted(f.Material, f.Depth is { } depth ? say.One(depth) : "") : string.Join(", ", f.Coats.Select(c => Wording.Dotted(c.Material ?? f.Material, c.Depth > Length.Zero ? say.One(c.Depth) : "")))))),
+                    new Cell(f.Coats.Count == 0 ? Wording.Dotted(say.Material(f.Material), f.Depth is { } depth ? say.One(depth) : "") : string.Join(", ", f.Coats.Select(c => Wording.Dotted(say.Material(c.Material ?? f.Material), c.Depth > Length.Zero ? say.One(c.Depth) : "")))))),
                 .. house.Floor.Layers.Count == 0 ? (Row[])[] : [new Row(new Cell(say.Say("schedule.floor")) { Lettering = Styles.SmallStrong }, new Cell(string.Join(", ", house.Floor.Layers.Reverse().Select(l => Wording.Dotted(l.Name, l.Depth > Length.Zero ? say.One(l.Depth) : "")))))],
             ]) { Above = 1, Pad = 0.4, Lettering = Styles.Small };
     }
@@ -200,7 +200,7 @@ internal static class OfficePlans
         if (scene.House.Roof is { } roof)
         {
             yield return new Heading(scene.Say.Say("schedule.layers")) { Above = 4 };
-            string[] layers = [.. roof.Deck is { } deck ? (string[])[Wording.Dotted(scene.Say.Say("schedule.deck"), scene.Say.One(deck))] : [], .. roof.Layers.Select(l => Wording.Dotted(l.Name, l.Material ?? "", scene.Say.One(l.Depth)))];
+            string[] layers = [.. roof.Deck is { } deck ? (string[])[Wording.Dotted(scene.Say.Say("schedule.deck"), scene.Say.One(deck))] : [], .. roof.Layers.Select(l => Wording.Dotted(l.Name, l.Material is { } made ? scene.Say.Material(made) : "", scene.Say.One(l.Depth)))];
             yield return new Paragraph(layers.Length == 0 ? scene.Say.Say("criteria.not-given") : string.Join(", ", layers), Styles.Body) { Above = 1 };
         }
     }

@@ -47,12 +47,12 @@ internal static class PassportSheet
         var (say, g, house) = (scene.Say, scene.Geometry, scene.House);
         Row Line(string key, string drawn) => new(new Cell(say.Say("passport." + key)) { Lettering = Styles.BodyStrong }, new Cell(drawn), Dots.Cell(34));
         yield return Line("ground", house.Trench is { } trench ? say.Say("passport.trench-of", ("width", trench.Width), ("depth", trench.Depth)) : say.Say("passport.not-described"));
-        yield return Line("stem", say.Say("passport.stem-of", ("width", house.Stem.Width), ("top", house.Stem.Top), ("material", house.Stem.Material), ("damp", house.Stem.DampBreak ?? say.Say("passport.not-described"))));
+        yield return Line("stem", say.Say("passport.stem-of", ("width", house.Stem.Width), ("top", house.Stem.Top), ("material", new Argument.Material(house.Stem.Material)), ("damp", house.Stem.DampBreak is { } damp ? say.Material(damp) : say.Say("passport.not-described"))));
         yield return Line("wall", say.Say("passport.wall-of", ("base", Amount.Metres(g.Wall.ThicknessAt(g.Wall.Base.Metres))), ("top", g.Wall.ThicknessAtTop), ("lifts", g.Lifts.Count)));
         yield return Line("openings", say.Say("passport.openings-of", ("count", g.Openings.Count)));
         yield return Line("beam", house.BondBeam is { } beam ? say.Say("passport.beam-of", ("width", beam.Width), ("depth", beam.Depth), ("tees", g.Tees.Count)) : say.Say("passport.not-described"));
         yield return Line("roof", house.Roof is { } roof ? Wording.Dotted([say.Say("passport.roof-of", ("poles", g.Landings.Count(l => !l.Secondary)), ("eave", roof.Eave)), .. roof.Layers.Select(l => $"{l.Name} {say.One(l.Depth)}")]) : say.Say("passport.not-described"));
-        yield return Line("finish", house.Finishes.Count > 0 ? string.Join(", ", house.Finishes.Select(f => say.Say("passport.finish-of", ("face", new Message("papers.face." + f.Face.ToString().ToLowerInvariant())), ("material", f.Material)))) : say.Say("passport.not-described"));
+        yield return Line("finish", house.Finishes.Count > 0 ? string.Join(", ", house.Finishes.Select(f => say.Say("passport.finish-of", ("face", new Message("papers.face." + f.Face.ToString().ToLowerInvariant())), ("material", new Argument.Material(f.Material))))) : say.Say("passport.not-described"));
     }
 
     private static IEnumerable<Block> Proved(Scene scene)

@@ -88,7 +88,7 @@ internal static class PlasterCard
     private static Row Coat(Scene scene, CoatResult coat)
     {
         var say = scene.Say;
-        var name = say.Say("plaster.coat-of", ("role", new Message($"analysis.coat.{coat.Role.ToString().ToLowerInvariant()}")), ("material", coat.Material.Replace('-', ' ')));
+        var name = say.Say("plaster.coat-of", ("role", new Message($"analysis.coat.{coat.Role.ToString().ToLowerInvariant()}")), ("material", new Argument.Material(coat.Material)));
         var thick = coat.Depth > 0 ? scene.Metres(coat.Depth) : new Cell(say.Say("plaster.brushed"));
         return new Row(
             new Cell(coat.Passes > 1 ? say.Say("plaster.passes", ("coat", name), ("n", coat.Passes)) : name, say.Say("plaster.next", ("when", coat.Next))) { Tick = true, Lettering = Styles.BodyStrong },
@@ -105,7 +105,7 @@ internal static class PlasterCard
     private static IEnumerable<Block> Panels(Scene scene, PanelChoice choice)
     {
         var say = scene.Say;
-        yield return new Heading(say.Say("plaster.panels", ("material", choice.Material.Replace('-', ' '))));
+        yield return new Heading(say.Say("plaster.panels", ("material", new Argument.Material(choice.Material))));
         yield return new Paragraph(say.Say(choice.Why) + (choice.Next is { } next ? " " + say.Say(next) : ""), Styles.BodyStrong) { Above = 1.5 };
         if (choice.Tried.Count > 0)
         {
@@ -132,7 +132,7 @@ internal static class PlasterCard
         }
 
         var lath = scene.House.Finishes.FirstOrDefault(f => f.Face == face && f.Lath is not null)?.Lath;
-        yield return new Paragraph(lath is null ? say.Say("plaster.lath-none") : say.Say("plaster.lath-with", ("material", lath.Material), ("lap", (Amount)lath.Lap)), Styles.Body) { Above = 1.5, Leads = true };
+        yield return new Paragraph(lath is null ? say.Say("plaster.lath-none") : say.Say("plaster.lath-with", ("material", new Argument.Material(lath.Material)), ("lap", (Amount)lath.Lap)), Styles.Body) { Above = 1.5, Leads = true };
         yield return new Table(
             [new(say.Say("plaster.place")) { Grows = 1 }, new(say.Say("plaster.along"), Anchor.End), new(say.Say("plaster.across"), Anchor.End), new(say.Say("plaster.cover"), Anchor.End), new(say.Say("plaster.needs"), Anchor.End)],
             [

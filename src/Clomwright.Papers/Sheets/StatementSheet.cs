@@ -17,7 +17,7 @@ internal static class StatementSheet
         string[] made =
         [
             say.Say("spec.soil"), say.Say("spec.mix"), say.Say("spec.lifts", ("n", scene.Geometry.Lifts.Count), ("height", lift)), say.Say("spec.method-" + house.Lifts.Method.ToString().ToLowerInvariant()),
-            say.Say("spec.joints"), say.Say("spec.tolerance"), say.Say("spec.weather"), say.Say(house.Stem.DampBreak is null ? "spec.no-damp-break" : "spec.damp-break", ("material", house.Stem.DampBreak ?? "")), say.Say("spec.roof-when"),
+            say.Say("spec.joints"), say.Say("spec.tolerance"), say.Say("spec.weather"), say.Say(house.Stem.DampBreak is null ? "spec.no-damp-break" : "spec.damp-break", ("material", new Argument.Material(house.Stem.DampBreak ?? ""))), say.Say("spec.roof-when"),
         ];
         Block[] blocks =
         [

@@ -34,7 +34,7 @@ internal static class WarmthSheet
         var wood = new Amount(year.Wood.Mass, Dimension.Mass);
         return new Facts(
             [
-                new Fact(say.Say("warmth.wood"), say.One(wood), say.Say("warmth.wood-stacked", ("volume", new Amount(year.Wood.Stacked, Dimension.Volume)), ("species", year.Wood.Species))),
+                new Fact(say.Say("warmth.wood"), say.One(wood), say.Say("warmth.wood-stacked", ("volume", new Amount(year.Wood.Stacked, Dimension.Volume)), ("species", new Argument.Material(year.Wood.Species)))),
                 new Fact(say.Say("warmth.hottest"), say.One(new Amount(year.Free.Hottest.High, Dimension.Temperature)), say.Say("warmth.hot-hours", ("hours", Amount.Count((long)Math.Round(year.Free.HotHours))), ("limit", new Amount(RunResult.Hot, Dimension.Temperature)))),
                 new Fact(say.Say("warmth.coldest"), say.One(new Amount(year.Free.Coldest.Low, Dimension.Temperature)), say.Say("warmth.cold-hours", ("hours", Amount.Count((long)Math.Round(year.Free.ColdHours))), ("limit", new Amount(RunResult.Cold, Dimension.Temperature)))),
                 comfort.Damp.Value is { } damp

@@ -35,6 +35,9 @@ internal sealed class Wording(UnitSystem first, Phrasebook book)
     /// <summary>The subject of a finding or a check in words.</summary>
     public string Subject(string subject) => Book.Subject(subject);
 
+    /// <summary>A material in words.</summary>
+    public string Material(string material) => Book.Material(material);
+
     /// <summary>A quantity in the units that come first.</summary>
     public string One(Amount amount) => Unbroken(Book.One(amount, First));
 

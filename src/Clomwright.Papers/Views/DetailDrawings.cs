@@ -47,7 +47,7 @@ internal static class DetailDrawings
                 Timber(Box(from, from + made.Width.Metres, header.Bottom, header.Top));
             }
 
-            Label(middle + header.TotalWidth / 2 - 0.02, (header.Bottom + header.Top) / 2, Message.Of("papers.detail.header", ("n", made.Pieces), ("width", made.Width), ("depth", made.Depth), ("material", made.Material), ("bearing", made.Bearing)));
+            Label(middle + header.TotalWidth / 2 - 0.02, (header.Bottom + header.Top) / 2, Message.Of("papers.detail.header", ("n", made.Pieces), ("width", made.Width), ("depth", made.Depth), ("material", new Argument.Material(made.Material)), ("bearing", made.Bearing)));
         }
 
         if (opening.Frame is { } frame)
@@ -106,7 +106,7 @@ internal static class DetailDrawings
         if (house.BondBeam is { } beam)
         {
             Timber(board, Box(middle - beam.Width.Metres / 2, middle + beam.Width.Metres / 2, top, over));
-            labels.Add(new PartLabel(At(middle + beam.Width.Metres / 3, (top + over) / 2), say(Message.Of("papers.detail.beam", ("width", beam.Width), ("depth", beam.Depth), ("material", beam.Material)))));
+            labels.Add(new PartLabel(At(middle + beam.Width.Metres / 3, (top + over) / 2), say(Message.Of("papers.detail.beam", ("width", beam.Width), ("depth", beam.Depth), ("material", new Argument.Material(beam.Material))))));
         }
 
         if (house.Tees is { } tees && geometry.Tees.Count > 0)

@@ -172,7 +172,7 @@ internal sealed class FoundationDrawing
         var (stem, top) = (geometry.House.Stem, geometry.Wall.Base.Metres);
         var box = Box(stemInside, stemOutside, Math.Min(grade, top - 0.05), top);
         board.Add(new Group("foundation-stem", [new Fill(Outline.Rectangle(box), Tone.Paper), new Stroke(Stones.In(box, Math.Clamp(0.16 * k, 5, 20)), new Pen(Weight.Thin)), new Stroke(Outline.Rectangle(box), new Pen(Weight.Heavy))]));
-        labels.Add(new(new(box.Right, (box.Top + Y(Math.Max(0, grade))) / 2), say.Say("foundation.stem", ("material", stem.Material))));
+        labels.Add(new(new(box.Right, (box.Top + Y(Math.Max(0, grade))) / 2), say.Say("foundation.stem", ("material", new Argument.Material(stem.Material)))));
     }
 
     private void Cob(Board board, Sheets.Wording say, List<PartLabel> labels)

@@ -27,9 +27,10 @@ export async function opened(address, part) {
             }
             if (said.type !== 3 || !log.sent.has(said.invocationId)) continue;
             const at = log.sent.get(said.invocationId);
+            const came = performance.now();
             log.bytes.push(part.length);
             if (said.result?.state) log.asked.set(said.result.state.revision, at);
-            queueMicrotask(() => requestAnimationFrame(() => setTimeout(() => log.answered.push({ sent: at, drawn: performance.now() }))));
+            queueMicrotask(() => requestAnimationFrame(() => setTimeout(() => log.answered.push({ sent: at, came, drawn: performance.now() }))));
           }
         });
       }
@@ -52,6 +53,11 @@ export function redrawn({ events, answered }) {
   let from = 0;
   for (const { sent, drawn } of answered) for (; from < events.length && events[from] <= sent; from++) times.push(drawn - events[from]);
   return times;
+}
+
+/** Where that time goes: on the way to the server and back, and from there to the screen. */
+export function wayOf({ answered }) {
+  return [answered.map(({ sent, came }) => came - sent), answered.map(({ came, drawn }) => drawn - came)];
 }
 
 /** One pointer move a frame. */

@@ -4,7 +4,7 @@
 //   stress:    from a pointer event to the frame after the page has redrawn the stress of a house in which that move, or a newer one, is made
 //   envelope:  from letting go to the frame after the hardest of all cases is drawn again
 // Nothing here fails on a slow machine: it only tells.
-import { heading, moved, opened, redrawn, row, weight } from './listening.mjs';
+import { heading, moved, opened, redrawn, row, wayOf, weight } from './listening.mjs';
 
 const [, , address] = process.argv;
 const moves = 600;
@@ -58,6 +58,9 @@ await browser.close();
 heading(`${address}: ${start.name} on the sheet of stress, ${moves} moves asked for in ${(took / 1000).toFixed(1)} s`);
 row('between frames, dragging', log.frames);
 row('event to findings redrawn', redrawn(log));
+const [away, drawing] = wayOf(log);
+row('  of it: asked to answered', away);
+row('  of it: answered to redrawn', drawing);
 row('event to stress redrawn', redrawn({ events: log.events, answered: log.pictures }));
 row('let go to the hardest of all', [envelope]);
 console.log(`${log.events.length} pointer events, ${log.answered.length} answers, ${weight(log.bytes)}; ${log.pictures.length} pictures, ${weight(log.pictureBytes)}`);

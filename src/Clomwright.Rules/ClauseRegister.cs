@@ -11,10 +11,13 @@ internal static class ClauseRegister
     /// <summary>The bodies of rules in the order in which they are printed.</summary>
     public static Sequence<BodyOfRules> Bodies { get; } = Read();
 
+    /// <summary>Whether a rule of a body is answered from what was computed of a house or read from its tests, and not from where everything stands alone.</summary>
+    public static bool ReadsResults(Clause clause, Rule rule) => Engineering.Reads(clause, rule) || (clause.Body == "irc-cob" && IrcCob.TestMethods.ContainsKey(rule.Key));
+
     /// <summary>The method of a computed rule of a body.</summary>
     public static RuleMethod Method(WrittenClause clause, Sequence<CheckedDemand> demands, MixResult? mix) => clause.Clause.Body switch
     {
-        _ when Engineering.Reads(clause) => (house, limit) => Engineering.Of(clause, house, demands, limit),
+        _ when Engineering.Reads(clause.Clause, clause.Rule) => (house, limit) => Engineering.Of(clause, house, demands, limit),
         "irc-cob" when IrcCob.TestMethods.ContainsKey(clause.Rule.Key) => (house, limit) => IrcCob.OfTests(clause.Rule.Key, house.House.Mix, mix, limit),
         "irc-cob" => IrcCob.Methods[clause.Rule.Key],
         Dwelling.Body => Dwelling.Methods[clause.Rule.Key],

@@ -24,7 +24,7 @@ internal static class Engineering
     ]);
 
     /// <summary>Whether a clause is answered from demands.</summary>
-    public static bool Reads(WrittenClause clause) => clause.Clause.Body is Body or WallModel || MeasuredByOthers.Contains(clause.Rule.Key);
+    public static bool Reads(Clause clause, Rule rule) => clause.Body is Body or WallModel || MeasuredByOthers.Contains(rule.Key);
 
     /// <summary>The rulings of one computed rule.</summary>
     public static Sequence<Ruling> Of(WrittenClause clause, HouseGeometry house, Sequence<CheckedDemand> demands, Amount limit) => clause.Rule.Key switch

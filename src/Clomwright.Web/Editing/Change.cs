@@ -23,6 +23,9 @@ namespace Clomwright.Web.Editing;
 [JsonDerivedType(typeof(TakePointOut), "take-point-out")]
 public abstract record Change
 {
+    /// <summary>One of many quick ones: an opening that somebody has in hand.</summary>
+    internal bool ByHand => this is Move or Nudge;
+
     /// <summary>A change of one opening.</summary>
     /// <param name="Opening">Its name.</param>
     public abstract record OfOpening(string Opening) : Change;

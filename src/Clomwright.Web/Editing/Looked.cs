@@ -25,6 +25,14 @@ internal sealed class Looked(HouseStudy study, IReadOnlyList<Diagnostic> said, F
         _ => null,
     };
 
+    /// <summary>The wall while something of it is in hand, with findings of before where they take longer; null when something else than a face of it is looked at.</summary>
+    public Scene? InHand(Sight sight, Sequence<Finding> before) => sight switch
+    {
+        Sight.Inside => inside ?? Scenes.FromStudy.Scene(study, Face.Inside, Words.Book, said, lines, before),
+        Sight.Outside => outside ?? Scenes.FromStudy.Scene(study, Face.Outside, Words.Book, said, lines, before),
+        _ => null,
+    };
+
     /// <summary>The roof.</summary>
     public RoofScene Roof => field ??= RoofSceneOf.Scene(study, Words.Book, said);
 

@@ -134,11 +134,12 @@ internal sealed partial class OpenHouse : IDisposable
     /// <param name="gesture">Changes of one gesture are one step back.</param>
     /// <param name="change">The change.</param>
     /// <param name="sight">What is looked at.</param>
-    /// <param name="since">The revision whose wall the page has: findings that say the same are not sent again. Null sends all.</param>
+    /// <param name="since">The number of the findings that the page has: those that say the same are not sent again. Null sends all.</param>
     public HouseAnswer Change(string gesture, Change change, Sight sight, long? since = null)
     {
         lock (gate)
         {
+            var before = since is null || !change.ByHand ? null : found;
             Message? reason;
             if ((change is Change.TakeWay way ? EditOfWay(way, out reason) : EditOf.Change(change, history.Now, StationOf, out reason, Roomiest)) is not { } edit)
             {
@@ -146,7 +147,7 @@ internal sealed partial class OpenHouse : IDisposable
             }
 
             Become(history.With(edit.Apply(history.Now), gesture));
-            return Answer(sight, since: since);
+            return before is { } known && Seen.InHand(sight, known) is { } scene ? OnTheWay(scene, sight, since) : Answer(sight, since: since);
         }
     }
 
@@ -278,7 +279,14 @@ internal sealed partial class OpenHouse : IDisposable
         }
     }
 
-    private HouseAnswer Answer(Sight sight, ChangeRefusal? refusal = null, bool fileDiffers = false, long? since = null) => new(
+    private HouseAnswer Answer(Sight sight, ChangeRefusal? refusal = null, bool fileDiffers = false, long? since = null)
+    {
+        var wall = Seen.Wall(sight);
+        found = wall is null ? found : study.Findings;
+        return Answer(sight, wall, refusal, fileDiffers, since);
+    }
+
+    private HouseAnswer Answer(Sight sight, Scene? wall, ChangeRefusal? refusal, bool fileDiffers, long? since) => new(
         new HouseState
         {
             Key = HouseKey.Of(name),
@@ -291,7 +299,7 @@ internal sealed partial class OpenHouse : IDisposable
             CanUndo = history.CanUndo,
             CanRedo = history.CanRedo,
             Refusal = refusal,
-            Scene = Seen.Wall(sight) is { } scene ? sent.Only(scene, revision, since) : null,
+            Scene = wall is null ? null : sent.Only(wall, since),
             Roof = sight == Sight.Roof ? Seen.Roof : null,
             Earth = sight == Sight.Earth ? Seen.Earth : null,
             Days = sight == Sight.Days ? Seen.Days : null,

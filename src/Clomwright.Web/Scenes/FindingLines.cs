@@ -61,6 +61,7 @@ internal static class FindingLines
         Sentence = pen.Reason(finding.Verdict),
         By = By(finding.Clause, pen),
         Notes = [.. finding.Notes.Select(pen.Say)],
+        Computed = RuleBook.ReadsResults(finding),
     };
 
     private static string By(Clause clause, Pen pen) => pen.Say(

@@ -37,21 +37,22 @@ internal sealed class SentFindings
 {
     private const int Kept = 6;
 
-    private readonly Queue<(long Revision, string Face, IReadOnlyList<FindingLine> Lines)> sent = new();
+    private readonly Queue<(long Edition, IReadOnlyList<FindingLine> Lines)> sent = new();
+    private long editions;
 
     /// <summary>Forgets what was sent.</summary>
     public void Forget() => sent.Clear();
 
-    /// <summary>The scene with only those findings that the scene of a revision, seen from the same face, did not have; all of them where that is not remembered.</summary>
+    /// <summary>The scene with only those findings that what was sent under a number did not have; all of them where that is not remembered.</summary>
     /// <param name="scene">The whole scene.</param>
-    /// <param name="revision">Of it.</param>
-    /// <param name="since">The revision that the page has; null where it has none.</param>
-    public Scene Only(Scene scene, long revision, long? since)
+    /// <param name="since">The number of the findings that the page has; null where it has none.</param>
+    public Scene Only(Scene scene, long? since)
     {
-        var before = sent.LastOrDefault(s => s.Revision == since && s.Face == scene.Face).Lines;
-        if (!sent.Any(s => s.Revision == revision && s.Face == scene.Face))
+        var before = sent.LastOrDefault(s => s.Edition == since).Lines;
+        if (sent.LastOrDefault(s => ReferenceEquals(s.Lines, scene.Findings)) is not { Lines: not null } edition)
         {
-            sent.Enqueue((revision, scene.Face, scene.Findings));
+            edition = (++editions, scene.Findings);
+            sent.Enqueue(edition);
         }
 
         while (sent.Count > Kept)
@@ -59,6 +60,7 @@ internal sealed class SentFindings
             sent.Dequeue();
         }
 
+        scene = scene with { Edition = edition.Edition };
         if (before is null)
         {
             return scene;

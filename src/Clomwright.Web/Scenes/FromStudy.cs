@@ -2,6 +2,7 @@ using System.Globalization;
 using Clomwright.Building;
 using Clomwright.Evidence;
 using Clomwright.Geometry;
+using Clomwright.Rules;
 using Clomwright.Study;
 
 namespace Clomwright.Web.Scenes;
@@ -17,27 +18,35 @@ public static class FromStudy
     public static Scene Scene(HouseStudy study, Face face, Phrasebook words, IEnumerable<Diagnostic> diagnostics) => Scene(study, face, words, diagnostics, null);
 
     /// <summary>The same, with the lines of findings that say what they said before.</summary>
-    internal static Scene Scene(HouseStudy study, Face face, Phrasebook words, IEnumerable<Diagnostic> diagnostics, FindingMemory? memory)
+    /// <param name="study">The study.</param>
+    /// <param name="face">Where the wall is seen from.</param>
+    /// <param name="words">The language.</param>
+    /// <param name="diagnostics">What is wrong or odd in the file, with paths as in the file.</param>
+    /// <param name="memory">The lines; null where nothing is remembered.</param>
+    /// <param name="before">While something is in hand, what was found of the house before: only what is told by where everything stands is found anew. Null finds everything.</param>
+    internal static Scene Scene(HouseStudy study, Face face, Phrasebook words, IEnumerable<Diagnostic> diagnostics, FindingMemory? memory, Sequence<Finding>? before = null)
     {
         ArgumentNullException.ThrowIfNull(study);
         var pen = new Pen(words, study.House.Units);
         var geometry = study.Geometry;
         var openings = StandingOpening.All(geometry);
-        var findings = FindingLines.Of(study.Findings, pen, null, memory);
+        var found = before is { } known ? study.FindingsInHand(known) : study.Findings;
+        var findings = FindingLines.Of(found, pen, null, memory);
         return new Scene
         {
             Ring = Pen.Round(geometry.Curve.Length),
             Bottom = Extent.Bottom(study.House),
             Top = Extent.Top(study.House),
             Heights = Rulers.Heights(Extent.Bottom(study.House), study.House.Wall.Top.Metres, pen),
-            Lifts = [.. geometry.Lifts.Select((lift, i) => Lift(lift, study.Quantities.Lifts.FirstOrDefault(q => q.Lift == i), pen))],
+            Lifts = [.. geometry.Lifts.Select((lift, i) => Lift(lift, study.WallQuantities.Lifts.FirstOrDefault(q => q.Lift == i), pen))],
             Face = face == Face.Inside ? "inside" : "outside",
             View = new FaceViewOf(geometry, face, pen).View(openings, findings),
             Openings = [.. openings.Select(opening => Card(opening, study, pen))],
             Parts = BuiltIn.Of(geometry, pen),
-            Piers = [.. geometry.Piers.Select(pier => Line(pier, study.Findings, pen))],
+            Piers = [.. geometry.Piers.Select(pier => Line(pier, found, pen))],
             Findings = [.. findings.Select(f => f.Line)],
-            Totals = FindingLines.Totals(study, pen),
+            InHand = before is not null,
+            Totals = FindingLines.Totals(Tally.Of(found), pen),
             Figures = Figures(study, pen),
             Plan = PlanKeys.Of(geometry),
             Diagnostics = [.. diagnostics.Select(d => new DiagnosticLine(d.Path, pen.Say(d.What), d.Severity == Severity.Error))],
@@ -94,7 +103,7 @@ public static class FromStudy
 
     private static IReadOnlyList<Figure> Figures(HouseStudy study, Pen pen)
     {
-        var (measures, quantities) = (study.Geometry.Measures, study.Quantities);
+        var (measures, quantities) = (study.Geometry.Measures, study.WallQuantities);
         return
         [
             new(pen.Say("web.figure.batches"), quantities.Batches is { } batches ? pen.Say(Amount.Number(batches)) : pen.Say("web.not-checked")),

@@ -36,7 +36,13 @@ public sealed record Scene
     /// <summary>Findings: what falls short first, then what is not checked, then what a person judges, then what is met. Only new ones where <see cref="Order"/> says how they go with those of before.</summary>
     public required IReadOnlyList<FindingLine> Findings { get; init; }
 
-    /// <summary>The revision whose findings the page has and may keep; null where all are here.</summary>
+    /// <summary>Something is in hand: findings that are <see cref="FindingLine.Computed"/> are those of a moment ago.</summary>
+    public bool InHand { get; init; }
+
+    /// <summary>The number under which these findings were sent.</summary>
+    public long Edition { get; init; }
+
+    /// <summary>The number of the findings that the page has and may keep; null where all are here.</summary>
     public long? Since { get; init; }
 
     /// <summary>For every finding, in order, its place among those of <see cref="Since"/>, or -1 - k for number k of <see cref="Findings"/>; null where all are here.</summary>
@@ -141,6 +147,9 @@ public sealed record FindingLine
 
     /// <summary>Rivals, reasons, what would mend it.</summary>
     public required IReadOnlyList<string> Notes { get; init; }
+
+    /// <summary>Said of what was computed of the house, which takes longer than a hand waits; not of where everything stands alone.</summary>
+    public bool Computed { get; init; }
 }
 
 /// <summary>Findings counted, and the line that says so.</summary>

@@ -48,6 +48,7 @@ export class Flows {
 
   letGo(): void {
     this.inHand = false;
+    this.host.line?.settle();
     this.flow();
   }
 

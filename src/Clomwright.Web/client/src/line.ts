@@ -7,6 +7,9 @@ import type { WaterAnswer } from './water-scene';
 
 export type Act = 'Undo' | 'Redo' | 'Save' | 'Reload';
 
+/** How long after the last answer to a hand everything is asked for, ms: while it goes on, answers wait for nothing but where everything stands. */
+const rest = 120;
+
 type Asking = { gesture: string | null; change?: Change; ask: (line: HubConnection) => Promise<HouseAnswer> };
 
 /**
@@ -17,8 +20,11 @@ export class HouseLine {
   private readonly hub: HubConnection;
   private readonly waiting: Asking[] = [];
   private running = false;
-  /** The wall's findings as they are here, and of which revision. */
-  private wall: { revision: number; findings: FindingLine[] } | null = null;
+  /** The wall's findings as they are here, and the number they were sent under. */
+  private wall: { edition: number; findings: FindingLine[] } | null = null;
+  /** The last answer was given while something was in hand; everything is asked for when that rests. */
+  private patience = rest;
+  private resting: ReturnType<typeof setTimeout> | null = null;
   private seen = 0;
   /** The newest revision that another window told of and that was not looked at yet. */
   private heard = 0;
@@ -50,7 +56,23 @@ export class HouseLine {
 
   /** Nothing is under way and nothing waits. */
   get idle(): boolean {
-    return !this.running && this.waiting.length === 0;
+    return this.resting === null && !this.running && this.waiting.length === 0;
+  }
+
+  /** What was in hand is let go: everything is asked for at once. */
+  settle(): void {
+    this.patience = 0;
+    if (this.resting !== null) this.rested();
+  }
+
+  private rested(): void {
+    this.wake();
+    this.open();
+  }
+
+  private wake(): void {
+    if (this.resting !== null) clearTimeout(this.resting);
+    this.resting = null;
   }
 
   async start(): Promise<void> {
@@ -59,6 +81,7 @@ export class HouseLine {
   }
 
   async stop(): Promise<void> {
+    this.wake();
     await this.hub.stop();
   }
 
@@ -67,6 +90,7 @@ export class HouseLine {
   }
 
   change(gesture: string, change: Change): void {
+    this.patience = rest;
     const last = this.waiting.at(-1);
     const joined = last?.gesture === gesture ? together(last.change, change) : null;
     const whole = joined ?? change;
@@ -76,7 +100,7 @@ export class HouseLine {
       ask: (hub) =>
         this.wall === null
           ? hub.invoke<HouseAnswer>('Change', this.key, gesture, whole, this.sight)
-          : hub.invoke<HouseAnswer>('Drag', this.key, gesture, whole, this.sight, this.wall.revision),
+          : hub.invoke<HouseAnswer>('Drag', this.key, gesture, whole, this.sight, this.wall.edition),
     };
     if (joined !== null) this.waiting[this.waiting.length - 1] = fresh;
     else this.put(fresh);
@@ -180,7 +204,7 @@ export class HouseLine {
     }
     const before = this.wall?.findings ?? [];
     const findings = scene.order === null ? scene.findings : scene.order.flatMap((place) => (place >= 0 ? before[place] : scene.findings[-1 - place]) ?? []);
-    this.wall = { revision: state.revision, findings };
+    this.wall = { edition: scene.edition, findings };
     return scene.order === null ? answer : { ...answer, state: { ...state, scene: { ...scene, findings, order: null, since: null } } };
   }
 
@@ -206,6 +230,7 @@ export class HouseLine {
     if (this.running || this.hub.state !== HubConnectionState.Connected) return;
     const next = this.waiting.shift();
     if (next === undefined) return;
+    this.wake();
     this.running = true;
     let answer: HouseAnswer;
     try {
@@ -218,6 +243,7 @@ export class HouseLine {
       this.running = false;
     }
     this.seen = answer.state?.revision ?? this.seen;
+    if (answer.state?.scene?.inHand && this.waiting.length === 0) this.resting = setTimeout(() => this.rested(), this.patience);
     this.took(this.whole(answer));
     this.catchUp();
     void this.run();

@@ -83,7 +83,11 @@ export interface Said {
 }
 
 export interface Scene extends Said {
-  /** The revision whose findings are kept; null where all are here. */
+  /** Something is in hand: findings that are computed are those of a moment ago. */
+  inHand: boolean;
+  /** The number under which these findings were sent. */
+  edition: number;
+  /** The number of the findings that are kept; null where all are here. */
   since: number | null;
   /** For every finding its place among those kept, or -1 - k for number k of those here; null where all are here. */
   order: number[] | null;
@@ -217,6 +221,8 @@ export interface FindingLine {
   sentence: string;
   by: string;
   notes: string[];
+  /** Said of what was computed of the house, not of where everything stands alone. */
+  computed: boolean;
 }
 
 export interface Totals {

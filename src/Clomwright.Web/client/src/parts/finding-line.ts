@@ -10,7 +10,7 @@ interface Hands {
 /** One finding: what and of what, and what it says; opened, whose rule it is and what else there is to say. */
 export function findingLine(finding: FindingLine, open: boolean, on: boolean, hands: Hands): TemplateResult {
   const number = html`<span class=${finding.number === null ? 'number nowhere' : 'number'} aria-hidden="true">${finding.number}</span>`;
-  return html`<li class="finding ${finding.standing} ${on ? 'on' : ''}">
+  return html`<li class="finding ${finding.standing} ${finding.computed ? 'computed' : ''} ${on ? 'on' : ''}">
     <button type="button" aria-expanded=${open} data-finding=${finding.id} @click=${hands.clicked} @focus=${hands.entered} @pointerenter=${hands.entered} @pointerleave=${hands.left} @blur=${hands.left}>
       ${number}<span class="what"><b>${finding.subject}</b> ${finding.title}</span>
       <span class="says">${finding.sentence}</span>

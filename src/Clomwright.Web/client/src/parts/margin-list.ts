@@ -25,10 +25,18 @@ export class MarginList extends LitElement {
     return this;
   }
 
+  private get inHand(): boolean {
+    return 'inHand' in this.scene && this.scene.inHand === true;
+  }
+
+  protected override updated(): void {
+    this.toggleAttribute('data-in-hand', this.inHand);
+  }
+
   protected override render() {
     return html`
       <h2 id="findings">${this.heading}</h2>
-      <p class="totals" data-totals>${this.scene.totals.line}</p>
+      <p class="totals" data-totals>${this.scene.totals.line}${this.inHand ? html` <span class="of-before">${say('web.findings.in-hand')}</span>` : nothing}</p>
       ${this.diagnostics()} ${groups.map((standing) => this.group(standing))}
     `;
   }

@@ -1,0 +1,49 @@
+using Clomwright.Building;
+using Clomwright.Evidence;
+using Clomwright.Web.Scenes;
+
+namespace Clomwright.Web.Editing;
+
+/// <content>
+/// While something of the wall is in hand an answer waits for nothing but where everything stands. What takes longer is worked out beside it, for the newest house there is,
+/// and stands in the answers after that.
+/// </content>
+internal sealed partial class OpenHouse
+{
+    /// <summary>Between two times that all is worked out while something is in hand: the rest of the time belongs to the hand.</summary>
+    private static readonly TimeSpan Breath = TimeSpan.FromMilliseconds(150);
+
+    /// <summary>What was found of this house when it was last worked out whole; null before that.</summary>
+    private Sequence<Finding>? found;
+    private bool following;
+
+    private HouseAnswer OnTheWay(Scene scene, Sight sight, long? since)
+    {
+        if (!following && scene.InHand)
+        {
+            following = true;
+            _ = Task.Run(Follow);
+        }
+
+        return Answer(sight, scene, null, false, since);
+    }
+
+    private async Task Follow()
+    {
+        while (true)
+        {
+            await Task.Delay(Breath);
+            var now = Now.Study;
+            var all = now.Findings;
+            lock (gate)
+            {
+                found = all;
+                if (ReferenceEquals(now, study))
+                {
+                    following = false;
+                    return;
+                }
+            }
+        }
+    }
+}

@@ -1,6 +1,7 @@
 using System.Runtime.CompilerServices;
 using Clomwright.Building;
 using Clomwright.Evidence;
+using Clomwright.Rules;
 using Clomwright.Testing;
 
 namespace Clomwright.Study.Tests;
@@ -25,6 +26,20 @@ public class StudyTests
                 Assert.Equal(fresh.Quantities.Batches, carried.Quantities.Batches);
                 Assert.Equal(fresh.Diagnostics, carried.Diagnostics);
             }
+        }, iter: Counts.Of(20, 500));
+
+    /// <summary>What is told to a hand is what a fresh study tells of where everything stands, what was told before of all else, and, of an unchanged house, all of it in the same order.</summary>
+    [Fact]
+    public void FindingsInHand_AreFreshWherePlacesTellThem_AndThoseOfBeforeElsewhere() =>
+        Gen.Select(Houses.Plausible, Houses.Plausible).Sample((house, other) =>
+        {
+            var rested = HouseStudy.Of(house);
+            Assert.Equal(rested.Findings, rested.FindingsInHand(rested.Findings));
+
+            var moved = HouseStudy.Of(house with { Openings = other.Openings }, StudyOptions.Quick, rested);
+            var inHand = moved.FindingsInHand(rested.Findings);
+            Assert.Equal(moved.Findings.Where(f => !RuleBook.ReadsResults(f)), inHand.Where(f => !RuleBook.ReadsResults(f)));
+            Assert.All(inHand.Where(RuleBook.ReadsResults), held => Assert.Contains(held, rested.Findings));
         }, iter: Counts.Of(20, 500));
 
     /// <summary>A house that is changed all day is studied thousands of times: of those long before none is kept, the last few may be.</summary>

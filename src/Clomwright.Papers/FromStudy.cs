@@ -15,7 +15,8 @@ public static class FromStudy
     {
         ArgumentNullException.ThrowIfNull(study);
         ArgumentNullException.ThrowIfNull(options);
-        TakeTheLongPartsSideBySide(study);
+        var board = new Lazy<Known<CrewBoard>>(() => study.BoardBy(options.Planner));
+        TakeTheLongPartsSideBySide(study, board);
         return new PaperSet
         {
             Geometry = study.Geometry,
@@ -32,7 +33,7 @@ public static class FromStudy
             Finishes = study.FinishesDried,
             Drying = study.Drying,
             Days = study.Options.Deep ? (Known<DaysResult>?)study.Days : null,
-            Board = study.BoardBy(options.Planner),
+            Board = board.Value,
             Host = study.Host,
             UnderCover = study.UnderCover,
             StartMonths = study.StartMonths,
@@ -52,11 +53,11 @@ public static class FromStudy
     }
 
     /// <summary>What takes longest hangs on nothing of one another and is kept by the study once it is there.</summary>
-    private static void TakeTheLongPartsSideBySide(HouseStudy study)
+    private static void TakeTheLongPartsSideBySide(HouseStudy study, Lazy<Known<CrewBoard>> board)
     {
         if (study.House.Roof is not null)
         {
-            Parallel.Invoke(() => _ = study.Structure, () => _ = study.ComfortFixes, () => _ = study.FinishesDried, () => _ = study.StartMonths, () => _ = study.Findings);
+            Parallel.Invoke(() => _ = study.Structure, () => _ = study.ComfortFixes, () => _ = study.FinishesDried, () => _ = study.StartMonths, () => _ = study.Findings, () => _ = study.FirstWinter, () => _ = board.Value, () => _ = study.Calculations);
         }
     }
 }

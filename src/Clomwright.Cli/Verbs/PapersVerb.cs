@@ -108,9 +108,12 @@ internal static class PapersVerb
                 return new($"{sheet.Key}.svg", System.Text.Encoding.UTF8.GetBytes(SvgWriter.Write(sheet)));
             }
 
-            OutFile[] drawn = [.. (pictures?.Invoke(set) ?? sheets).Select(Picture)];
-            stop.ThrowIfCancellationRequested();
-            return new(sheets, new($"{set.House.Id}-{name}.pdf", PdfWriter.Write(sheets, set.House.Name, set.Options.Date)), drawn);
+            OutFile[] drawn = [];
+            byte[] document = [];
+            Parallel.Invoke(new ParallelOptions { CancellationToken = stop },
+                () => drawn = [.. (pictures?.Invoke(set) ?? sheets).Select(Picture)],
+                () => document = PdfWriter.Write(sheets, set.House.Name, set.Options.Date));
+            return new(sheets, new($"{set.House.Id}-{name}.pdf", document), drawn);
         }
 
         Func<Part>[] parts = [() => Of("site", Book.Site), () => Of("office", Book.Office), () => Of("templates", TemplateBook.Of, TemplateBook.Whole)];

@@ -57,7 +57,7 @@ public static class FromStudy
     {
         if (study.House.Roof is not null)
         {
-            Parallel.Invoke(() => _ = study.Structure, () => _ = study.ComfortFixes, () => _ = study.FinishesDried, () => _ = study.StartMonths, () => _ = study.Findings, () => _ = study.FirstWinter, () => _ = board.Value, () => _ = study.Calculations);
+            Parallel.Invoke(() => _ = study.StartMonths, () => _ = study.ComfortFixes, () => _ = study.Structure, () => _ = study.FinishesDried, () => _ = study.Findings, () => _ = study.FirstWinter, () => _ = board.Value, () => _ = study.Calculations);
         }
     }
 }

@@ -130,9 +130,9 @@ internal static class PapersVerb
         return made;
     }
 
-    /// <summary>Writes them; returns what stood in the way.</summary>
+    /// <summary>Writes them, some at a time; returns what stood in the way.</summary>
     private static Message? Write(IEnumerable<OutFile> files, string folder) =>
-        files.Select(f => OutputFile.Write(Path.Combine(folder, f.Name), f.Bytes)?.What).FirstOrDefault(refused => refused is not null);
+        files.AsParallel().AsOrdered().Select(f => OutputFile.Write(Path.Combine(folder, f.Name), f.Bytes)?.What).FirstOrDefault(refused => refused is not null);
 
     private static int Refused(Message refused, Terminal terminal)
     {

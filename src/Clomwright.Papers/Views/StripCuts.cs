@@ -10,7 +10,8 @@ internal static class StripCuts
     public static IReadOnlyList<double> Of(HouseGeometry geometry, Face face, int count)
     {
         var strip = new WallStrip(geometry, face, 1, 0, 1, default);
-        var holes = geometry.Openings.Select(o => o.Header is { } h ? Around(o.Widest, h.Span, geometry.Curve.Length) : o.Widest)
+        var ring = geometry.Curve.Length;
+        var holes = geometry.Openings.Select(o => o.Header is { } h ? Around(Reach(geometry, o, face), h.Span, ring) : Reach(geometry, o, face))
             .Concat(geometry.Niches.Select(n => n.Span))
             .Select(s => new Span(strip.Arc(s.From), strip.Arc(s.To)))
             .ToArray();
@@ -28,6 +29,13 @@ internal static class StripCuts
 
         cuts.Add(start + length);
         return cuts;
+    }
+
+    /// <summary>As far as an opening reaches through the cob, and as it is drawn, which through a stem is wider where the faces lean.</summary>
+    private static Span Reach(HouseGeometry geometry, OpeningPlace opening, Face face)
+    {
+        var drawn = Unrolled.Outline(geometry, opening, face);
+        return Around(opening.Widest, new(drawn.Min(p => p.Along), drawn.Max(p => p.Along)), geometry.Curve.Length);
     }
 
     /// <summary>Both together; the second may be told on another turn of the ring.</summary>

@@ -13,7 +13,7 @@ internal static class OfficeSet
 {
     public static Sequence<Sheet> Of(Scene scene)
     {
-        (string, Draft)[] drafts = [.. Drafts(scene).Select(d => (d.Series, d.Draft.Drawn(scene.Say)))];
+        var drafts = Drafts(scene);
         var pages = TitleSheet.Of(scene, Numbered(drafts, 1), null).Count();
         var rest = Numbered(drafts, pages);
         NumberedDraft[] All(SetRevision? set) => [.. TitleSheet.Of(scene, rest, set).Select((d, i) => new NumberedDraft(Number("G-0", Math.Min(i + 1, pages)) + (i < pages ? "" : (char)('b' + i - pages)), d.Drawn(scene.Say))), .. rest];
@@ -23,30 +23,31 @@ internal static class OfficeSet
         return all.Select((s, i) => s.Draft.Finish(s.Number, scene.Say.Say("frame.place-of", ("n", i + 1), ("count", all.Length)), scene.Imprint with { Set = set }, scene.Say)).ToSequence();
     }
 
-    private static (string Series, Draft Draft)[] Drafts(Scene scene) =>
+    /// <summary>No sheet knows of another: they are drawn side by side.</summary>
+    private static (string Series, Draft Draft)[] Drafts(Scene scene) => SideBySide.Drawn<(string, Draft)>(
     [
-        .. In("G-0", CriteriaSheet.Of(scene)),
-        .. In("G-0", RuleTableSheet.Of(scene)),
-        .. In("G-0", StatementSheet.Of(scene)),
-        .. In("G-1", WarmthSheet.Of(scene)),
-        .. In("G-1", EnergySheet.Of(scene)),
-        .. In("A-1", OfficePlans.Site(scene)),
-        .. In("A-1", OfficePlans.Floor(scene)),
-        .. In("A-2", ElevationSheet.Of(scene)),
-        .. In("A-3", CrossSectionSheet.Of(scene)),
-        .. In("S-1", OfficePlans.Foundation(scene)),
-        .. In("S-1", OfficePlans.Framing(scene)),
-        .. In("S-5", DetailSheet.Of(scene)),
-        .. In("S-8", NoteSheet.Of(scene)),
-        .. In("S-8", WallByHandSheet.Of(scene)),
-        .. In("S-8", WallStressSheet.Of(scene)),
-        .. In("S-8", WallNoteSheet.Of(scene)),
-        .. In("S-8", WallTrialsSheet.Of(scene)),
-        .. In("S-8", CollapseSheet.Of(scene)),
-        .. In("S-8", CalculationSheet.Of(scene)),
-    ];
+        () => In("G-0", CriteriaSheet.Of(scene), scene),
+        () => In("G-0", RuleTableSheet.Of(scene), scene),
+        () => In("G-0", StatementSheet.Of(scene), scene),
+        () => In("G-1", WarmthSheet.Of(scene), scene),
+        () => In("G-1", EnergySheet.Of(scene), scene),
+        () => In("A-1", OfficePlans.Site(scene), scene),
+        () => In("A-1", OfficePlans.Floor(scene), scene),
+        () => In("A-2", ElevationSheet.Of(scene), scene),
+        () => In("A-3", CrossSectionSheet.Of(scene), scene),
+        () => In("S-1", OfficePlans.Foundation(scene), scene),
+        () => In("S-1", OfficePlans.Framing(scene), scene),
+        () => In("S-5", DetailSheet.Of(scene), scene),
+        () => In("S-8", NoteSheet.Of(scene), scene),
+        () => In("S-8", WallByHandSheet.Of(scene), scene),
+        () => In("S-8", WallStressSheet.Of(scene), scene),
+        () => In("S-8", WallNoteSheet.Of(scene), scene),
+        () => In("S-8", WallTrialsSheet.Of(scene), scene),
+        () => In("S-8", CollapseSheet.Of(scene), scene),
+        () => In("S-8", CalculationSheet.Of(scene), scene),
+    ]);
 
-    private static IEnumerable<(string Series, Draft Draft)> In(string series, IEnumerable<Draft> drafts) => drafts.Select(d => (series, d));
+    private static IEnumerable<(string Series, Draft Draft)> In(string series, IEnumerable<Draft> drafts, Scene scene) => drafts.Select(d => (series, d.Drawn(scene.Say)));
 
     /// <summary>Numbers within each series from 01; those of the title sheet's own series begin after its pages.</summary>
     private static NumberedDraft[] Numbered(IEnumerable<(string Series, Draft Draft)> drafts, int titles)

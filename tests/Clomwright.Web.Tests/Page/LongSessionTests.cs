@@ -6,7 +6,7 @@ using static Microsoft.Playwright.Assertions;
 namespace Clomwright.Web.Tests.Page;
 
 /// <summary>Somebody works on one house for long: drags, looks at stress and water, turns the wall, takes all back, while a second window is opened anew again and again. Memory stays level. Rank: property.</summary>
-/// <remarks>Three minutes in <c>./test</c>, 30 minutes with <c>--long</c>; the first third is for getting warm (on a busy machine one round). Both ends are measured with the house as it was, on the same sheet.</remarks>
+/// <remarks>45 s in <c>./test</c>, 30 minutes with <c>--long</c>; the first third is for getting warm (on a busy machine one round). Both ends are measured with the house as it was, on the same sheet.</remarks>
 [Collection(nameof(Chromium))]
 public sealed class LongSessionTests(Chromium chromium, ITestOutputHelper output)
 {
@@ -30,7 +30,7 @@ public sealed class LongSessionTests(Chromium chromium, ITestOutputHelper output
     /// <summary>The page shows the same house on the same sheet: as many elements, but for what the browser keeps of its own for the control that was used last.</summary>
     private const double NodesMayGrow = 1.1;
 
-    private static readonly TimeSpan Session = TimeSpan.FromSeconds(Counts.Of(180, 1800));
+    private static readonly TimeSpan Session = TimeSpan.FromSeconds(Counts.Of(45, 1800));
 
     [Fact]
     public async Task WorkingForLong_OnOneHouse_KeepsMemoryLevel()

@@ -52,12 +52,12 @@ public static class FromStudy
         };
     }
 
-    /// <summary>What takes longest hangs on nothing of one another and is kept by the study once it is there.</summary>
+    /// <summary>What takes longest first; what hangs on another waits for it. All is kept once it is there.</summary>
     private static void TakeTheLongPartsSideBySide(HouseStudy study, Lazy<Known<CrewBoard>> board)
     {
         if (study.House.Roof is not null)
         {
-            Parallel.Invoke(() => _ = study.StartMonths, () => _ = study.ComfortFixes, () => _ = study.Structure, () => _ = study.FinishesDried, () => _ = study.Findings, () => _ = study.FirstWinter, () => _ = board.Value, () => _ = study.Calculations);
+            Parallel.Invoke(() => _ = study.StartMonths, () => _ = study.ComfortFixes, () => _ = study.Structure, () => _ = study.FinishesDried, () => _ = study.Findings, () => _ = study.FirstWinter, () => _ = board.Value);
         }
     }
 }

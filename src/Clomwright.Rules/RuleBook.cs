@@ -27,10 +27,8 @@ public static class RuleBook
     /// <param name="geometry">The placed house.</param>
     /// <param name="demands">What the engineering checks computed; a rule for which there is none is not checked.</param>
     /// <param name="mix">What the tests of the mix read; null leaves every rule about tests not checked.</param>
-    public static Sequence<Finding> Check(HouseGeometry geometry, Sequence<CheckedDemand> demands = default, MixResult? mix = null)
-    {
-        return Check(geometry.House, clause => Findings.Answer(clause, geometry, demands, mix));
-    }
+    public static Sequence<Finding> Check(HouseGeometry geometry, Sequence<CheckedDemand> demands = default, MixResult? mix = null) =>
+        Check(geometry.House, clause => Findings.Answer(clause, geometry, demands, mix));
 
     /// <summary>Whether a finding is said of what was computed of a house or read from its tests, and not of where everything stands alone.</summary>
     public static bool ReadsResults(Finding finding) => ClauseRegister.ReadsResults(finding.Clause, finding.Rule);

@@ -40,19 +40,21 @@ internal sealed class UserFile(string? path)
         try
         {
             var folder = Path.GetDirectoryName(path)!;
-            if (OperatingSystem.IsWindows())
+            if (!OperatingSystem.IsWindows())
             {
-                Directory.CreateDirectory(folder);
-                return OutputFile.Write(path, bytes) is null;
+                Directory.CreateDirectory(folder, Own | UnixFileMode.UserExecute);
             }
 
-            Directory.CreateDirectory(folder, Own | UnixFileMode.UserExecute);
-            if (OutputFile.Write(path, bytes) is not null)
+            if (KeptFile.Write(path, bytes) is not null)
             {
                 return false;
             }
 
-            File.SetUnixFileMode(path, Own);
+            if (!OperatingSystem.IsWindows())
+            {
+                File.SetUnixFileMode(path, Own);
+            }
+
             return true;
         }
         catch (Exception wrong) when (wrong is IOException or UnauthorizedAccessException)

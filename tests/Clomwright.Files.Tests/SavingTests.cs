@@ -48,6 +48,23 @@ public class SavingTests
         Assert.Equal(["a.house.json"], Directory.GetFiles(folder.Path).Select(Path.GetFileName));
     }
 
+    /// <summary>What nobody can make again is on the disk before it is said to be; what can be made again is whole, and waits for nothing.</summary>
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void A_file_put_over_another_is_whole_at_every_step_and_waits_for_the_disk_where_asked(bool toDisk)
+    {
+        using var folder = new TemporaryFolder();
+        File.WriteAllBytes(folder["kept"], Old);
+        List<SaveStep> steps = [];
+        Assert.Null(WholeFile.Put(folder["kept"], New, toDisk, passed =>
+        {
+            steps.Add(passed);
+            Assert.Equal(passed < SaveStep.Renamed ? Old : New, File.ReadAllBytes(folder["kept"]));
+        }));
+        Assert.Equal(Enum.GetValues<SaveStep>().Where(s => toDisk || s is not (SaveStep.Flushed or SaveStep.FolderFlushed)), steps);
+    }
+
     [Theory]
     [MemberData(nameof(EveryStep))]
     public void A_new_file_is_there_whole_or_not_at_all(string step)

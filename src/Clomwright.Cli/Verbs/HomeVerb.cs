@@ -58,7 +58,7 @@ internal static class HomeVerb
             using var stream = assembly.GetManifestResourceStream(name)!;
             var bytes = new byte[stream.Length];
             stream.ReadExactly(bytes);
-            if (OutputFile.Write(Path.Combine(folder, name[Examples.Length..]), bytes) is { } refused)
+            if (KeptFile.Write(Path.Combine(folder, name[Examples.Length..]), bytes) is { } refused)
             {
                 return refused.What;
             }

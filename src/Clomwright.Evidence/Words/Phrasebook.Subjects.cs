@@ -22,15 +22,19 @@ public sealed partial class Phrasebook
     public string Material(string material)
     {
         ArgumentNullException.ThrowIfNull(material);
-        var key = $"evidence.material.{material}";
-        return phrases.ContainsKey(key) || otherwise?.phrases.ContainsKey(key) == true ? Said(key) : OneLine.Of(material);
+        return NameOf($"evidence.material.{material}", OneLine.Of(material));
     }
+
+    /// <summary>The words of a key, or something else where it has none.</summary>
+    public string NameOf(string key, string otherwise) => Has(key) ? Said(key) : otherwise;
+
+    private bool Has(string key) => phrases.ContainsKey(key) || otherwise?.phrases.ContainsKey(key) == true;
 
     private string Part(string part)
     {
         var numbers = Digits().Matches(part).Select(m => m.Value).ToArray();
         var key = $"evidence.subject.{Digits().Replace(part, "n").Replace(' ', '-').Replace("'", "", StringComparison.Ordinal)}";
-        return (phrases.ContainsKey(key) || otherwise?.phrases.ContainsKey(key) == true) && !key.Contains(".of-", StringComparison.Ordinal)
+        return Has(key) && !key.Contains(".of-", StringComparison.Ordinal)
             ? Said(key, ("n", numbers.ElementAtOrDefault(0) ?? ""), ("m", numbers.ElementAtOrDefault(1) ?? ""))
             : part.StartsWith(OfPier, StringComparison.Ordinal) ? Said("evidence.subject.of-pier", ("name", part[OfPier.Length..]))
             : part.EndsWith(OfHeader, StringComparison.Ordinal) ? Said("evidence.subject.of-header", ("name", part[..^OfHeader.Length]))

@@ -48,11 +48,15 @@ internal static class WholeFile
                 : new Diagnostic("", Message.Of("files.changed-meanwhile", ("path", path)));
         });
 
-    /// <summary>Writes a file that can be made again, over another of that name or new, in a folder that is made if need be: never half a file, but nobody waits until the disk has it.</summary>
-    public static Diagnostic? Put(string path, byte[] bytes) => Guarded(path, () =>
+    /// <summary>Writes a file over another of that name or new, in a folder that is made if need be.</summary>
+    /// <param name="path">Where.</param>
+    /// <param name="bytes">What.</param>
+    /// <param name="toDisk">Waits until the disk has it. Otherwise it is never half a file while the machine runs, but can be lost with the machine.</param>
+    /// <param name="passed">Is told of each step.</param>
+    public static Diagnostic? Put(string path, byte[] bytes, bool toDisk, Action<SaveStep>? passed = null) => Guarded(path, () =>
     {
         Directory.CreateDirectory(Path.GetDirectoryName(Path.GetFullPath(path))!);
-        return Write(path, bytes, overwrite: File.Exists(path), passed: null, toDisk: false);
+        return Write(path, bytes, overwrite: File.Exists(path), passed, toDisk);
     });
 
     private static bool SameBytes(string path, ReadOnlySpan<byte> expected) =>
@@ -85,8 +89,11 @@ internal static class WholeFile
                 stream.Write(bytes, bytes.Length / 2, bytes.Length - bytes.Length / 2);
                 stream.Flush();
                 passed?.Invoke(SaveStep.Written);
-                stream.Flush(flushToDisk: toDisk);
-                passed?.Invoke(SaveStep.Flushed);
+                if (toDisk)
+                {
+                    stream.Flush(flushToDisk: true);
+                    passed?.Invoke(SaveStep.Flushed);
+                }
             }
 
             File.Move(beside, path, overwrite);
@@ -94,9 +101,9 @@ internal static class WholeFile
             if (toDisk)
             {
                 FolderFlush.Of(folder);
+                passed?.Invoke(SaveStep.FolderFlushed);
             }
 
-            passed?.Invoke(SaveStep.FolderFlushed);
             return null;
         }
         finally

@@ -201,12 +201,12 @@ public static class SeenBodies
         {
             (this.all, asked) = (all, new int[all.Length]);
             var (left, low) = (all.Select(f => Least(f.A.Across, f.B.Across, f.C.Across)).DefaultIfEmpty(0).Min(), all.Select(f => Least(f.A.Height, f.B.Height, f.C.Height)).DefaultIfEmpty(0).Min());
-            var (right, high) = (all.Select(f => -Least(-f.A.Across, -f.B.Across, -f.C.Across)).DefaultIfEmpty(1).Max(), all.Select(f => -Least(-f.A.Height, -f.B.Height, -f.C.Height)).DefaultIfEmpty(1).Max());
+            var (right, high) = (all.Select(f => Most(f.A.Across, f.B.Across, f.C.Across)).DefaultIfEmpty(1).Max(), all.Select(f => Most(f.A.Height, f.B.Height, f.C.Height)).DefaultIfEmpty(1).Max());
             box = (left, low, Math.Max(right - left, 1e-6), Math.Max(high - low, 1e-6));
             for (var i = 0; i < all.Length; i++)
             {
                 var f = all[i];
-                foreach (var cell in Reached(Least(f.A.Across, f.B.Across, f.C.Across), -Least(-f.A.Across, -f.B.Across, -f.C.Across), Least(f.A.Height, f.B.Height, f.C.Height), -Least(-f.A.Height, -f.B.Height, -f.C.Height)))
+                foreach (var cell in Reached(Least(f.A.Across, f.B.Across, f.C.Across), Most(f.A.Across, f.B.Across, f.C.Across), Least(f.A.Height, f.B.Height, f.C.Height), Most(f.A.Height, f.B.Height, f.C.Height)))
                 {
                     cells[cell].Add(i);
                 }
@@ -214,6 +214,8 @@ public static class SeenBodies
         }
 
         private static double Least(double a, double b, double c) => Math.Min(a, Math.Min(b, c));
+
+        private static double Most(double a, double b, double c) => Math.Max(a, Math.Max(b, c));
 
         private IEnumerable<int> Reached(double left, double right, double low, double high)
         {

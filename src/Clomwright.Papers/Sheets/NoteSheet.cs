@@ -57,16 +57,9 @@ internal static class NoteSheet
         var content = SheetFrame.Content(scene.Portrait).Width;
         Stack Part(IEnumerable<string> part) => new([.. part.Select(l => new Paragraph(l, Styles.Small) { Above = 0 })]);
         string[] Lines(double width) => [.. ByRule(findings).Select(g => Line(say, [.. g], width))];
-        if (ByRule(scene.Set.Findings.Where(f => f.Verdict is Verdict.FallsShort or Verdict.NotChecked)).Count() > OpenInTwo)
-        {
-            var narrow = Lines((content - 2 * Across.Gutter) / 3);
-            yield return new Across([.. narrow.Chunk((narrow.Length + 2) / 3).Select(Part)], 3) { Above = 1 };
-            yield break;
-        }
-
-        var lines = Lines((content - Beside.Gutter) / 2);
-        var half = (lines.Length + 1) / 2;
-        yield return new Beside(Part(lines.Take(half)), Part(lines.Skip(half))) { Above = 1 };
+        var columns = ByRule(scene.Set.Findings.Where(f => f.Verdict is Verdict.FallsShort or Verdict.NotChecked)).Count() > OpenInTwo ? 3 : 2;
+        var lines = Lines((content - (columns - 1) * Across.Gutter) / columns);
+        yield return new Across([.. lines.Chunk((lines.Length + columns - 1) / columns).Select(Part)], columns) { Above = 1 };
     }
 
     private static IEnumerable<IGrouping<(string Adopted, string Rule), Finding>> ByRule(IEnumerable<Finding> findings) => findings.GroupBy(f => (f.Clause.Adopted, f.Rule.Key));

@@ -1,8 +1,9 @@
 namespace Clomwright.Papers.Sheets;
 
-/// <summary>Sheets drawn on as many processors as there are, in the order asked for.</summary>
+/// <summary>Sheets that know nothing of one another, drawn on as many processors as there are.</summary>
 internal static class SideBySide
 {
-    public static T[] Drawn<T>(IEnumerable<Func<IEnumerable<T>>> sheets) =>
-        [.. sheets.AsParallel().AsOrdered().WithMergeOptions(ParallelMergeOptions.FullyBuffered).Select(some => some().ToArray()).SelectMany(some => some)];
+    /// <summary>Each with its sheets, in the order asked for.</summary>
+    public static (T Of, Draft[] Drafts)[] Drawn<T>(Scene scene, IEnumerable<T> kinds, Func<T, Func<Scene, IEnumerable<Draft>>> sheets) =>
+        [.. kinds.AsParallel().AsOrdered().WithMergeOptions(ParallelMergeOptions.FullyBuffered).Select(kind => (kind, sheets(kind)(scene).Select(d => d.Drawn(scene.Say)).ToArray()))];
 }

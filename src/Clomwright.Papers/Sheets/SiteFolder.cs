@@ -9,9 +9,58 @@ namespace Clomwright.Papers.Sheets;
 /// <summary>The site folder: every sheet that the crew carries, in page order.</summary>
 internal static class SiteFolder
 {
+    /// <summary>The front pocket first, then in the order in which the job asks for them; what the rules leave open last.</summary>
+    private static readonly Func<Scene, IEnumerable<Draft>>[] Sheets =
+    [
+        EmergencyCard.Of,
+        s => SafetyCard.Of(s.Say, s.Set.Options.Paper),
+        WeatherDaySheet.Of,
+        HandoverSheet.Of,
+        PocketCard.Of,
+        PlanSheet.Of,
+        FoundationSheet.Of,
+        DrainSheet.Of,
+        s => UnrolledSheet.Of(s, Face.Outside),
+        s => UnrolledSheet.Of(s, Face.Inside),
+        SectionSheet.Of,
+        RadiusSheet.Of,
+        s => s.Geometry.Lifts.SelectMany(l => LiftSheet.Of(s, l)),
+        s => s.Geometry.Openings.SelectMany(o => OpeningCard.Of(s, o)),
+        MixCard.Of,
+        TestRegisterSheet.Of,
+        EmbedRegister.Of,
+        ServicesSheet.Of,
+        BottleSheet.Of,
+        TemplatesSheet.Of,
+        BondBeamSheet.Of,
+        TeeSheet.Of,
+        RoofPlanSheet.Of,
+        RoofSectionSheet.Of,
+        PoleCards.Of,
+        RaisingSheet.Of,
+        RoofLoadingSheet.Of,
+        DaysSheet.Of,
+        LiftPlanSheet.Of,
+        DayBoardSheet.Of,
+        HostListSheet.Of,
+        DryingSheet.Of,
+        s => DailyLog.Of(s.Say, s.Set.Options.Paper),
+        RingCheckSheet.Of,
+        CrackSheet.Of,
+        PhotoList.Of,
+        OrderSheet.All,
+        CostSheet.Of,
+        FloorSheet.Of,
+        s => PlasterCard.Of(s, Face.Inside),
+        s => PlasterCard.Of(s, Face.Outside),
+        YearlyCareSheet.Of,
+        PassportSheet.Of,
+        FindingsSheet.Of,
+    ];
+
     public static Sequence<Sheet> Of(Scene scene)
     {
-        var rest = Drafts(scene);
+        Draft[] rest = [.. SideBySide.Drawn(scene, Sheets, of => of).SelectMany(s => s.Drafts)];
         var heads = rest.Select(d => d.Head).ToArray();
         var pages = CoverSheet.Of(scene, heads, 2, null).Count();
         Draft[] Cover(SetRevision? set) => [.. CoverSheet.Of(scene, heads, pages + 1, set).Select(d => d.Drawn(scene.Say))];
@@ -26,53 +75,4 @@ internal static class SiteFolder
     }
 
     private static string Page(int number) => number.ToString(CultureInfo.InvariantCulture);
-
-    /// <summary>The front pocket first, then in the order in which the job asks for them; what the rules leave open last. No sheet knows of another: they are drawn side by side.</summary>
-    private static Draft[] Drafts(Scene scene) => SideBySide.Drawn(((Func<IEnumerable<Draft>>[])
-    [
-        () => EmergencyCard.Of(scene),
-        () => SafetyCard.Of(scene.Say, scene.Set.Options.Paper),
-        () => WeatherDaySheet.Of(scene),
-        () => HandoverSheet.Of(scene),
-        () => PocketCard.Of(scene),
-        () => PlanSheet.Of(scene),
-        () => FoundationSheet.Of(scene),
-        () => DrainSheet.Of(scene),
-        () => UnrolledSheet.Of(scene, Face.Outside),
-        () => UnrolledSheet.Of(scene, Face.Inside),
-        () => SectionSheet.Of(scene),
-        () => RadiusSheet.Of(scene),
-        () => scene.Geometry.Lifts.SelectMany(l => LiftSheet.Of(scene, l)),
-        () => scene.Geometry.Openings.SelectMany(o => OpeningCard.Of(scene, o)),
-        () => MixCard.Of(scene),
-        () => TestRegisterSheet.Of(scene),
-        () => EmbedRegister.Of(scene),
-        () => ServicesSheet.Of(scene),
-        () => BottleSheet.Of(scene),
-        () => TemplatesSheet.Of(scene),
-        () => BondBeamSheet.Of(scene),
-        () => TeeSheet.Of(scene),
-        () => RoofPlanSheet.Of(scene),
-        () => RoofSectionSheet.Of(scene),
-        () => PoleCards.Of(scene),
-        () => RaisingSheet.Of(scene),
-        () => RoofLoadingSheet.Of(scene),
-        () => DaysSheet.Of(scene),
-        () => LiftPlanSheet.Of(scene),
-        () => DayBoardSheet.Of(scene),
-        () => HostListSheet.Of(scene),
-        () => DryingSheet.Of(scene),
-        () => DailyLog.Of(scene.Say, scene.Set.Options.Paper),
-        () => RingCheckSheet.Of(scene),
-        () => CrackSheet.Of(scene),
-        () => PhotoList.Of(scene),
-        () => OrderSheet.All(scene),
-        () => CostSheet.Of(scene),
-        () => FloorSheet.Of(scene),
-        () => PlasterCard.Of(scene, Face.Inside),
-        () => PlasterCard.Of(scene, Face.Outside),
-        () => YearlyCareSheet.Of(scene),
-        () => PassportSheet.Of(scene),
-        () => FindingsSheet.Of(scene),
-    ]).Select(sheets => (Func<IEnumerable<Draft>>)(() => sheets().Select(d => d.Drawn(scene.Say)))));
 }

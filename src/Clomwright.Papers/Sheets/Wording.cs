@@ -49,7 +49,7 @@ internal sealed class Wording(UnitSystem first, Phrasebook book)
     }
 
     /// <summary>The name of something in words; its own where there are none.</summary>
-    public string NameOf(string key, string otherwise) => Book.Say(new Message(key), First) is var said && said == $"[{key}]" ? otherwise : said;
+    public string NameOf(string key, string otherwise) => Book.NameOf(key, otherwise);
 
     /// <summary>A volume that is poured, in m3, in gallons or litres.</summary>
     public string Poured(double cubicMetres, UnitSystem system) => Unbroken(Book.Poured(new Volume(cubicMetres), system));

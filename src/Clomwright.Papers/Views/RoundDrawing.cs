@@ -20,7 +20,9 @@ internal static class RoundDrawing
             return ([], new PaperBox(0, 0, 0, 0));
         }
 
-        var k = Math.Min(width / Math.Max(all.Max(p => p.Across) - all.Min(p => p.Across), 1e-3), height / Math.Max(all.Max(p => p.Height) - all.Min(p => p.Height), 1e-3));
+        PaperBox Around(double scale) => PaperBox.Around(all.Select(p => new PaperPoint(p.Across * scale, -p.Height * scale)));
+        var metre = Around(1);
+        var k = Math.Min(width / Math.Max(metre.Width, 1e-3), height / Math.Max(metre.Height, 1e-3));
         var board = new Board();
         foreach (var of in picture.Lines.GroupBy(l => l.Of))
         {
@@ -33,7 +35,7 @@ internal static class RoundDrawing
             board.Add(new Group(Ids.Body(of.Key), inner.Marks));
         }
 
-        return (board.Marks, PaperBox.Around(all.Select(p => new PaperPoint(p.Across * k, -p.Height * k))).Inset(-0.5));
+        return (board.Marks, Around(k).Inset(-0.5));
     }
 
     private static Pen Pen(string of) => of switch

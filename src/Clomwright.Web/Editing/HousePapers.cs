@@ -30,9 +30,7 @@ internal sealed class HousePapers
         (this.study, this.saved, Date, this.letter) = (study, saved, date, letter);
         this.paper = paper ?? PaperOptions.Usual(study.House.Units);
         var set = FromStudy.Set(study, new PaperOptions(date) { Paper = this.paper, Planner = Rota.FromDays.Of, Language = Words.Book.Language, Issued = study.Options.Record.Issues, Revision = letter });
-        (Sequence<Sheet> site, Sequence<Sheet> office) = ([], []);
-        Parallel.Invoke(() => site = Book.Site(set), () => office = Book.Office(set));
-        (Site, Office) = (site, office);
+        (Site, Office) = (Book.Site(set), Book.Office(set));
         templates = new Lazy<Sequence<Sheet>>(() => TemplateBook.Of(set));
     }
 

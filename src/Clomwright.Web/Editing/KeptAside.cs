@@ -80,7 +80,7 @@ internal sealed class KeptAside(string name, Func<(HouseDocument File, House? Ch
             var path = PathOf(name, file);
             if (changed is not null)
             {
-                OutputFile.Write(path, file.With(changed).ToBytes());
+                KeptFile.Write(path, file.With(changed).ToBytes());
             }
 
             foreach (var old in Kept(name).Where(old => changed is null || old != path))

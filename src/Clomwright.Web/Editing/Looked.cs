@@ -18,20 +18,16 @@ internal sealed class Looked(HouseStudy study, IReadOnlyList<Diagnostic> said, F
     public IReadOnlyList<Diagnostic> Said => said;
 
     /// <summary>The wall, from the side that is looked at; null when something without a wall is.</summary>
-    public Scene? Wall(Sight sight) => sight switch
+    /// <param name="sight">What is looked at.</param>
+    /// <param name="before">While something is in hand, what was found before of all that takes longer; such a scene is not kept, and not made where the whole one is there. Null finds everything.</param>
+    public Scene? Wall(Sight sight, Sequence<Finding>? before = null) => sight switch
     {
-        Sight.Inside or Sight.Days => inside ??= Scenes.FromStudy.Scene(study, Face.Inside, Words.Book, said, lines),
-        Sight.Outside => outside ??= Scenes.FromStudy.Scene(study, Face.Outside, Words.Book, said, lines),
+        Sight.Inside or Sight.Days => inside ?? (before is null ? inside = Seen(Face.Inside) : Seen(Face.Inside, before)),
+        Sight.Outside => outside ?? (before is null ? outside = Seen(Face.Outside) : Seen(Face.Outside, before)),
         _ => null,
     };
 
-    /// <summary>The wall while something of it is in hand, with findings of before where they take longer; null when something else than a face of it is looked at.</summary>
-    public Scene? InHand(Sight sight, Sequence<Finding> before) => sight switch
-    {
-        Sight.Inside => inside ?? Scenes.FromStudy.Scene(study, Face.Inside, Words.Book, said, lines, before),
-        Sight.Outside => outside ?? Scenes.FromStudy.Scene(study, Face.Outside, Words.Book, said, lines, before),
-        _ => null,
-    };
+    private Scene Seen(Face face, Sequence<Finding>? before = null) => Scenes.FromStudy.Scene(study, face, Words.Book, said, lines, before);
 
     /// <summary>The roof.</summary>
     public RoofScene Roof => field ??= RoofSceneOf.Scene(study, Words.Book, said);

@@ -17,7 +17,7 @@ internal sealed partial class OpenHouse
     private Sequence<Finding>? found;
     private bool following;
 
-    private HouseAnswer OnTheWay(Scene scene, Sight sight, long? since)
+    private HouseAnswer InHand(Scene scene, Sight sight, long? since)
     {
         if (!following && scene.InHand)
         {

@@ -147,7 +147,7 @@ internal sealed partial class OpenHouse : IDisposable
             }
 
             Become(history.With(edit.Apply(history.Now), gesture));
-            return before is { } known && Seen.InHand(sight, known) is { } scene ? OnTheWay(scene, sight, since) : Answer(sight, since: since);
+            return before is not null && Seen.Wall(sight, before) is { } scene ? InHand(scene, sight, since) : Answer(sight, since: since);
         }
     }
 

@@ -23,7 +23,7 @@ internal sealed class Pen(Phrasebook words, UnitSystem units)
     public string Subject(string subject) => words.Subject(subject);
 
     /// <summary>The words of a key, or something else where it has none.</summary>
-    public string NameOf(string key, string otherwise) => Say(new Message(key)) is var said && said == $"[{key}]" ? otherwise : said;
+    public string NameOf(string key, string otherwise) => words.NameOf(key, otherwise);
 
     /// <summary>In the first units only, for where there is room for one.</summary>
     public string Short(Amount amount) => words.One(amount, units);

@@ -22,9 +22,10 @@ export class HouseLine {
   private running = false;
   /** The wall's findings as they are here, and the number they were sent under. */
   private wall: { edition: number; findings: FindingLine[] } | null = null;
-  /** The last answer was given while something was in hand; everything is asked for when that rests. */
-  private patience = rest;
+  /** The last answer was given while something was in hand: everything is asked for when that rests. */
   private resting: ReturnType<typeof setTimeout> | null = null;
+  /** How long it rests before that, ms. */
+  private patience = rest;
   private seen = 0;
   /** The newest revision that another window told of and that was not looked at yet. */
   private heard = 0;

@@ -13,14 +13,14 @@ namespace Clomwright.Papers.Sheets;
 internal static class OpeningCard
 {
     private const double DrawingWidth = 86;
-    private const double DrawingHeight = 132;
-    private const double SmallDrawingHeight = 80;
+
+    /// <summary>How tall the drawing may be, mm, and how large the lengths to cut to are written: rather a smaller drawing than a second sheet with the last lines, and rather that than smaller figures.</summary>
+    private static readonly (double Height, Lettering Cut)[] Ways = [(132, Styles.Reading), (80, Styles.Reading), (80, Styles.BodyStrong)];
 
     public static IEnumerable<Draft> Of(Scene scene, OpeningPlace place)
     {
-        // One sheet where one holds it: a smaller drawing and smaller figures rather than a second sheet with the last lines.
-        Draft[] full = [.. Of(scene, place, DrawingHeight, Styles.Reading)], small = full.Length > 1 ? [.. Of(scene, place, SmallDrawingHeight, Styles.BodyStrong)] : full;
-        return small.Length < full.Length ? small : full;
+        var ways = Ways.Select(way => Of(scene, place, way.Height, way.Cut).ToArray());
+        return ways.FirstOrDefault(sheets => sheets.Length == 1) ?? ways.MinBy(sheets => sheets.Length)!;
     }
 
     private static IEnumerable<Draft> Of(Scene scene, OpeningPlace place, double height, Lettering cut)

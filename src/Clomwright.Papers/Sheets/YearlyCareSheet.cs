@@ -18,7 +18,8 @@ internal static class YearlyCareSheet
 
         Part("care.roof",
         [
-            say.Say("care.roof-after"), .. house.Roof is { Layers.Count: > 0 } ? (string[])[say.Say("care.roof-plants"), say.Say("care.roof-edge")] : [say.Say("care.roof-cover")],
+            say.Say("care.roof-after"), .. scene.Set.Quantities.Orders.Any(o => o is { Key: "roof-soil", Supplier: "earth" }) ? (string[])[say.Say("care.roof-plants")] : [],
+            house.Roof is { Layers.Count: > 0 } ? say.Say("care.roof-edge") : say.Say("care.roof-cover"),
             .. house.Roof is { Overflow: not null } ? (string[])[say.Say("care.roof-overflow")] : [], say.Say("care.roof-drip"), say.Say("care.roof-under"),
         ]);
         Part("care.foot",

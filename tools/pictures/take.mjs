@@ -5,6 +5,8 @@ import { join } from 'node:path';
 const [, , address, folder, ...wanted] = process.argv;
 const house = 'heron-point';
 const sizes = [[1366, 768], [1920, 1080], [390, 844]];
+/** A picture of a page on a phone ends here, px. */
+const tallest = 3400;
 const stress = async (page) => {
   await page.getByRole('button', { name: 'Stress', exact: true }).click();
   await page.locator('svg.stress .band').first().waitFor({ state: 'attached', timeout: 120_000 });
@@ -21,6 +23,13 @@ const arrived = async (page) => {
   await page.locator('[name=came-height]').press('Enter');
   await page.locator('.way-card').nth(2).waitFor({ timeout: 120_000 });
 };
+// Sheets come as one reads on: those that the picture reaches are asked for at once.
+const sheets = (page) =>
+  page.evaluate((reach) => {
+    const seen = [...document.querySelectorAll('img')].filter((img) => img.getBoundingClientRect().top < reach);
+    for (const img of seen) img.loading = 'eager';
+    return Promise.all(seen.map((img) => img.decode()));
+  }, tallest);
 const seasons = (page) => page.locator('.band').first().waitFor({ state: 'attached', timeout: 120_000 });
 const pages = [
   ['start', '/'],
@@ -34,7 +43,7 @@ const pages = [
   ['roof', `/roof/${house}`],
   ['days', `/days/${house}`, seasons],
   ['comfort', `/comfort/${house}`],
-  ['papers', `/papers/${house}`],
+  ['papers', `/papers/${house}`, sheets],
   ['sheet', `/sheet/${house}?of=lift-1`],
   ['record', `/record/${house}`],
   ['today', `/today/${house}`],
@@ -61,7 +70,7 @@ for (const [name, path, act] of pages.filter(([name]) => wanted.length === 0 || 
       const out = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
       if (out > 0) complaints.push(`${out} px stick out to the side`);
       const tall = await page.evaluate(() => document.documentElement.scrollHeight);
-      await page.screenshot({ path: join(folder, `${name}-${width}.jpg`), type: 'jpeg', quality: 68, ...(width < 600 ? { fullPage: true, clip: { x: 0, y: 0, width, height: Math.min(tall, 3400) } } : {}) });
+      await page.screenshot({ path: join(folder, `${name}-${width}.jpg`), type: 'jpeg', quality: 68, ...(width < 600 ? { fullPage: true, clip: { x: 0, y: 0, width, height: Math.min(tall, tallest) } } : {}) });
       // The sheet alone, as it comes out of the printer, for README.md.
       if (name === 'sheet' && width === 1366) await page.locator('.print-sheet svg').first().screenshot({ path: join(folder, 'lift-sheet.jpg'), type: 'jpeg', quality: 80 });
     } catch (error) {

@@ -147,9 +147,10 @@ public sealed class OwnHouseTests(Chromium chromium)
 
         await page.GetByRole(AriaRole.Link, new() { Name = "Roof", Exact = true }).ClickAsync();
         await page.GetByText("All of the roof").ClickAsync();
-        await page.Locator("[data-add='roof.layers'] button").ClickAsync();
         var layers = page.Locator("[data-part^='roof.layers['].level-4");
-        var count = await Count(layers, 1);
+        var count = await Count(layers, 1) + 1;
+        await page.Locator("[data-add='roof.layers'] button").ClickAsync();
+        await Expect(layers).ToHaveCountAsync(count);
         await layers.Last.Locator("input[name$='.material']").FillAsync("gravel");
         await layers.Last.Locator("input[name$='.material']").PressAsync("Enter");
         await layers.Last.GetByRole(AriaRole.Button, new() { Name = "Move up" }).ClickAsync();

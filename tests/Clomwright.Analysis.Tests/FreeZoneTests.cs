@@ -116,7 +116,7 @@ public sealed class FreeZoneTests
     }
 
     [Fact]
-    public void AnyHouse_BoxesDoNotOverlap_AndKeepClearOfOpenings() => Houses.Plausible.Sample(
+    public void AnyHouse_BoxesDoNotOverlap_AndKeepClearOfOpenings() => Houses.Plausible.ForAll(
         house =>
         {
             var (g, zone) = Of(house);

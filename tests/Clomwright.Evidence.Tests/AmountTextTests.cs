@@ -1,3 +1,4 @@
+using Clomwright.Testing;
 namespace Clomwright.Evidence.Tests;
 
 public class AmountTextTests
@@ -52,7 +53,7 @@ public class AmountTextTests
     public void PrintedWithinThreeFigures()
     {
         var dimensions = Gen.Enum<Dimension>().Where(d => Units.Of(d).Any() && d is not (Dimension.Length or Dimension.Angle or Dimension.Temperature or Dimension.Days));
-        Gen.Select(dimensions, Gen.Double[-6, 9], Gen.Enum<UnitSystem>()).Sample((dimension, power, system) =>
+        Gen.Select(dimensions, Gen.Double[-6, 9], Gen.Enum<UnitSystem>()).ForAll((dimension, power, system) =>
         {
             var si = Math.Pow(10, power);
             var text = AmountText.In(new(si, dimension), system);

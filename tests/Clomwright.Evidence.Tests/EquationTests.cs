@@ -68,7 +68,7 @@ public class EquationTests
     public void RandomSumsOfProductsHaveTheValueOfTheirOwnArithmetic()
     {
         var term = Gen.Select(Gen.Double[-100, 100], Gen.Double[0.1, 100], Gen.OneOf(Gen.Const('*'), Gen.Const('/')));
-        term.Array[1, 8].Sample(
+        term.Array[1, 8].ForAll(
             terms =>
             {
                 var text = string.Join(" + ", terms.Select(t => FormattableString.Invariant($"{t.Item1:R}{t.Item3}{t.Item2:R}")));

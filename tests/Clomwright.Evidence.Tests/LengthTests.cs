@@ -1,3 +1,4 @@
+using Clomwright.Testing;
 namespace Clomwright.Evidence.Tests;
 
 public class LengthTests
@@ -86,7 +87,7 @@ public class LengthTests
     [Fact]
     public void RoundedTo_NeverMovesMoreThanHalfAStepAndLandsOnOne()
     {
-        Gen.Select(Gen.Long[-1L << 60, 1L << 60], Gen.Long[1, 1L << 40]).Sample((value, step) =>
+        Gen.Select(Gen.Long[-1L << 60, 1L << 60], Gen.Long[1, 1L << 40]).ForAll((value, step) =>
         {
             var rounded = new Length(value).RoundedTo(new(step)).Nanometres;
             return rounded % step == 0 && Math.Abs(rounded - value) <= (step + 1) / 2;

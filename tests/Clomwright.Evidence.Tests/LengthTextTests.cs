@@ -108,7 +108,7 @@ public class LengthTextTests
             Gen.Long.Select(n => new Length(n)),
             Gen.Long[-100_000, 100_000].Select(n => Length.FromMillimetres(n)),
             Gen.Long[-100_000, 100_000].Select(n => new Length(n * Length.PerInch / 64)));
-        Gen.Select(lengths, Gen.Bool).Sample(
+        Gen.Select(lengths, Gen.Bool).ForAll(
             (length, metric) =>
             {
                 var text = LengthText.Written(length, metric ? UnitSystem.Metric : UnitSystem.Imperial);
@@ -133,7 +133,7 @@ public class LengthTextTests
     public void NoTextMakesReadingThrow()
     {
         var marks = Gen.Char["0123456789 '\"./-−½″inftmc,eE"].Array[0, 30].Select(c => new string(c));
-        Gen.OneOf(marks, Gen.String[0, 200]).Sample(
+        Gen.OneOf(marks, Gen.String[0, 200]).ForAll(
             text => LengthText.TryParse(text, out _, out var problem) == (problem is null),
             iter: Counts.Of(5_000, 1_000_000));
     }
@@ -185,7 +185,7 @@ public class LengthTextTests
     [Fact]
     public void TapeIsNeverFurtherThanHalfAStep()
     {
-        Gen.Double[-50, 50].Sample(
+        Gen.Double[-50, 50].ForAll(
             metres =>
             {
                 var imperial = Parsed(LengthText.Tape(metres, UnitSystem.Imperial));

@@ -1,3 +1,4 @@
+using Clomwright.Testing;
 namespace Clomwright.Evidence.Tests;
 
 public class PhrasebookTests
@@ -22,7 +23,7 @@ public class PhrasebookTests
     {
         var book = Phrasebook.Of([new("test.name", "there is no {name}")]);
         Assert.Equal("there is no a\\u000ab", book.Say(Message.Of("test.name", ("name", "a\nb")), UnitSystem.Metric));
-        Gen.String.Sample(text => Assert.DoesNotContain(OneLine.Of(text), char.IsControl));
+        Gen.String.ForAll(text => Assert.DoesNotContain(OneLine.Of(text), char.IsControl));
     }
 
     [Fact]
@@ -111,7 +112,7 @@ public class PhrasebookTests
     public void TwoDifferentValuesAreNeverPrintedAlike()
     {
         var dimensions = Gen.Enum<Dimension>();
-        Gen.Select(dimensions, Gen.Double[0.01, 100], Gen.Double[1e-5, 1e-2]).Sample((dimension, limit, over) =>
+        Gen.Select(dimensions, Gen.Double[0.01, 100], Gen.Double[1e-5, 1e-2]).ForAll((dimension, limit, over) =>
         {
             var comparison = new Comparison(new(limit * (1 + over), dimension), ComparisonWord.AtMost, new(limit, dimension));
             var text = Phrasebook.English.Say(comparison, UnitSystem.Imperial).Split("; at most ");

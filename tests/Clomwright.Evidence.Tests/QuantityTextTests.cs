@@ -200,7 +200,7 @@ public class QuantityTextTests
     {
         var dimensions = Gen.Enum<Dimension>().Where(d => d is not (Dimension.Length or Dimension.Count));
         var values = Gen.OneOf(Gen.Double[-1e9, 1e9], Gen.Double[-1, 1], Gen.Int[-1000, 1000].Select(n => n / 100.0));
-        Gen.Select(values, dimensions).Sample(
+        Gen.Select(values, dimensions).ForAll(
             (si, dimension) =>
             {
                 var value = new Amount(si, dimension);
@@ -213,7 +213,7 @@ public class QuantityTextTests
     [Fact]
     public void EveryAngleReadsBackInDegreesToTheLastBit()
     {
-        Gen.Double[-1000, 1000].Sample(
+        Gen.Double[-1000, 1000].ForAll(
             degrees => QuantityText.TryParse(QuantityText.Written(new Angle(degrees)), out Angle back, out _) && back.Degrees == degrees,
             iter: Counts.Of(1_000, 100_000));
     }
@@ -230,7 +230,7 @@ public class QuantityTextTests
     public void NoTextMakesReadingThrow()
     {
         var marks = Gen.Char["0123456789 '\"./-:%°inftpermdgkPaeE"].Array[0, 24].Select(c => new string(c));
-        Gen.Select(Gen.OneOf(marks, Gen.String[0, 100]), Gen.Enum<Dimension>()).Sample(
+        Gen.Select(Gen.OneOf(marks, Gen.String[0, 100]), Gen.Enum<Dimension>()).ForAll(
             (text, dimension) => QuantityText.TryParse(text, dimension, out _, out var problem) == (problem is null),
             iter: Counts.Of(3_000, 500_000));
     }

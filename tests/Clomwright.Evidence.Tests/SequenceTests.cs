@@ -1,3 +1,4 @@
+using Clomwright.Testing;
 namespace Clomwright.Evidence.Tests;
 
 public class SequenceTests
@@ -37,7 +38,7 @@ public class SequenceTests
     [Fact]
     public void EqualSequencesHashAlikeAndBehaveAsLists()
     {
-        Gen.Int[0, 3].Array[0, 6].Select(Gen.Int[0, 3].Array[0, 6]).Sample((a, b) =>
+        Gen.Int[0, 3].Array[0, 6].Select(Gen.Int[0, 3].Array[0, 6]).ForAll((a, b) =>
         {
             var (x, y) = (a.ToSequence(), b.ToSequence());
             return (x == y) == a.SequenceEqual(b) && (x != y || x.GetHashCode() == y.GetHashCode()) && x.SequenceEqual(a);

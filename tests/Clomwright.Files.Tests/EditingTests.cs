@@ -12,7 +12,7 @@ public class EditingTests
 
     [Fact]
     public void Any_house_can_become_any_other() =>
-        Gen.Select(Documents, Houses.Plausible).Sample((document, other) =>
+        Gen.Select(Documents, Houses.Plausible).ForAll((document, other) =>
         {
             var changed = document.With(other);
             Assert.Equal(other, changed.House);
@@ -23,11 +23,11 @@ public class EditingTests
 
     [Fact]
     public void Nothing_changed_is_nothing_typed() =>
-        Documents.Sample(document => Assert.Same(document, document.With(document.House! with { })), iter: Counts.Of(50, 500));
+        Documents.ForAll(document => Assert.Same(document, document.With(document.House! with { })), iter: Counts.Of(50, 500));
 
     [Fact]
     public void One_changed_size_changes_its_own_line_only() =>
-        Gen.Select(Documents, Gen.Int[0, 6], Gen.Int[13, 40]).Sample((document, pick, inches) =>
+        Gen.Select(Documents, Gen.Int[0, 6], Gen.Int[13, 40]).ForAll((document, pick, inches) =>
         {
             var house = document.House!;
             var index = pick % house.Openings.Count;
@@ -42,7 +42,7 @@ public class EditingTests
 
     [Fact]
     public void Added_and_taken_out_again_leaves_the_file_as_it_was() =>
-        Gen.Select(Documents, Gen.Int[0, 7]).Sample((document, pick) =>
+        Gen.Select(Documents, Gen.Int[0, 7]).ForAll((document, pick) =>
         {
             var house = document.House!;
             var added = Houses.Window("added-window", 17, Length.FromInches(24), Length.FromInches(30));
@@ -55,7 +55,7 @@ public class EditingTests
 
     [Fact]
     public void An_added_opening_adds_lines_and_at_most_a_comma_to_another() =>
-        Houses.Plausible.Sample(house =>
+        Houses.Plausible.ForAll(house =>
         {
             var document = HouseDocument.Of(house);
             var changed = document.With(new Edit.AddOpening(Houses.Window("added-window", 17, Length.FromInches(24), Length.FromInches(30))).Apply(house));
@@ -68,7 +68,7 @@ public class EditingTests
 
     [Fact]
     public void A_renamed_opening_keeps_its_place() =>
-        Documents.Sample(document =>
+        Documents.ForAll(document =>
         {
             var house = document.House!;
             var changed = document.With(new Edit.RenameOpening(house.Openings[0].Name, "front").Apply(house));

@@ -25,7 +25,7 @@ public partial class MutatedFilesTests
 
     [Fact]
     public void A_mutated_file_gives_a_house_or_clear_sentences() =>
-        Gen.Select(Houses.Plausible, Gen.Int, Mutation.Array[1, 3]).Sample((house, seed, mutations) =>
+        Gen.Select(Houses.Plausible, Gen.Int, Mutation.Array[1, 3]).ForAll((house, seed, mutations) =>
         {
             var text = mutations.Aggregate(Handwriting.Of(house, seed), (t, mutate) => mutate(t));
             var (document, read, diagnostics) = HouseDocument.Read(text);
@@ -40,7 +40,7 @@ public partial class MutatedFilesTests
 
     [Fact]
     public void Random_bytes_give_a_sentence() =>
-        Gen.Byte.Array[0, 200].Sample(bytes => Assert.All(HouseDocument.Read(bytes).Diagnostics.Select(Sentence.Of), IsClear), iter: Counts.Of(500, 20_000));
+        Gen.Byte.Array[0, 200].ForAll(bytes => Assert.All(HouseDocument.Read(bytes).Diagnostics.Select(Sentence.Of), IsClear), iter: Counts.Of(500, 20_000));
 
     [Fact]
     public void Large_bad_files_are_refused_with_clear_sentences()

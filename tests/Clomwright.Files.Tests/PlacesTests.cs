@@ -11,7 +11,7 @@ public class PlacesTests
 
     [Fact]
     public void Every_place_written_with_what_stands_in_it_leaves_the_house_as_it_is() =>
-        Houses.Plausible.Sample(house =>
+        Houses.Plausible.ForAll(house =>
         {
             var places = HousePlaces.Of(house);
             var all = All(places, "").ToList();
@@ -26,7 +26,7 @@ public class PlacesTests
 
     [Fact]
     public void The_edits_between_two_houses_make_one_into_the_other() =>
-        Gen.Select(Houses.Plausible, Houses.Plausible).Sample((one, other) =>
+        Gen.Select(Houses.Plausible, Houses.Plausible).ForAll((one, other) =>
         {
             var wanted = other with { Id = one.Id };
             Assert.Equal(wanted, Edit.Between(one, wanted).Apply(one) with { Rules = wanted.Rules });

@@ -46,7 +46,7 @@ public class WildHousesTests
 
     [Fact]
     public void A_wild_house_is_checked_written_read_and_edited_without_an_exception() =>
-        Wild.Sample(house =>
+        Wild.ForAll(house =>
         {
             Assert.All(HouseDiagnostics.Of(house), d => Assert.NotEmpty(Sentence.Of(d)));
             var document = HouseDocument.Of(house);
@@ -57,7 +57,7 @@ public class WildHousesTests
 
     [Fact]
     public void What_is_wrong_in_a_house_stands_at_a_place_of_its_file() =>
-        Wild.Sample(house =>
+        Wild.ForAll(house =>
         {
             var document = HouseDocument.Of(house);
             foreach (var diagnostic in HouseDiagnostics.Of(house))

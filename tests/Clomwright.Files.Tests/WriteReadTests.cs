@@ -7,7 +7,7 @@ public class WriteReadTests
 {
     [Fact]
     public void A_house_written_and_read_is_equal() =>
-        Gen.OneOf(Houses.Plausible, Houses.LongestNames).Sample(house =>
+        Gen.OneOf(Houses.Plausible, Houses.LongestNames).ForAll(house =>
         {
             var (document, read, diagnostics) = HouseDocument.Read(HouseWriter.Write(house));
             Assert.Empty(diagnostics.Select(Sentence.Of));
@@ -20,7 +20,7 @@ public class WriteReadTests
 
     [Fact]
     public void Lines_are_no_longer_than_a_page_is_wide() =>
-        Houses.Plausible.Sample(house => Assert.All(HouseWriter.Write(house with { Notes = null }).Split('\n'), line => Assert.InRange(line.Length, 0, 145)), iter: Counts.Of(100, 1_000));
+        Houses.Plausible.ForAll(house => Assert.All(HouseWriter.Write(house with { Notes = null }).Split('\n'), line => Assert.InRange(line.Length, 0, 145)), iter: Counts.Of(100, 1_000));
 
     [Fact]
     public void A_byte_order_mark_is_kept()

@@ -83,7 +83,7 @@ public sealed class CurveTests
     [Fact]
     public void AnyCurve_StationsTangentsAndTurning_FitEachOther() =>
         // Property: central differences of the point give the tangent, of the tangent the curvature; turning is its integral; one lap turns 2 pi.
-        Gen.Select(Houses.Plausible, Gen.Double.Unit).Sample((house, share) =>
+        Gen.Select(Houses.Plausible, Gen.Double.Unit).ForAll((house, share) =>
         {
             var curve = Curve(house);
             var station = share * curve.Length;
@@ -100,7 +100,7 @@ public sealed class CurveTests
     [Fact]
     public void AnyCurve_OffsetAreaAndLength_EqualAPolygonOfManyCorners() =>
         // Independent: shoelace area and perimeter of 20,000 corners; the error of an inscribed polygon is of the order of the square of its sides, 2e-6.
-        Houses.Plausible.Sample(house =>
+        Houses.Plausible.ForAll(house =>
         {
             var curve = Curve(house);
             const int N = 20_000;
@@ -118,7 +118,7 @@ public sealed class CurveTests
 
     [Fact]
     public void ZeroMark_OfAnyCurve_LiesOnTheZeroBearing() =>
-        Houses.Plausible.Sample(house =>
+        Houses.Plausible.ForAll(house =>
         {
             var curve = Curve(house);
             var miss = curve.BearingOf(curve.At(0)) - house.Plan.ZeroBearing.Radians;
@@ -127,7 +127,7 @@ public sealed class CurveTests
 
     [Fact]
     public void Station_OfABearing_IsFoundAgainFromItsPoint() =>
-        Gen.Select(Houses.Plausible, Gen.Double[0, 2 * Math.PI]).Sample((house, bearing) =>
+        Gen.Select(Houses.Plausible, Gen.Double[0, 2 * Math.PI]).ForAll((house, bearing) =>
         {
             var curve = Curve(house);
             var station = Assert.Single(curve.StationsAt(bearing));

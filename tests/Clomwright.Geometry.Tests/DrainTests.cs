@@ -35,7 +35,7 @@ public class DrainTests
 
     // Rank property: whatever the plan, the bottom never lies over its start or under its end, and falls to the outlet where no fall is given.
     [Fact]
-    public void AnyTrench_LiesBetweenItsEnds() => Houses.Plausible.Sample(house =>
+    public void AnyTrench_LiesBetweenItsEnds() => Houses.Plausible.ForAll(house =>
     {
         var geometry = FromBuilding.Of(house with
         {

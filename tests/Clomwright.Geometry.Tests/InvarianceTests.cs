@@ -72,7 +72,7 @@ public sealed class InvarianceTests
 
     [Fact]
     public void Turning_AnyPlausibleHouse_ChangesNoMeasure() =>
-        Gen.Select(Houses.Plausible, Gen.Int[0, 3599]).Sample((any, tenths) =>
+        Gen.Select(Houses.Plausible, Gen.Int[0, 3599]).ForAll((any, tenths) =>
         {
             var house = Single(any);
             var turned = Changed(house, b => b + tenths / 10.0, s => s, p => Rotated(p, tenths / 10.0), false);
@@ -85,7 +85,7 @@ public sealed class InvarianceTests
 
     [Fact]
     public void Mirroring_AnyPlausibleHouse_ChangesNoMeasure() =>
-        Houses.Plausible.Sample(any =>
+        Houses.Plausible.ForAll(any =>
         {
             var house = Single(any);
             var before = FromBuilding.Of(house);
@@ -99,7 +99,7 @@ public sealed class InvarianceTests
 
     [Fact]
     public void Renaming_AnyPlausibleHouse_ChangesOnlyNames() =>
-        Houses.Plausible.Sample(house =>
+        Houses.Plausible.ForAll(house =>
         {
             var renamed = house with
             {

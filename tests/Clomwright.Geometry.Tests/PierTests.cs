@@ -116,7 +116,7 @@ public sealed class PierTests
     [Fact]
     public void MovingTheNextOpeningAway_NeverMakesThePierNarrower() =>
         // Property: a wider pier never fails a rule that a narrower one met.
-        Gen.Select(Gen.Double[40, 80], Gen.Double[0.01, 60], Gen.Double[0, 25]).Sample((bearing, more, splay) =>
+        Gen.Select(Gen.Double[40, 80], Gen.Double[0.01, 60], Gen.Double[0, 25]).ForAll((bearing, more, splay) =>
         {
             var near = Of(Window("a", 0, splay), Window("b", bearing, splay)).Piers[0];
             var far = Of(Window("a", 0, splay), Window("b", bearing + more, splay)).Piers[0];
@@ -125,7 +125,7 @@ public sealed class PierTests
 
     [Fact]
     public void Narrowest_OfAnyPlausibleHouse_IsNeverMoreThanItsArcs() =>
-        Houses.Plausible.Sample(house => Assert.All(FromBuilding.Of(house).Piers, pier =>
+        Houses.Plausible.ForAll(house => Assert.All(FromBuilding.Of(house).Piers, pier =>
         {
             Assert.InRange(pier.Narrowest, 0, Math.Min(pier.WidthInside, pier.WidthOutside) + 1e-9);
             Assert.InRange(pier.NarrowestAt, pier.Heights.From, pier.Heights.To);

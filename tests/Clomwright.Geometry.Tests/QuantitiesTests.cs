@@ -98,6 +98,6 @@ public sealed class QuantitiesTests
 
     [Fact]
     public void EveryCalculation_OfAnyPlausibleHouse_IsBorneOutByItsOwnSymbols() =>
-        Houses.Plausible.Sample(
+        Houses.Plausible.ForAll(
             house => Assert.All(Quantities.Of(FromBuilding.Of(house)).Calculations, c => Assert.Empty(CalculationCheck.Mismatches(c))), iter: Counts.Of(30, 2000));
 }

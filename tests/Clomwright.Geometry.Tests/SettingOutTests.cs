@@ -68,7 +68,7 @@ public sealed class SettingOutTests
 
     [Fact]
     public void Marks_OfAnyPlausibleHouse_AreFoundAgainFromBothTapes() =>
-        Houses.Plausible.Sample(house =>
+        Houses.Plausible.ForAll(house =>
         {
             var g = FromBuilding.Of(house);
             var layout = SettingOuts.Of(g);

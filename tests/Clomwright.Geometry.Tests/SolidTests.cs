@@ -60,7 +60,7 @@ public sealed class SolidTests
     }
 
     [Fact]
-    public void AnyPlausibleHouse_IsClosedAndHoldsItsVolume() => Houses.Plausible.Sample(
+    public void AnyPlausibleHouse_IsClosedAndHoldsItsVolume() => Houses.Plausible.ForAll(
         house =>
         {
             var geometry = FromBuilding.Of(house);

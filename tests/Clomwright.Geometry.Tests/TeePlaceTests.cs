@@ -9,7 +9,7 @@ public sealed class TeePlaceTests
 {
     // Rank property: no bar comes within 2 in of an opening, header or niche that reaches above it; bars do not touch. 1e-6 m: sums round the ring.
     [Fact]
-    public void Bars_OfAnyPlausibleHouse_LieInWholeCob() => Houses.Plausible.Sample(
+    public void Bars_OfAnyPlausibleHouse_LieInWholeCob() => Houses.Plausible.ForAll(
         house =>
         {
             var g = FromBuilding.Of(house);

@@ -105,11 +105,11 @@ public sealed class TotalityTests
     });
 
     [Fact]
-    public void SillyHouses_NeverThrow() => AnyHouse.Sample(Answers, iter: Counts.Of(150, 20_000));
+    public void SillyHouses_NeverThrow() => AnyHouse.ForAll(Answers, iter: Counts.Of(150, 20_000));
 
     [Fact]
     public void PlausibleHousesWithOneSillyThing_NeverThrow() =>
-        Gen.Select(Houses.Plausible, AnyHouse, Gen.Int[0, 6]).Sample((house, silly, which) => Answers(which switch
+        Gen.Select(Houses.Plausible, AnyHouse, Gen.Int[0, 6]).ForAll((house, silly, which) => Answers(which switch
         {
             0 => house with { Openings = [.. house.Openings, .. silly.Openings] },
             1 => house with { Niches = silly.Niches, Embeds = silly.Embeds },

@@ -15,7 +15,7 @@ public sealed class TurningTests
     [Fact]
     public void BestTurn_OfAnyPlausibleHouse_IsAsGoodAsTheBestOfManySamples() =>
         // Independent: the distance is sampled at many rotations over a whole turn; the best of them is at most the answer, and no more below it than one step can bring.
-        Gen.Select(Houses.Plausible, Ring, Gen.Bool).Sample((plain, roof, clearHeaders) =>
+        Gen.Select(Houses.Plausible, Ring, Gen.Bool).ForAll((plain, roof, clearHeaders) =>
         {
             var g = FromBuilding.Of(plain with { Roof = roof });
             var turn = Turning.Best(g, clearHeaders);
@@ -53,7 +53,7 @@ public sealed class TurningTests
 
     [Fact]
     public void TurnedRoof_PlacedAgain_HasTheDistancePromised() =>
-        Gen.Select(Houses.PlausibleOval, Ring).Sample((plain, roof) =>
+        Gen.Select(Houses.PlausibleOval, Ring).ForAll((plain, roof) =>
         {
             var house = plain with { Roof = roof };
             if (Turning.Best(FromBuilding.Of(house)) is { } turn)

@@ -54,7 +54,7 @@ public sealed class UnrolledTests
 
     [Fact]
     public void StationOfOutside_IsTheInverseOfAlongOutside() =>
-        Gen.Select(Houses.Plausible, Gen.Double[-1, 2]).Sample((house, share) =>
+        Gen.Select(Houses.Plausible, Gen.Double[-1, 2]).ForAll((house, share) =>
         {
             var g = FromBuilding.Of(house);
             var station = share * g.Curve.Length;

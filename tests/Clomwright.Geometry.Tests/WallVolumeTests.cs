@@ -86,7 +86,7 @@ public sealed class WallVolumeTests
     [Fact]
     public void LiftVolumes_OfAnyPlausibleHouse_AddUpToTheWall() =>
         // Property. Tolerance 1e-12: each volume is a sum of a few hundred terms in doubles.
-        Houses.Plausible.Sample(house =>
+        Houses.Plausible.ForAll(house =>
         {
             var geometry = FromBuilding.Of(house);
             Assert.Equal(geometry.Wall.Base, geometry.Lifts[0].Bottom);

@@ -1,3 +1,4 @@
+using Clomwright.Testing;
 namespace Clomwright.Numerics.Tests;
 
 public sealed class PeriodicCubicSplineTests
@@ -7,7 +8,7 @@ public sealed class PeriodicCubicSplineTests
     [Fact]
     public void Spline_OfAnyValues_PassesThemWithTwoContinuousDerivatives() =>
         // Property: the definition of the spline; tolerance for a system whose rows are diagonally dominant by two.
-        Data.Sample(data =>
+        Data.ForAll(data =>
         {
             var spline = new PeriodicCubicSpline(data.Select(d => d.Span).ToArray(), data.Select(d => d.Value).ToArray());
             for (var i = 0; i < data.Length; i++)

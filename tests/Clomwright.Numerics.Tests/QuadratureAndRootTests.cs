@@ -1,3 +1,4 @@
+using Clomwright.Testing;
 namespace Clomwright.Numerics.Tests;
 
 public sealed class QuadratureAndRootTests
@@ -53,7 +54,7 @@ public sealed class QuadratureAndRootTests
     [Fact]
     public void Roots_RandomCubics_AgreeWithEachOther() =>
         // Property: two different methods, one zero of a growing cubic.
-        Gen.Select(Gen.Double[0, 3], Gen.Double[0.01, 3], Gen.Double[-5, 5]).Sample((a, b, c) =>
+        Gen.Select(Gen.Double[0, 3], Gen.Double[0.01, 3], Gen.Double[-5, 5]).ForAll((a, b, c) =>
         {
             double f(double x) => a * x * x * x + b * x + c;
             var newton = Roots.Newton(x => (f(x), 3 * a * x * x + b), -1000, 1000, 7, 1e-13);

@@ -20,7 +20,7 @@ public sealed class CalendarTests
 
     /// <summary>Independent: whatever the words, the reader gives back days, titles and words as they were; white space at either end of a text aside, which it trims.</summary>
     [Fact]
-    public void Everything_is_read_back() => Check.Sample(Entries.Array[1, 8], drawn =>
+    public void Everything_is_read_back() => Entries.Array[1, 8].ForAll(drawn =>
     {
         CalendarEntry[] entries = [.. drawn.Select((e, i) => e with { Key = $"entry-{i}" })];
         var text = CalendarWriter.Write("a-house", "A house, by a brook; two\\three", entries, Stamp);
@@ -41,7 +41,7 @@ public sealed class CalendarTests
 
     /// <summary>Published, RFC 5545 section 3.1: lines end in CRLF, and none is longer than 75 octets without it.</summary>
     [Fact]
-    public void Lines_are_no_longer_than_the_standard_lets_them() => Check.Sample(Entries, entry =>
+    public void Lines_are_no_longer_than_the_standard_lets_them() => Entries.ForAll(entry =>
     {
         var text = CalendarWriter.Write("a-house", "漢字 a house", [entry], Stamp);
         Assert.DoesNotContain('\n', text.Replace("\r\n", ""));

@@ -14,7 +14,7 @@ public sealed class LayoutTests
     // Property over plausible houses: on each unrolled sheet every opening and every pier has exactly one width.
     [Fact]
     public void UnrolledSheets_DimensionEveryOpeningAndPierOnce() =>
-        Check.Sample(Houses.LongestNames, house =>
+        Houses.LongestNames.ForAll(house =>
         {
             var set = Papers.Placed(house, PaperSize.A4);
             foreach (var face in Enum.GetValues<Face>())
@@ -28,7 +28,7 @@ public sealed class LayoutTests
     // Property: every embed stands on exactly one lift sheet, by its number, whatever its height.
     [Fact]
     public void LiftSheets_HoldEveryEmbedOnce() =>
-        Check.Sample(Houses.LongestNames, house =>
+        Houses.LongestNames.ForAll(house =>
         {
             var scene = new Scene(Papers.Placed(house, PaperSize.A4));
             var heldBy = scene.Geometry.Embeds.SelectMany(e => scene.Geometry.Lifts.Where(l => LiftContents.Of(scene.Geometry, l).Embeds.Contains(e)).Select(_ => e.Address));
@@ -67,7 +67,7 @@ public sealed class LayoutTests
     // Property: pooled labels keep their order, never touch, and stay put when they do not meet.
     [Fact]
     public void Spreading_Labels_NeverTouchAndKeepTheirOrder() =>
-        Check.Sample(Gen.Double[0, 100].Array[1, 20], wanted =>
+        Gen.Double[0, 100].Array[1, 20].ForAll(wanted =>
         {
             var middles = Spreading.Apart(wanted, [.. wanted.Select(_ => 4.0)], double.NegativeInfinity, double.PositiveInfinity);
             var order = Enumerable.Range(0, wanted.Length).OrderBy(i => wanted[i]).ToArray();
@@ -85,7 +85,7 @@ public sealed class LayoutTests
     // Property: nothing is lost when a table goes on over the page, and no part is taller than the page.
     [Fact]
     public void Flow_OfALongTable_LosesNoRowAndCutsNone() =>
-        Check.Sample(Gen.Select(Gen.Int[1, 60], Gen.Int[1, 400]), drawn =>
+        Gen.Select(Gen.Int[1, 60], Gen.Int[1, 400]).ForAll(drawn =>
         {
             var (rows, letters) = drawn;
             var table = new Table([new("a"), new("b") { Grows = 1 }], [.. Enumerable.Range(0, rows).Select(i => new Row(new Cell($"r{i}"), new Cell(new string('m', i % 7 == 0 ? letters : 5))))]);
@@ -97,7 +97,7 @@ public sealed class LayoutTests
     // Property: wrapped lines fit the width and hold every letter.
     [Fact]
     public void Wrapping_Lines_FitAndKeepEveryLetter() =>
-        Check.Sample(Gen.Select(Gen.String[Gen.Char["abcw-| /mÅ "], 0, 200], Gen.Double[8, 80]), drawn =>
+        Gen.Select(Gen.String[Gen.Char["abcw-| /mÅ "], 0, 200], Gen.Double[8, 80]).ForAll(drawn =>
         {
             var (words, width) = drawn;
             var lines = Wrapping.Lines(words, Styles.Body, width);

@@ -24,7 +24,7 @@ public sealed class WordsTests
     public void EverySubject_IsSaidInEveryLanguage()
     {
         Told(Papers.HeronPoint.House, Papers.HeronPoint.Findings);
-        Check.Sample(Houses.Plausible, house => Told(house, HouseStudy.Of(house, StudyOptions.Quick).Findings), iter: Counts.Of(8, 200), threads: 1);
+        Houses.Plausible.ForAll(house => Told(house, HouseStudy.Of(house, StudyOptions.Quick).Findings), iter: Counts.Of(8, 200), threads: 1);
 
         static void Told(House house, Sequence<Finding> findings)
         {

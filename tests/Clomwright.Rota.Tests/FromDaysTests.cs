@@ -59,7 +59,7 @@ public sealed class FromDaysTests
 
     /// <summary>Property over random crews and works: every hard limit, by the search and by the plain plan.</summary>
     [Fact]
-    public void Hard_limits_hold() => Check.Sample(Questions(9, 5), asked =>
+    public void Hard_limits_hold() => Questions(9, 5).ForAll(asked =>
     {
         Holds(PlainRota.Of(asked));
         Holds(FromDays.Of(asked));
@@ -67,7 +67,7 @@ public sealed class FromDaysTests
 
     /// <summary>Property: a mixing floor of more than four has two leads, and raising takes as many as a pole asks or is not done.</summary>
     [Fact]
-    public void Floors_have_leads_and_poles_have_people() => Check.Sample(Questions(12, 3), asked =>
+    public void Floors_have_leads_and_poles_have_people() => Questions(12, 3).ForAll(asked =>
     {
         Assert.All(asked.Shifts.SelectMany(s => s.Posts).Where(p => p.Role == RotaRoles.Mixing), p => Assert.Equal((p.People + 3) / 4, p.Leads));
         Assert.All(asked.Shifts.SelectMany(s => s.Posts).Where(p => p.Role == WorkList.Raise), p => Assert.True(p.Leads == 1 && p.LeadSkill == CrewSkill.Raising));
@@ -77,7 +77,7 @@ public sealed class FromDaysTests
     /// Independent: the most learner-and-skill meetings that any rota can have, counted by going through every manning of every half day and keeping each set of meetings once. The search reaches it, and says that it is the best.
     /// </summary>
     [Fact]
-    public void Each_learner_meets_each_skill_where_that_can_be() => Check.Sample(Questions(4, 3), asked =>
+    public void Each_learner_meets_each_skill_where_that_can_be() => Questions(4, 3).ForAll(asked =>
     {
         asked = asked with { Members = asked.Members.Select(m => m with { Wishes = [] }).ToSequence() };
         var rota = FromDays.Of(asked);
@@ -160,7 +160,7 @@ public sealed class FromDaysTests
 
     /// <summary>Property: the same question has the same answer, place by place.</summary>
     [Fact]
-    public void The_same_question_has_the_same_answer() => Check.Sample(Questions(8, 5), asked =>
+    public void The_same_question_has_the_same_answer() => Questions(8, 5).ForAll(asked =>
         Assert.Equal(FromDays.Of(asked).Places, FromDays.Of(asked).Places), iter: Counts.Of(10, 60), threads: 1);
 
     /// <summary>Analytic: of twelve on two weeks of cob one can lead a floor of five: two floors would be asked, so nothing is mixed, and the reason names who leads and who is away.</summary>

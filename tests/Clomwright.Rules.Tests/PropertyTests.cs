@@ -16,19 +16,19 @@ public class PropertyTests
 
     [Fact]
     public void TurningAHouse_ChangesNoPracticeFinding() =>
-        Gen.Select(Houses.Plausible, Gen.Int[1, 3]).Sample((house, quarters) => Same(house, Moved.Turned(house, quarters)), iter: Counts.Of(20, 500));
+        Gen.Select(Houses.Plausible, Gen.Int[1, 3]).ForAll((house, quarters) => Same(house, Moved.Turned(house, quarters)), iter: Counts.Of(20, 500));
 
     [Fact]
     public void MirroringAHouse_ChangesNoPracticeFinding() =>
-        Houses.Plausible.Sample(house => Same(house, Moved.Mirrored(house)), iter: Counts.Of(20, 500));
+        Houses.Plausible.ForAll(house => Same(house, Moved.Mirrored(house)), iter: Counts.Of(20, 500));
 
     [Fact]
     public void RenamingAHouse_ChangesNoPracticeFinding() =>
-        Houses.Plausible.Sample(house => Same(house, Moved.Renamed(house)), iter: Counts.Of(20, 500));
+        Houses.Plausible.ForAll(house => Same(house, Moved.Renamed(house)), iter: Counts.Of(20, 500));
 
     [Fact]
     public void AWiderPier_NeverFailsAPierRuleThatANarrowerOneMet() =>
-        Gen.Select(Gen.Int[30, 120], Gen.Int[1, 40], Gen.Int[0, 6]).Sample((apart, wider, taper) =>
+        Gen.Select(Gen.Int[30, 120], Gen.Int[1, 40], Gen.Int[0, 6]).ForAll((apart, wider, taper) =>
         {
             var narrow = PierFindings(Length.FromInches(apart), taper);
             var wide = PierFindings(Length.FromInches(apart + wider), taper);
@@ -36,14 +36,14 @@ public class PropertyTests
         }, iter: Counts.Of(40, 2000));
 
     [Fact]
-    public void AMissingNumber_NeverYieldsMet() => Houses.Plausible.Sample(house =>
+    public void AMissingNumber_NeverYieldsMet() => Houses.Plausible.ForAll(house =>
     {
         var geometry = FromBuilding.Of(house with { Rules = new RuleChoices() });
         return RuleBook.Clauses.Where(c => c.NumberIsMissing).SelectMany(c => Findings.Answer(c, geometry)).All(f => f.Verdict is Verdict.NotChecked);
     }, iter: Counts.Of(20, 500));
 
     [Fact]
-    public void AMissingInput_NeverMakesARuleMet() => Gen.Select(Houses.Plausible, Gen.Int[0, Without.Length - 1]).Sample((house, which) =>
+    public void AMissingInput_NeverMakesARuleMet() => Gen.Select(Houses.Plausible, Gen.Int[0, Without.Length - 1]).ForAll((house, which) =>
     {
         house = house with { Rules = house.Rules with { Adopted = ["common-practice", "irc-cob@2021"] } };
         var before = Met(house).ToHashSet();
@@ -51,7 +51,7 @@ public class PropertyTests
     }, iter: Counts.Of(25, 500));
 
     [Fact]
-    public void EveryFindingAndNote_ReadsInFull() => Houses.Plausible.Sample(house =>
+    public void EveryFindingAndNote_ReadsInFull() => Houses.Plausible.ForAll(house =>
     {
         foreach (var finding in Check(house with { Rules = house.Rules with { Adopted = ["common-practice", "irc-cob@2021", "irc-cob@2024"] } }))
         {
@@ -62,14 +62,14 @@ public class PropertyTests
     }, iter: Counts.Of(25, 500));
 
     [Fact]
-    public void EveryClauseOfAnAdoptedBody_AnswersAtLeastOnce() => Houses.Plausible.Sample(house =>
+    public void EveryClauseOfAnAdoptedBody_AnswersAtLeastOnce() => Houses.Plausible.ForAll(house =>
     {
         var geometry = FromBuilding.Of(house);
         return RuleBook.Clauses.All(c => Findings.Answer(c, geometry).Any());
     }, iter: Counts.Of(20, 500));
 
     [Fact]
-    public void EveryPlace_IsAStretchOfTheWall() => Houses.Plausible.Sample(house =>
+    public void EveryPlace_IsAStretchOfTheWall() => Houses.Plausible.ForAll(house =>
     {
         var geometry = FromBuilding.Of(house);
         return RuleBook.Check(geometry).SelectMany(f => f.Places).All(p =>
@@ -78,7 +78,7 @@ public class PropertyTests
 
     /// <summary>The description may be nonsense; the answer is still findings, never an exception.</summary>
     [Fact]
-    public void AnyHouse_HoweverSilly_IsAnswered() => Gen.Select(Houses.Plausible, Gen.Int[0, Silly.Length - 1], Gen.Int[0, Silly.Length - 1]).Sample((house, one, other) =>
+    public void AnyHouse_HoweverSilly_IsAnswered() => Gen.Select(Houses.Plausible, Gen.Int[0, Silly.Length - 1], Gen.Int[0, Silly.Length - 1]).ForAll((house, one, other) =>
     {
         house = Silly[other](Silly[one](house));
         return Check(house with { Rules = house.Rules with { Adopted = ["common-practice", "irc-cob@2021"] } }).Count > 0;

@@ -10,7 +10,7 @@ public class MendTests
     /// <summary>A mend is offered only when making it leaves the rule short of fewer things and no other rule of more.</summary>
     [Fact]
     public void EveryMendOfferedMends() =>
-        Houses.Plausible.Sample(house =>
+        Houses.Plausible.ForAll(house =>
         {
             var study = HouseStudy.Of(house);
             foreach (var finding in study.Findings.Where(f => f.Verdict is Verdict.FallsShort).Take(4))

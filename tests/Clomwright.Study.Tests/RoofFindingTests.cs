@@ -168,7 +168,7 @@ public partial class RoofFindingTests
 
     [Fact]
     public void LossOfAPole_IsMetOnlyWhereAWayOutIsDescribed_AndEveryFindingReadsInFull() =>
-        Houses.Plausible.Sample(house =>
+        Houses.Plausible.ForAll(house =>
         {
             foreach (var finding in HouseStudy.Of(house).Findings)
             {

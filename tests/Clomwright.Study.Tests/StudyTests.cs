@@ -12,7 +12,7 @@ public class StudyTests
     /// <summary>Taking passes over from an earlier study never changes an answer.</summary>
     [Fact]
     public void AStudyFromAnEarlierOneEqualsAFreshOne() =>
-        Gen.Select(Houses.Plausible, Houses.Plausible).Sample((first, second) =>
+        Gen.Select(Houses.Plausible, Houses.Plausible).ForAll((first, second) =>
         {
             var earlier = HouseStudy.Of(first);
             _ = earlier.Findings;
@@ -31,7 +31,7 @@ public class StudyTests
     /// <summary>What is told to a hand is what a fresh study tells of where everything stands, what was told before of all else, and, of an unchanged house, all of it in the same order.</summary>
     [Fact]
     public void FindingsInHand_AreFreshWherePlacesTellThem_AndThoseOfBeforeElsewhere() =>
-        Gen.Select(Houses.Plausible, Houses.Plausible).Sample((house, other) =>
+        Gen.Select(Houses.Plausible, Houses.Plausible).ForAll((house, other) =>
         {
             var rested = HouseStudy.Of(house);
             Assert.Equal(rested.Findings, rested.FindingsInHand(rested.Findings));
@@ -73,7 +73,7 @@ public class StudyTests
     /// <summary>Whatever the house, there is a study of it.</summary>
     [Fact]
     public void EveryHouseHasAStudy() =>
-        Houses.Plausible.Sample(house =>
+        Houses.Plausible.ForAll(house =>
         {
             var study = HouseStudy.Of(house);
             Assert.Equal(study.Findings.Count, study.Tally.Met + study.Tally.Short + study.Tally.NotChecked + study.Tally.NeedsJudgement + study.Tally.NotApplicable);

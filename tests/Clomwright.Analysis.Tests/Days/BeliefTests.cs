@@ -1,4 +1,5 @@
 using Clomwright.Analysis.Days;
+using Clomwright.Testing;
 using CsCheck;
 using MathNet.Numerics.LinearAlgebra;
 using MathNet.Numerics.LinearAlgebra.Double;
@@ -26,7 +27,7 @@ public sealed class BeliefTests
     /// </summary>
     [Fact]
     public void Readings_one_by_one_are_readings_at_once() =>
-        Gen.Select(Gen.Double[-1, 1], Gen.Double[0, 1]).List[1, 30].Sample(readings =>
+        Gen.Select(Gen.Double[-1, 1], Gen.Double[0, 1]).List[1, 30].ForAll(readings =>
         {
             var before = new PaceBelief(0, 0, 2.25, 0, 0.5625, 0.04, 8, 0, 0);
             var belief = readings.Aggregate(before, (b, r) => b.After(r.Item1, r.Item2));
@@ -53,7 +54,7 @@ public sealed class BeliefTests
     /// <summary>Independent: the grid against the closed form, for readings that are normal. The grid ends at 4.5 deviations and has 121 points: 1e-4 of the prior's deviation.</summary>
     [Fact]
     public void The_grid_gives_what_the_closed_form_gives() =>
-        Gen.Select(Gen.Double[-0.5, 0.5], Gen.Double[0.1, 0.6]).Sample((reading, spread) =>
+        Gen.Select(Gen.Double[-0.5, 0.5], Gen.Double[0.1, 0.6]).ForAll((reading, spread) =>
         {
             var before = new FactorBelief(0, 0.25, 0);
             var closed = before.After(reading, spread * spread);

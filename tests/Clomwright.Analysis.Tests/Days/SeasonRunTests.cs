@@ -3,6 +3,7 @@ using Clomwright.Analysis.Drying;
 using Clomwright.Analysis.Weather.Seasons;
 using Clomwright.Building;
 using Clomwright.Evidence;
+using Clomwright.Testing;
 using CsCheck;
 
 namespace Clomwright.Analysis.Tests.Days;
@@ -184,7 +185,7 @@ public sealed class SeasonRunTests
         });
         var crews = Gen.Select(Gen.Int[1, 20], Gen.Int[1, 7], Gen.Double[1, 10], Gen.Int[0, 2]).Select((people, week, hours, begins) =>
             new Crew(people, Skill.Skilled, new DateOnly(2027, 4, 1), week, hours) { Begins = (WorkBegins)begins });
-        Gen.Select(amounts, crews, Gen.UInt, Gen.Int[1, 9]).Sample((job, crew, seed, firm) =>
+        Gen.Select(amounts, crews, Gen.UInt, Gen.Int[1, 9]).ForAll((job, crew, seed, firm) =>
         {
             var plan = Plan(crew, job);
             SeasonDay Weather(int day) => (seed * 2654435761u + (uint)day * 40503u >> 7) % 10 is var n && n < 3 ? Fair with { Rain = 4 } : n == 3 ? Fair with { High = 5, Low = -3 } : Fair;

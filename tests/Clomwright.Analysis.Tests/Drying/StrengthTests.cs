@@ -3,6 +3,7 @@ using Clomwright.Analysis.Weather;
 using Clomwright.Building;
 using Clomwright.Evidence;
 using Clomwright.Numerics.Diffusion;
+using Clomwright.Testing;
 
 namespace Clomwright.Analysis.Tests.Drying;
 
@@ -48,7 +49,7 @@ public sealed class StrengthTests
 
     // Rank property: the water at which a strength is reached is the inverse of the strength at a water, and strength never rises with water.
     [Fact]
-    public void WaterForAStrength_IsTheInverse() => Gen.Double[.03, .33].Sample(w =>
+    public void WaterForAStrength_IsTheInverse() => Gen.Double[.03, .33].ForAll(w =>
     {
         Assert.Equal(w, Usual.WaterAt(Usual.Compressive(w)), 1e-9);
         Assert.True(Usual.Compressive(w) >= Usual.Compressive(w + .001));

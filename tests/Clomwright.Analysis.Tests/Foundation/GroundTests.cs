@@ -1,5 +1,6 @@
 using Clomwright.Analysis.Anchorage;
 using Clomwright.Analysis.Foundation;
+using Clomwright.Testing;
 
 namespace Clomwright.Analysis.Tests.Foundation;
 
@@ -23,7 +24,7 @@ public sealed class GroundTests
 
     // Rank property: tees close together do not count the same cob twice: never more than a full length of wall, and no jump where wedges meet.
     [Fact]
-    public void CrowdedTees_ShareTheCobBetweenThem() => Gen.Select(Gen.Double[0.2, 0.6], Gen.Double[0.3, 1.2], Gen.Double[0.3, 0.9], Gen.Double[0.01, 0.7], Gen.Double[0.2, 3]).Sample((t, d, b, theta, s) =>
+    public void CrowdedTees_ShareTheCobBetweenThem() => Gen.Select(Gen.Double[0.2, 0.6], Gen.Double[0.3, 1.2], Gen.Double[0.3, 0.9], Gen.Double[0.01, 0.7], Gen.Double[0.2, 3]).ForAll((t, d, b, theta, s) =>
     {
         var v = TeeAnchor.Volume(t, d, b, theta, s);
         Assert.True(v <= t * d * s * (1 + 1e-12) && v <= t * d * (b + d * Math.Tan(theta)) * (1 + 1e-12));

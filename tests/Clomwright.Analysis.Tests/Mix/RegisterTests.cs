@@ -163,7 +163,7 @@ public class RegisterTests
     // Property over drawn houses: nothing throws, what is printed is true, every assumption has words.
     [Fact]
     public void EveryMix_IsReadAndPrintedTruly() =>
-        CsCheck.Check.Sample(Houses.LongestNames, house =>
+        Houses.LongestNames.ForAll(house =>
         {
             var result = Read(house.Mix);
             Printed.Holds(result.Calculations);

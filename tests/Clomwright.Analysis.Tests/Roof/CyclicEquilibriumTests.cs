@@ -71,7 +71,7 @@ public sealed class CyclicEquilibriumTests
 
     // Rank independent: closed form, elimination and recursion share no step. 1e-9 of the largest force: what a shallow ring (lambda near 1) leaves of 16 digits.
     [Fact]
-    public void ThreeRoutes_OverRandomFramesAndLoads_Agree() => RandomRings.Sample(
+    public void ThreeRoutes_OverRandomFramesAndLoads_Agree() => RandomRings.ForAll(
         ring =>
         {
             var closed = CyclicEquilibrium.Forces(ring.Near, ring.Far, ring.Moment);
@@ -88,7 +88,7 @@ public sealed class CyclicEquilibriumTests
 
     // Rank property: whatever the ring does, the plate carries the whole load.
     [Fact]
-    public void PlateReactions_OverRandomFrames_SumToTheLoad() => RandomRings.Sample(
+    public void PlateReactions_OverRandomFrames_SumToTheLoad() => RandomRings.ForAll(
         ring =>
         {
             var p = CyclicEquilibrium.Forces(ring.Near, ring.Far, ring.Moment);

@@ -13,9 +13,10 @@ public sealed class ReciprocalFrameTests
 
     // Rank property: no count, ring or diameter makes it crash; what stands is finite, what cannot says why.
     [Fact]
-    public void AnyNumbersAtAll_GiveAFrameOrAReason() => Gen.Select(Gen.Int[0, 60], Odd, Odd, Odd, Odd, Odd, Odd).Sample(
-        (n, plate, ring, butt, tip, notch, reach) =>
+    public void AnyNumbersAtAll_GiveAFrameOrAReason() => Gen.Select(Gen.Int[0, 60], Odd, Odd, Odd, Odd, Odd, Odd).ForAll(
+        drawn =>
         {
+            var (n, plate, ring, butt, tip, notch, reach) = drawn;
             var poles = Enumerable.Range(0, n).Select(i => new PoleOnPlan(
                 new PlanPoint(plate * Math.Sin(i * 2 * Math.PI / n), plate * (1 + 0.1 * (i % 3)) * Math.Cos(i * 2 * Math.PI / n)), reach, butt, tip, notch)).ToSequence();
             switch (ReciprocalFrame.Of(new ReciprocalPlan(default, ring, n % 2 == 0 ? Turn.Clockwise : Turn.Anticlockwise, poles)))
@@ -32,7 +33,7 @@ public sealed class ReciprocalFrameTests
 
     // Rank independent: the least distance between consecutive axes, worked from the two lines in space, comes back as delta. 1e-9: slopes are iterated to rounding.
     [Fact]
-    public void ConsecutiveAxes_OfRandomIrregularFrames_PassAtTheirSeparation() => RandomFrames.Irregular.Sample(
+    public void ConsecutiveAxes_OfRandomIrregularFrames_PassAtTheirSeparation() => RandomFrames.Irregular.ForAll(
         frame =>
         {
             for (var i = 0; i < frame.Count; i++)
@@ -50,7 +51,7 @@ public sealed class ReciprocalFrameTests
 
     // Rank property: a mirrored plan with the other turn is the mirrored frame.
     [Fact]
-    public void MirroredPlan_WithTheOtherTurn_HasTheSamePitches() => RandomFrames.IrregularPlans.Sample(
+    public void MirroredPlan_WithTheOtherTurn_HasTheSamePitches() => RandomFrames.IrregularPlans.ForAll(
         plan =>
         {
             var mirrored = plan with

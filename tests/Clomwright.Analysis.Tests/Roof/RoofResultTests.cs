@@ -173,7 +173,7 @@ public sealed class RoofResultTests
 
     // Rank property: any plausible house gives a roof or a reason, its printed equations hold, and every known state balances.
     [Fact]
-    public void AnyPlausibleHouse_GivesARoofOrAReason() => Houses.Plausible.Sample(
+    public void AnyPlausibleHouse_GivesARoofOrAReason() => Houses.Plausible.ForAll(
         house =>
         {
             var roof = Of(house);

@@ -1,5 +1,6 @@
 using Clomwright.Analysis.Roof;
 using Clomwright.Building;
+using Clomwright.Testing;
 
 namespace Clomwright.Analysis.Tests.Roof;
 
@@ -31,12 +32,12 @@ public sealed class UniformReciprocalTests
 
     // Rank property: pitch and ring are each other's inverse. 1e-9: the sine loses digits near upright.
     [Fact]
-    public void Pitch_OfTheRingForAPitch_ComesBack() => Gen.Select(Gen.Int[3, 40], Gen.Double[0.05, 0.4], Gen.Double[1, 80]).Sample((n, delta, degrees) =>
+    public void Pitch_OfTheRingForAPitch_ComesBack() => Gen.Select(Gen.Int[3, 40], Gen.Double[0.05, 0.4], Gen.Double[1, 80]).ForAll((n, delta, degrees) =>
         Near.Relative(Radians(degrees), UniformReciprocal.Pitch(n, UniformReciprocal.RingRadius(n, delta, Radians(degrees))!.Value, delta)!.Value, 1e-9));
 
     // Rank independent: the general linear system with skew contact, solved by iteration, against the closed form.
     [Fact]
-    public void GeneralHeights_OfEqualPolesOnACircle_GiveTheClosedForm() => Gen.Select(Gen.Int[3, 40], Gen.Double[0.05, 0.3], Gen.Double[4, 45], Gen.Bool).Sample((n, delta, degrees, clockwise) =>
+    public void GeneralHeights_OfEqualPolesOnACircle_GiveTheClosedForm() => Gen.Select(Gen.Int[3, 40], Gen.Double[0.05, 0.3], Gen.Double[4, 45], Gen.Bool).ForAll((n, delta, degrees, clockwise) =>
     {
         var ring = UniformReciprocal.RingRadius(n, delta, Radians(degrees))!.Value;
         var plate = 3 * ring / Math.Cos(Math.PI / n);

@@ -224,7 +224,7 @@ public sealed class StructureTests
 
     // Rank property: any house gives stresses or a reason, and never an exception.
     [Fact]
-    public void AnyPlausibleHouse_GivesStressesOrReasons() => Houses.Plausible.Sample(
+    public void AnyPlausibleHouse_GivesStressesOrReasons() => Houses.Plausible.ForAll(
         house =>
         {
             var known = Solved(house, new WallFineness(3000, 2));

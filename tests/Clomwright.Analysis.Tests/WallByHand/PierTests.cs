@@ -76,7 +76,7 @@ public sealed class PierTests
 
     // Rank property: nothing is lost: the piers together carry every pole and all the cob that no opening takes. 1e-9: sums in another order.
     [Fact]
-    public void PiersTogether_CarryAllOfIt() => Houses.Plausible.Sample(house =>
+    public void PiersTogether_CarryAllOfIt() => Houses.Plausible.ForAll(house =>
     {
         var geometry = Placing.Of(house);
         var stretches = Stretch.Of(geometry);
@@ -96,7 +96,7 @@ public sealed class PierTests
 
     // Rank property: cob put back beside a pier never raises its mean pressure, the wall standing by itself.
     [Fact]
-    public void WiderPier_NeverHasMoreMeanPressure() => Houses.Plausible.Where(h => h.Openings.Count > 1).Sample(house =>
+    public void WiderPier_NeverHasMoreMeanPressure() => Houses.Plausible.Where(h => h.Openings.Count > 1).ForAll(house =>
     {
         House bare = house with { Roof = null, BondBeam = null, Tees = null, Niches = [], Embeds = [], Openings = house.Openings.Select(o => o with { Header = null }).ToSequence() };
         House narrow = bare with { Openings = bare.Openings.Select((o, i) => i == 0 && o.Shape == OpeningShape.Rectangular ? o with { Width = o.Width - Length.FromInches(4) } : o).ToSequence() };
@@ -171,7 +171,7 @@ public sealed class PierTests
 
     // Rank property: any house gives numbers or reasons; what is printed holds and has words.
     [Fact]
-    public void AnyPlausibleHouse_GivesNumbersOrReasons() => Houses.Plausible.Sample(house =>
+    public void AnyPlausibleHouse_GivesNumbersOrReasons() => Houses.Plausible.ForAll(house =>
     {
         var hand = Of(house).Hand;
         Printed.Holds(hand.Calculations);

@@ -150,7 +150,7 @@ public sealed class BeamAndPathTests
 
     // Rank property: whatever the house, every check is a number or a reason, and what is printed holds.
     [Fact]
-    public void AnyPlausibleHouse_GivesNumbersOrReasons() => Houses.Plausible.Sample(
+    public void AnyPlausibleHouse_GivesNumbersOrReasons() => Houses.Plausible.ForAll(
         house =>
         {
             var (_, _, top) = Of(house with { BondBeam = house.BondBeam is { } b ? b with { Lap = Length.FromInches(12), Bolt = new Length(Length.PerInch / 2) } : null });

@@ -169,7 +169,7 @@ public sealed class WallTopTests
 
     // Rank property: whatever the house, each header and tee is a number or a reason, and what is printed holds.
     [Fact]
-    public void AnyPlausibleHouse_GivesNumbersOrReasons() => Houses.Plausible.Sample(
+    public void AnyPlausibleHouse_GivesNumbersOrReasons() => Houses.Plausible.ForAll(
         house =>
         {
             var (geometry, _, top) = Of(house);

@@ -19,7 +19,7 @@ public sealed class SheetFactorTests
     // Rank: independent (elimination in the full matrix).
     [Fact]
     public void The_factor_solves_any_sheet_as_the_full_matrix_does() =>
-        Sheets.Sample(
+        Sheets.ForAll(
             c =>
             {
                 var sheet = new RandomSheet(c.Shape, c.Places, c.Seed, 0.2);
@@ -33,7 +33,7 @@ public sealed class SheetFactorTests
     // Rank: independent (elimination in the full matrix).
     [Fact]
     public void Eight_lanes_give_eight_answers() =>
-        Sheets.Sample(
+        Sheets.ForAll(
             c =>
             {
                 var sheet = new RandomSheet(c.Shape, c.Places, c.Seed, 0.2);
@@ -57,7 +57,7 @@ public sealed class SheetFactorTests
     // Rank: property. Changes of patches, places and focus in any order leave exactly what a fresh factor has.
     [Fact]
     public void A_changed_factor_equals_a_fresh_one_to_the_last_bit() =>
-        Sheets.Sample(
+        Sheets.ForAll(
             c =>
             {
                 var sheet = new RandomSheet(c.Shape, c.Places, c.Seed, 0.2);

@@ -1,4 +1,5 @@
 using Clomwright.Numerics.Frames;
+using Clomwright.Testing;
 
 namespace Clomwright.Numerics.Tests.Frames;
 
@@ -175,7 +176,7 @@ public sealed class FrameTests
     // Rank property: forces and moments of the supports balance every load, on a random space frame.
     [Fact]
     public void Reactions_OfRandomFrames_BalanceTheLoads() => Gen.Select(
-        Gen.Select(Gen.Double[0, 0.8], Gen.Double[-3, 3], Gen.Double[-3, 3]).Array[6], Gen.Double[-1, 1].Array[18]).Sample((points, force) =>
+        Gen.Select(Gen.Double[0, 0.8], Gen.Double[-3, 3], Gen.Double[-3, 3]).Array[6], Gen.Double[-1, 1].Array[18]).ForAll((points, force) =>
     {
         var nodes = points.Select((p, i) => new FrameNode(new(i + p.Item1, p.Item2, p.Item3), i < 2 ? Freedom.All : Freedom.None)).ToArray();
         var members = Enumerable.Range(0, 5).Select(i => Between(i, i + 1)).Append(Between(0, 3)).Append(Between(1, 5)).ToArray();

@@ -16,7 +16,7 @@ public sealed class GridTests
     // Rank: property.
     [Fact]
     public void Fitted_lines_ascend_and_meet_the_edges_that_can_be_met() =>
-        Fits.Sample(
+        Fits.ForAll(
             c =>
             {
                 var lines = GridLines.Fitted(GridLines.Even(0, 1, c.Cells), c.Edges, c.Reach, c.Closed);
@@ -50,7 +50,7 @@ public sealed class GridTests
     // Rank: analytic. Whatever its place, a void takes its own volume away.
     [Fact]
     public void Voids_take_their_own_volume_away() =>
-        Gen.Select(Gen.Double[-3, 20], Gen.Double[0.1, 2], Gen.Double[0, 2], Gen.Double[0.1, 0.4], Gen.Bool).Sample(
+        Gen.Select(Gen.Double[-3, 20], Gen.Double[0.1, 2], Gen.Double[0, 2], Gen.Double[0.1, 0.4], Gen.Bool).ForAll(
             (s, width, z, height, round) =>
             {
                 var grid = Bodies.Ring(2, 2.3, 2.4, 40, 12, 3);

@@ -88,7 +88,7 @@ public sealed class EarthSceneTests
 
     [Fact]
     public void AnyJar_HoweverSilly_GivesASceneThatCanBeSent() =>
-        Gen.Select(Gen.Int[-50, 4000], Gen.Int[0, 900], Gen.Int[0, 900], Gen.Int[0, 5000]).Sample(
+        Gen.Select(Gen.Int[-50, 4000], Gen.Int[0, 900], Gen.Int[0, 900], Gen.Int[0, 5000]).ForAll(
             (sand, silt, clay, column) => JsonSerializer.Serialize(
                 Of(Houses.HeronPoint with
                 {

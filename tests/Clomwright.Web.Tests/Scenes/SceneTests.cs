@@ -15,7 +15,7 @@ public sealed class SceneTests
 
     [Fact]
     public void EveryOpening_OfAnyPlausibleHouse_IsDrawnInBothViewsWithinTheWall() =>
-        Houses.Plausible.Sample(
+        Houses.Plausible.ForAll(
             house =>
             {
                 var study = HouseStudy.Of(house);
@@ -37,7 +37,7 @@ public sealed class SceneTests
 
     [Fact]
     public void PierBoxes_FromInside_AreAsWideAsThePierInPlan() =>
-        Houses.Plausible.Sample(
+        Houses.Plausible.ForAll(
             house =>
             {
                 var study = HouseStudy.Of(house);
@@ -68,7 +68,7 @@ public sealed class SceneTests
 
     [Fact]
     public void Findings_InTheScene_AreThoseOfTheStudyAndNothingMissingCountsAsMet() =>
-        Houses.Plausible.Sample(
+        Houses.Plausible.ForAll(
             house =>
             {
                 var study = HouseStudy.Of(house with { Rules = house.Rules with { Adopted = ["common-practice", "irc-cob@2021"] } });
@@ -98,7 +98,7 @@ public sealed class SceneTests
 
     [Fact]
     public void AnyHouse_HoweverSilly_GivesASceneThatCanBeSent() =>
-        Gen.Select(Houses.Plausible, Gen.Int[-3000, 3000].Select(mm => Length.FromMillimetres(mm)), Gen.Int[0, 6]).Sample(
+        Gen.Select(Houses.Plausible, Gen.Int[-3000, 3000].Select(mm => Length.FromMillimetres(mm)), Gen.Int[0, 6]).ForAll(
             (house, length, what) =>
             {
                 var silly = what switch

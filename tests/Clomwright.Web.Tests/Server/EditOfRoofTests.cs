@@ -126,7 +126,7 @@ public sealed class EditOfRoofTests
     public void AnyTurnOfAnyKnob_IsWrittenInTheRoofsOwnLinesAndReadsBack()
     {
         var document = HouseDocument.Of(Heron);
-        Gen.Select(Gen.Int[0, RoofKnobs.Of(Heron).Count - 1].Select(i => RoofKnobs.Of(Heron)[i].Key), Gen.Int[-40, 400]).Sample(
+        Gen.Select(Gen.Int[0, RoofKnobs.Of(Heron).Count - 1].Select(i => RoofKnobs.Of(Heron)[i].Key), Gen.Int[-40, 400]).ForAll(
             (knob, at) =>
             {
                 if (EditOf.Change(new Change.Turn(knob, at), Heron, _ => 1, out _) is not { } edit)

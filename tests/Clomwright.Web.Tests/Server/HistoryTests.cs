@@ -34,7 +34,7 @@ public sealed class HistoryTests
 
     [Fact]
     public void AnySteps_TakenBackAndPutAgain_EndWhereTheyWere() =>
-        Gen.Int[0, 5].Array[0, 30].Sample(
+        Gen.Int[0, 5].Array[0, 30].ForAll(
             steps =>
             {
                 var history = History.From(Named("start"));

@@ -6,11 +6,7 @@ namespace Clomwright.Numerics.Factorisation;
 /// <remarks>One cache line before and one after it may be read (not written) beside it.</remarks>
 internal sealed unsafe class NativeBlock : IDisposable
 {
-    private const int CacheLine = 64;
-    private const int CacheLineNumbers = CacheLine / sizeof(double);
-
-    private double* allocated;
-    private bool isZero;
+    private nint allocated;
 
     /// <summary>First number; null while empty.</summary>
     public double* Start { get; private set; }
@@ -18,7 +14,7 @@ internal sealed unsafe class NativeBlock : IDisposable
     /// <summary>Room for so many numbers.</summary>
     public long Capacity { get; private set; }
 
-    /// <summary>Makes room for a number of doubles. What was in it is lost when it moves.</summary>
+    /// <summary>Makes room for a number of doubles. What was in it is lost when it moves, and anything may be in it then.</summary>
     public void Require(long count)
     {
         if (count <= Capacity && 2 * count >= Capacity)
@@ -29,10 +25,11 @@ internal sealed unsafe class NativeBlock : IDisposable
         Release();
         if (count > 0)
         {
-            // Zeroed by the system, which costs nothing for fresh pages.
-            allocated = (double*)NativeMemory.AllocZeroed((nuint)(count + 3 * CacheLineNumbers), sizeof(double));
-            Start = (double*)(((nint)allocated + (2 * CacheLine) - 1) & -CacheLine);
-            (Capacity, isZero) = (count, true);
+            allocated = NativeStore.Shared.Take(BytesFor(count));
+            Start = (double*)(allocated + NativeStore.Line);
+            Capacity = count;
+            NativeMemory.Clear((void*)allocated, NativeStore.Line);
+            NativeMemory.Clear(Start + count, NativeStore.Line);
             GC.AddMemoryPressure(Capacity * sizeof(double));
         }
     }
@@ -41,20 +38,11 @@ internal sealed unsafe class NativeBlock : IDisposable
     public double* AtLeast(long count)
     {
         Require(Math.Max(count, Capacity));
-        isZero = false;
         return Start;
     }
 
     /// <summary>Fills the first numbers with zero.</summary>
-    public void Clear(long count)
-    {
-        if (!isZero)
-        {
-            NativeMemory.Clear(Start, (nuint)count * sizeof(double));
-        }
-
-        isZero = false;
-    }
+    public void Clear(long count) => NativeMemory.Clear(Start, (nuint)count * sizeof(double));
 
     /// <summary>Gives the memory back.</summary>
     public void Dispose()
@@ -66,15 +54,17 @@ internal sealed unsafe class NativeBlock : IDisposable
     /// <summary>Gives the memory back when nobody did.</summary>
     ~NativeBlock() => Release();
 
+    private static long BytesFor(long count) => count * sizeof(double) + 2 * NativeStore.Line;
+
     private void Release()
     {
         if (Capacity > 0)
         {
             GC.RemoveMemoryPressure(Capacity * sizeof(double));
+            NativeStore.Shared.Give(allocated, BytesFor(Capacity));
         }
 
-        NativeMemory.Free(allocated);
-        allocated = null;
+        allocated = 0;
         Start = null;
         Capacity = 0;
     }

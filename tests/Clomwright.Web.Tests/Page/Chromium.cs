@@ -54,3 +54,7 @@ public sealed class ChromiumTests : ICollectionFixture<Chromium>;
 /// <summary>A second browser beside the first: page tests wait more than they work.</summary>
 [CollectionDefinition(nameof(SecondChromiumTests))]
 public sealed class SecondChromiumTests : ICollectionFixture<Chromium>;
+
+/// <summary>A browser of its own for the long session, which rests most of its time beside the other two.</summary>
+[CollectionDefinition(nameof(ThirdChromiumTests))]
+public sealed class ThirdChromiumTests : ICollectionFixture<Chromium>;

@@ -4,8 +4,8 @@ namespace Clomwright.Numerics.Factorisation;
 
 /// <summary>Where all <see cref="NativeBlock"/>s get their memory and give it back, from any thread: a few large chunks that the system lends and takes back whole.</summary>
 /// <remarks>
-/// A wall is some thousand blocks of a few kB to some MB, taken and given back by whichever threads of the pool come by. The system's allocator keeps for each thread (glibc: arenas of 64 MiB, eight for each processor)
-/// what that thread was ever given: after an hour of work several times what any moment needed. Here what one thread gave back serves the next, and a chunk that is empty goes back to the system but for <see cref="KeptChunks"/>.
+/// A wall is some hundred blocks of a few kB to some MB, taken and given back by whichever threads of the pool come by. The system's allocator keeps for each thread (glibc: arenas of 64 MiB, eight for each processor)
+/// what that thread was ever given: after minutes several times what any moment needed. Here what one thread gave back serves the next, and a chunk that is empty goes back to the system but for <see cref="KeptChunks"/>.
 /// </remarks>
 internal sealed partial class NativeStore : IDisposable
 {
@@ -66,8 +66,9 @@ internal sealed partial class NativeStore : IDisposable
         {
             if (bytes > LargestShared)
             {
+                var whole = Borrow(bytes);
                 alone += bytes;
-                return Borrow(bytes);
+                return whole;
             }
 
             // The oldest chunk with room: younger ones run empty.

@@ -35,7 +35,8 @@ public sealed class GivenBackTests
         eight.Solve(Enumerable.Range(0, 8 * load.Length).Select(i => load[i / 8]).ToArray());
         Assert.InRange(NativeStore.Shared.Lent, factor.Bytes + one.Bytes + eight.Bytes, long.MaxValue);
     }
-
-    [CollectionDefinition(nameof(Alone), DisableParallelization = true)]
-    public sealed class Alone;
 }
+
+/// <summary>Tests that count what the whole process holds: they run when all others have run.</summary>
+[CollectionDefinition(nameof(Alone), DisableParallelization = true)]
+public sealed class Alone;

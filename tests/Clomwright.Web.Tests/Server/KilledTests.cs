@@ -9,7 +9,8 @@ using Microsoft.Extensions.DependencyInjection;
 
 namespace Clomwright.Web.Tests.Server;
 
-/// <summary>The program is killed while a house is changed. Rank property: the house file is whole and as it was saved, and of the changes none older than a second is gone.</summary>
+/// <summary>The program is killed while a house is changed. Rank property: the house file is whole and as it was saved, and of the changes none older than a second is gone. A promise by the clock: kept apart from tests that take the machine from it.</summary>
+[Collection(nameof(ByTheClock))]
 public sealed class KilledTests(ITestOutputHelper output)
 {
     private static readonly TimeSpan MayBeGone = TimeSpan.FromSeconds(1);
@@ -75,3 +76,7 @@ public sealed class KilledTests(ITestOutputHelper output)
         .AddJsonProtocol(json => WebJson.Apply(json.PayloadSerializerOptions))
         .Build();
 }
+
+/// <summary>Tests of promises by the clock: they run when all others have run.</summary>
+[CollectionDefinition(nameof(ByTheClock), DisableParallelization = true)]
+public sealed class ByTheClock;

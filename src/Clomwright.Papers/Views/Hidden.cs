@@ -22,22 +22,36 @@ internal sealed class Hidden
     public IEnumerable<IReadOnlyList<PaperPoint>> Outside(IReadOnlyList<PaperPoint> line)
     {
         List<PaperPoint> run = [];
+        List<PaperPoint[]> near = [];
+        List<double> cuts = [];
         for (var i = 0; i + 1 < line.Count; i++)
         {
             var (a, b) = (line[i], line[i + 1]);
             var box = PaperBox.Around(a, b).Inset(-1e-6);
-            PaperPoint[][] near = [.. areas.Where(before => before.Box.Overlaps(box)).Select(before => before.Area)];
-            double[] cuts = [0, .. near.SelectMany(area => Crossings(a, b, area)).Order(), 1];
-            for (var k = 0; k + 1 < cuts.Length; k++)
+            near.Clear();
+            cuts.Clear();
+            foreach (var (its, area) in areas)
+            {
+                if (its.Overlaps(box))
+                {
+                    near.Add(area);
+                    AddCrossings(cuts, a, b, area);
+                }
+            }
+
+            cuts.Sort();
+            cuts.Insert(0, 0);
+            cuts.Add(1);
+            for (var k = 0; k + 1 < cuts.Count; k++)
             {
                 var (from, to) = (a + cuts[k] * (b - a), a + cuts[k + 1] * (b - a));
                 var middle = 0.5 * (from + to);
-                if (cuts[k + 1] - cuts[k] < 1e-12 && cuts.Length > 2)
+                if (cuts[k + 1] - cuts[k] < 1e-12 && cuts.Count > 2)
                 {
                     continue;
                 }
 
-                if (near.Any(area => Inside(middle, area)))
+                if (near.Exists(area => Inside(middle, area)))
                 {
                     if (run.Count > 1)
                     {
@@ -63,24 +77,25 @@ internal sealed class Hidden
         }
     }
 
-    private static IEnumerable<double> Crossings(PaperPoint a, PaperPoint b, PaperPoint[] area)
+    private static void AddCrossings(List<double> cuts, PaperPoint a, PaperPoint b, PaperPoint[] area)
     {
         var d = b - a;
-        for (var i = 0; i < area.Length; i++)
+        var p = area[^1];
+        foreach (var q in area)
         {
-            var (p, q) = (area[i], area[(i + 1) % area.Length]);
-            var e = q - p;
+            var (start, e) = (p, q - p);
+            p = q;
             var cross = d.X * e.Y - d.Y * e.X;
             if (cross == 0)
             {
                 continue;
             }
 
-            var away = p - a;
+            var away = start - a;
             var (t, s) = ((away.X * e.Y - away.Y * e.X) / cross, (away.X * d.Y - away.Y * d.X) / cross);
             if (t is > 0 and < 1 && s is >= 0 and <= 1)
             {
-                yield return t;
+                cuts.Add(t);
             }
         }
     }
@@ -88,13 +103,15 @@ internal sealed class Hidden
     private static bool Inside(PaperPoint at, PaperPoint[] area)
     {
         var inside = false;
-        for (var i = 0; i < area.Length; i++)
+        var p = area[^1];
+        foreach (var q in area)
         {
-            var (p, q) = (area[i], area[(i + 1) % area.Length]);
             if (p.Y > at.Y != q.Y > at.Y && at.X < p.X + (at.Y - p.Y) / (q.Y - p.Y) * (q.X - p.X))
             {
                 inside = !inside;
             }
+
+            p = q;
         }
 
         return inside;

@@ -19,8 +19,8 @@ internal sealed record Cutting(
         return new WallMeasures(
             gross, gross - openings - headers - niches - embeds, openings, headers, niches, embeds,
             curve.Area, curve.OffsetArea(wall.OutsideOffset(Frame.Base)),
-            Face(whole.InsideBottom, whole.InsideTop) - lifts.Sum(band => Openings.Sum(o => o.Hole.InsideFaceArea(band))),
-            Face(whole.OutsideBottom, whole.OutsideTop) - lifts.Sum(band => Openings.Sum(o => o.Hole.OutsideFaceArea(band))),
+            Face(whole.InsideBottom, whole.InsideTop) - Enumerable.Range(0, lifts.Length).Sum(i => Openings.Sum(o => o.InsideFaces[i])),
+            Face(whole.OutsideBottom, whole.OutsideTop) - Enumerable.Range(0, lifts.Length).Sum(i => Openings.Sum(o => o.OutsideFaces[i])),
             Openings.Sum(o => 2 * o.HalfWidth) / curve.Length);
 
         // A face that leans evenly has the length of its offset at mid height times its sloping height.
@@ -37,7 +37,7 @@ internal sealed record Cutting(
             var rest = Headers.Sum(h => h.Volumes[i]) + Niches.Sum(n => n.Volumes[i]) + Embeds.Sum(e => e.Volumes[i]);
             var net = gross - Openings.Sum(o => o.Volumes[i]) - rest;
             var laid = i == 0 && Frame.FirstAsLaid.Length > 0
-                ? Frame.FirstAsLaid.Sum(band => band.Volume(Frame.Curve) - Openings.Sum(o => o.Hole.Volume(band))) - rest
+                ? Frame.FirstAsLaid.Select((band, j) => band.Volume(Frame.Curve) - Openings.Sum(o => o.AsLaid[j])).Sum() - rest
                 : net;
             slices[i] = new LiftSlice(i, Frame.Heights[i], Frame.Heights[i + 1], gross, net, laid);
         }

@@ -13,26 +13,34 @@ public static class FromBuilding
     /// A plan that cannot be built gives an error and a circle of like extent in its stead. Its diagnostics add to
     /// <see cref="HouseDiagnostics"/> and do not repeat them: what is wrong by itself (a width below nothing) is said there and left out here.
     /// </remarks>
-    public static HouseGeometry Of(House house)
+    public static HouseGeometry Of(House house) => Place(house).Geometry;
+
+    /// <summary>The same, with what may be taken over when the house changes.</summary>
+    /// <param name="house">The description.</param>
+    /// <param name="earlier">A house placed before: what stands alike in an equal wall is not cut again.</param>
+    public static PlacedHouse Place(House house, PlacedHouse? earlier = null)
     {
         ArgumentNullException.ThrowIfNull(house);
         var remarks = new Remarks();
         var wall = WallSolids.Of(house, remarks);
         var curve = PlanCurves.Of(house.Plan, remarks);
         WallSolids.CheckFolds(curve, wall, remarks);
-        var frame = new WallFrame(house, curve, wall, LiftHeights.Of(house.Lifts, wall, remarks));
+        var heights = LiftHeights.Of(house.Lifts, wall, remarks);
+        var before = earlier is not null && IsSameWall(earlier.Frame.House, house) ? earlier : null;
+        var frame = before is null ? new WallFrame(house, curve, wall, heights) : before.Frame with { House = house };
+        (curve, wall) = (frame.Curve, frame.Wall);
 
-        var openings = OpeningPlaces.Of(frame, remarks);
-        var headers = HeaderPlaces.Of(frame, openings, remarks);
+        var openings = OpeningPlaces.Of(frame, before?.Openings ?? [], remarks);
+        var headers = HeaderPlaces.Of(frame, openings, before?.Headers ?? [], remarks);
         var pairs = Piers.Pairs(openings, curve);
-        var niches = NichePlaces.Of(frame, openings, headers.Values.Select(h => h.Place), station => PierAt(station, pairs, curve), remarks);
+        var niches = NichePlaces.Of(frame, openings, headers.Values.Select(h => h.Place), before?.Niches ?? [], station => PierAt(station, pairs, curve), remarks);
         var embeds = EmbedPlaces.Of(frame, openings, niches, [.. headers.Values.Select(h => h.Box)], remarks);
 
-        var told = openings.Select(o => OpeningPlaces.Told(frame, o, headers.TryGetValue(o, out var header) ? header.Place : null)).ToSequence();
+        var told = openings.Select(o => OpeningPlaces.Told(frame, o, headers.TryGetValue(o.Index, out var header) ? header.Place : null)).ToSequence();
         var landings = Landings.Of(frame, remarks);
 
         var cuts = new Cutting(frame, openings, [.. headers.Values], niches, embeds);
-        return new HouseGeometry
+        var geometry = new HouseGeometry
         {
             House = house,
             Curve = curve,
@@ -47,7 +55,11 @@ public static class FromBuilding
             Tees = TeePlaces.Of(frame, told, niches.Select(n => n.Place), landings, remarks),
             Diagnostics = remarks.BesidesThoseOf(house),
         };
+        return new PlacedHouse(geometry, frame, openings, headers.Values, niches);
     }
+
+    /// <summary>Whether the wall itself is equal: its plan, faces, foot and lifts.</summary>
+    private static bool IsSameWall(House one, House other) => one.Plan == other.Plan && one.Wall == other.Wall && one.Stem == other.Stem && one.Lifts == other.Lifts;
 
     private static string? PierAt(double station, List<(PlacedOpening Before, PlacedOpening After)> pairs, PlanCurve curve)
     {

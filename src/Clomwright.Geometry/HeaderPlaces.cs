@@ -8,27 +8,56 @@ namespace Clomwright.Geometry;
 internal static class HeaderPlaces
 {
     /// <summary>A header in its place with what it displaces, lift by lift.</summary>
-    internal sealed record Placed(HeaderPlace Place, Box Box, double[] Volumes);
+    /// <param name="Over">The opening that it lies over.</param>
+    /// <param name="Place">The place that others read.</param>
+    /// <param name="Box">What is cut out, without what other holes and earlier headers take.</param>
+    /// <param name="Span">Its reach along the wall, stations not wrapped.</param>
+    /// <param name="Volumes">m3.</param>
+    /// <param name="IsSound">Whether nothing had to be remarked of it by itself.</param>
+    internal sealed record Placed(PlacedOpening Over, HeaderPlace Place, Box Box, Span Span, double[] Volumes, bool IsSound);
 
-    /// <summary>Headers by the opening that they stand over, with what each displaces. What reaches into another hole or header is remarked and counts there only once.</summary>
-    public static Dictionary<PlacedOpening, Placed> Of(WallFrame frame, List<PlacedOpening> openings, Remarks remarks)
+    /// <summary>Headers by the index of the opening that they lie over, with what each displaces. What reaches into another hole or header is remarked and counts there only once.</summary>
+    /// <param name="frame">The wall.</param>
+    /// <param name="openings">What stands in it.</param>
+    /// <param name="before">Headers that lie in this very wall already: one over the same opening, with as much of it clear, is taken over.</param>
+    /// <param name="remarks">Takes what cannot lie.</param>
+    public static Dictionary<int, Placed> Of(WallFrame frame, List<PlacedOpening> openings, IEnumerable<Placed> before, Remarks remarks)
     {
-        var headers = new Dictionary<PlacedOpening, Placed>();
+        var headers = new Dictionary<int, Placed>();
         foreach (var opening in openings.OrderBy(o => o.Index))
         {
-            if (opening.Opening.Header is { } header && Stand(frame, opening, header, openings, headers, remarks) is { } stood)
+            if (opening.Opening.Header is { } header
+                && (Again(frame, before.FirstOrDefault(h => h.IsSound && ReferenceEquals(h.Over, opening)), openings, headers, remarks) ?? Stand(frame, opening, header, openings, headers, remarks)) is { } stood)
             {
-                headers.Add(opening, stood);
+                headers.Add(opening.Index, stood);
             }
         }
 
         return headers;
     }
 
-    private static Placed? Stand(
-        WallFrame frame, PlacedOpening opening, Header header, List<PlacedOpening> openings, Dictionary<PlacedOpening, Placed> others, Remarks remarks)
+    /// <summary>The header of before, where as much of it is clear as was; else null, and nothing is remarked.</summary>
+    private static Placed? Again(WallFrame frame, Placed? header, List<PlacedOpening> openings, Dictionary<int, Placed> others, Remarks remarks)
     {
-        var path = $"openings[{opening.Index}].header";
+        if (header is null)
+        {
+            return null;
+        }
+
+        var found = new Remarks();
+        if (!Clear(frame, header.Over, header.Box, header.Span, openings, others, found).SequenceEqual(header.Box.Stretches))
+        {
+            return null;
+        }
+
+        remarks.Take(found);
+        return header;
+    }
+
+    private static Placed? Stand(
+        WallFrame frame, PlacedOpening opening, Header header, List<PlacedOpening> openings, Dictionary<int, Placed> others, Remarks remarks)
+    {
+        var (path, said) = ($"openings[{opening.Index}].header", remarks.Count);
         var (bearing, depth, width) = (header.Bearing.Metres, header.Depth.Metres, header.Pieces * header.Width.Metres);
         if (header.Pieces < 1 || header.Width.Metres <= 0 || depth <= 0 || bearing < 0)
         {
@@ -55,7 +84,8 @@ internal static class HeaderPlaces
 
         var outline = Outline.Rectangle(bottom, depth);
         var box = new Box(shaft, outline, half, middle - width / 2, middle + width / 2, [(-half, half)]);
-        box = box with { Stretches = Clear(frame, opening, box, span, openings, others, path, remarks) };
+        var isSound = remarks.Count == said;
+        box = box with { Stretches = Clear(frame, opening, box, span, openings, others, remarks) };
 
         // Where a hollow of the plan is tighter than the wall (an error told elsewhere) a face may not be met at all: nothing is displaced there.
         double[] volumes = [.. frame.Lifts.Select(box.Volume).Select(v => double.IsFinite(v) ? v : 0)];
@@ -63,17 +93,18 @@ internal static class HeaderPlaces
         {
             ProudOutside = Proud(box, outside, box.To, -1),
         };
-        return new Placed(place, box, volumes);
+        return new Placed(opening, place, box, span, volumes, isSound);
     }
 
     /// <summary>The stretches of a header that no other hole and no earlier header takes.</summary>
     private static List<(double From, double To)> Clear(
-        WallFrame frame, PlacedOpening opening, Box box, Span span, List<PlacedOpening> openings, Dictionary<PlacedOpening, Placed> others, string path, Remarks remarks)
+        WallFrame frame, PlacedOpening opening, Box box, Span span, List<PlacedOpening> openings, Dictionary<int, Placed> others, Remarks remarks)
     {
+        var path = $"openings[{opening.Index}].header";
         var clear = new List<(double From, double To)> { (-box.HalfWidth, box.HalfWidth) };
         foreach (var other in openings)
         {
-            if (other == opening)
+            if (ReferenceEquals(other, opening))
             {
                 continue;
             }
@@ -84,7 +115,7 @@ internal static class HeaderPlaces
                 Remove(clear, Along(frame, box, other.Widest));
             }
 
-            if (others.TryGetValue(other, out var header) && Spans.Overlap(header.Place.Span, span, frame.Curve.Length) && Spans.Overlap(header.Place.Bottom, header.Place.Top, box.Outline.Sill, box.Outline.Head))
+            if (others.TryGetValue(other.Index, out var header) && Spans.Overlap(header.Place.Span, span, frame.Curve.Length) && Spans.Overlap(header.Place.Bottom, header.Place.Top, box.Outline.Sill, box.Outline.Head))
             {
                 remarks.Error(path + ".bearing", Message.Of("geometry.headers-overlap", ("name", opening.Opening.Name), ("other", other.Opening.Name)));
                 Remove(clear, Along(frame, box, header.Place.Span));

@@ -8,14 +8,29 @@ namespace Clomwright.Geometry;
 internal static class NichePlaces
 {
     /// <summary>A niche in its place with what it displaces, lift by lift.</summary>
-    internal sealed record Placed(NichePlace Place, Box Box, double[] Volumes);
+    internal sealed record Placed(NichePlace Place, Box Box, double[] Volumes)
+    {
+        /// <summary>Whether nothing had to be remarked of it by itself.</summary>
+        public bool IsSound { get; init; }
+    }
 
-    public static List<Placed> Of(WallFrame frame, List<PlacedOpening> openings, IEnumerable<HeaderPlace> headers, Func<double, string?> pierAt, Remarks remarks)
+    /// <param name="frame">The wall.</param>
+    /// <param name="openings">What stands in it.</param>
+    /// <param name="headers">What lies over them.</param>
+    /// <param name="before">Niches that are cut into this very wall already: one that is described alike is taken over.</param>
+    /// <param name="pierAt">Address of the pier at a station; null where there is none.</param>
+    /// <param name="remarks">Takes what cannot be cut.</param>
+    public static List<Placed> Of(WallFrame frame, List<PlacedOpening> openings, IEnumerable<HeaderPlace> headers, IReadOnlyList<Placed> before, Func<double, string?> pierAt, Remarks remarks)
     {
         var placed = new List<Placed>();
         for (var i = 0; i < frame.House.Niches.Count; i++)
         {
-            if (Stand(frame, frame.House.Niches[i], i, pierAt, remarks) is { } niche && IsFree(frame, niche, openings, headers, placed, remarks))
+            var (described, said) = (frame.House.Niches[i], remarks.Count);
+            var niche = before.FirstOrDefault(p => p.IsSound && p.Place.Index == i && p.Place.Niche == described) is { } same
+                ? same with { Place = same.Place with { Pier = pierAt(same.Place.Station) } }
+                : Stand(frame, described, i, pierAt, remarks);
+            niche = niche is null || niche.IsSound || remarks.Count > said ? niche : niche with { IsSound = true };
+            if (niche is not null && IsFree(frame, niche, openings, headers, placed, remarks))
             {
                 placed.Add(niche);
             }

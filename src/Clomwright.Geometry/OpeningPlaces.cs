@@ -9,15 +9,21 @@ internal static class OpeningPlaces
 {
     private static readonly double SplayMax = Math.Tan(75 * Math.PI / 180);
 
-    public static List<PlacedOpening> Of(WallFrame frame, Remarks remarks)
+    /// <param name="frame">The wall.</param>
+    /// <param name="before">Openings that stand in this very wall already: one that is described alike is taken over.</param>
+    /// <param name="remarks">Takes what cannot stand.</param>
+    public static List<PlacedOpening> Of(WallFrame frame, IReadOnlyList<PlacedOpening> before, Remarks remarks)
     {
         var placed = new List<PlacedOpening>();
         for (var i = 0; i < frame.House.Openings.Count; i++)
         {
-            if (Stand(frame, frame.House.Openings[i], i, remarks) is not { } opening)
+            var (described, said) = (frame.House.Openings[i], remarks.Count);
+            if ((before.FirstOrDefault(p => p.IsSound && p.Index == i && p.Opening == described) ?? Stand(frame, described, i, remarks)) is not { } opening)
             {
                 continue;
             }
+
+            opening = opening.IsSound || remarks.Count > said ? opening : opening with { IsSound = true };
 
             var other = placed.Find(p => Spans.Overlap(p.Widest, opening.Widest, frame.Curve.Length) && Spans.Overlap(p.Sill, p.Head, opening.Sill, opening.Head));
             if (other is null)
@@ -106,7 +112,12 @@ internal static class OpeningPlaces
             return null;
         }
 
-        return new PlacedOpening(opening, index, hole, frame.Straight(station, width / 2), WidestOf(frame, hole), [.. frame.Lifts.Select(hole.Volume)]);
+        return new PlacedOpening(opening, index, hole, frame.Straight(station, width / 2), WidestOf(frame, hole), [.. frame.Lifts.Select(hole.Volume)])
+        {
+            AsLaid = [.. frame.FirstAsLaid.Select(hole.Volume)],
+            InsideFaces = [.. frame.Lifts.Select(hole.InsideFaceArea)],
+            OutsideFaces = [.. frame.Lifts.Select(hole.OutsideFaceArea)],
+        };
     }
 
     internal static Outline OutlineOf(Opening opening, string path, Remarks remarks)

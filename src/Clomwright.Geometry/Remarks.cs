@@ -8,6 +8,12 @@ internal sealed class Remarks
 {
     private readonly List<(Diagnostic What, bool Parts)> found = [];
 
+    /// <summary>How many there are.</summary>
+    public int Count => found.Count;
+
+    /// <summary>Takes over what others found.</summary>
+    public void Take(Remarks others) => found.AddRange(others.found);
+
     public void Error(string path, Message what) => found.Add((new Diagnostic(path, what), false));
 
     public void Warn(string path, Message what) => found.Add((new Diagnostic(path, what, Severity.Warning), false));

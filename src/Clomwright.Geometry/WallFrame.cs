@@ -28,7 +28,7 @@ internal sealed record WallFrame
         OffsetMost = offsets.Max();
     }
 
-    public House House { get; }
+    public House House { get; init; }
 
     public PlanCurve Curve { get; }
 

@@ -28,7 +28,7 @@ namespace Clomwright.Study;
 /// </remarks>
 public sealed class HouseStudy
 {
-    private readonly Lazy<HouseGeometry> geometry;
+    private readonly Lazy<PlacedHouse> placed;
     private readonly Lazy<HouseQuantities> quantities, ofWall;
     private readonly Lazy<MixResult> mix;
     private readonly Lazy<SettingOut> settingOut;
@@ -63,7 +63,7 @@ public sealed class HouseStudy
     private HouseStudy(House house, StudyOptions options, Earlier before)
     {
         (House, Options, Before) = (house, options, before);
-        geometry = new(() => GeometryOf(house, before.Study));
+        placed = new(() => PlacedOf(house, before.Study));
         ofWall = new(() => Clomwright.Geometry.Quantities.Of(Geometry));
         quantities = new(() => WithRoofAndFinishes(WallQuantities, Roof, Finishes));
         mix = new(() => FromTests.Of(house.Mix, Quantities));
@@ -109,7 +109,7 @@ public sealed class HouseStudy
     internal Earlier Before { get; }
 
     /// <summary>Where everything is.</summary>
-    public HouseGeometry Geometry => geometry.Value;
+    public HouseGeometry Geometry => placed.Value.Geometry;
 
     /// <summary>What it takes, in the builder's units.</summary>
     public HouseQuantities Quantities => quantities.Value;
@@ -277,10 +277,10 @@ public sealed class HouseStudy
     private static HouseQuantities WithRoofAndFinishes(HouseQuantities wall, RoofResult roof, FinishesResult finishes) =>
         wall with { Orders = [.. wall.Orders, .. roof.Skin?.Orders ?? [], .. finishes.Orders] };
 
-    private static HouseGeometry GeometryOf(House house, HouseStudy? earlier) =>
-        earlier is { geometry.IsValueCreated: true } && WhatIsRead.ByGeometry(earlier.House) == WhatIsRead.ByGeometry(house)
-            ? earlier.Geometry with { House = house }
-            : FromBuilding.Of(house);
+    private static PlacedHouse PlacedOf(House house, HouseStudy? earlier) =>
+        earlier is not { placed.IsValueCreated: true } ? FromBuilding.Place(house)
+        : WhatIsRead.ByGeometry(earlier.House) == WhatIsRead.ByGeometry(house) ? earlier.placed.Value.Of(house)
+        : FromBuilding.Place(house, earlier.placed.Value);
 
     private static RoofResult RoofOf(House house, HouseGeometry geometry, HouseStudy? earlier) =>
         earlier is { roof.IsValueCreated: true } && WhatIsRead.ByRoof(earlier.House) == WhatIsRead.ByRoof(house)

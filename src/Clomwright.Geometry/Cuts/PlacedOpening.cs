@@ -11,6 +11,18 @@ namespace Clomwright.Geometry.Cuts;
 /// <param name="Volumes">Cob displaced lift by lift, m3.</param>
 internal sealed record PlacedOpening(Opening Opening, int Index, Hole Hole, Shaft Rough, Span Widest, double[] Volumes)
 {
+    /// <summary>Cob displaced in each band of the first lift as laid, m3.</summary>
+    public required double[] AsLaid { get; init; }
+
+    /// <summary>Area taken from the inside face lift by lift, m2.</summary>
+    public required double[] InsideFaces { get; init; }
+
+    /// <summary>Area taken from the outside face lift by lift, m2.</summary>
+    public required double[] OutsideFaces { get; init; }
+
+    /// <summary>Whether nothing had to be remarked when it was stood in the wall.</summary>
+    public bool IsSound { get; init; }
+
     public double Sill => Hole.Outline.Sill;
 
     public double Head => Hole.Outline.Head;

@@ -62,7 +62,7 @@ public static class FromWall
 
         if (StemMaterial.Find(geometry.House.Stem.Material)?.Allowable is not { } allowable)
         {
-            return Message.Of("analysis.foundation.stem-strength", ("material", geometry.House.Stem.Material));
+            return Message.Of("analysis.foundation.stem-strength", ("material", new Argument.Material(geometry.House.Stem.Material)));
         }
 
         var check = Hardest(known, s => s.StemPressure, allowable.Value);

@@ -52,7 +52,7 @@ internal sealed class DeckChecks
 
         if (Timber.Piece(roof.DeckMaterial, thick.Metres, BoardWidth) is not { } boards)
         {
-            return [new("deck", "deck", Message.Of("analysis.roof.species-unknown", ("species", roof.DeckMaterial)))];
+            return [new("deck", "deck", Message.Of("analysis.roof.species-unknown", ("species", new Argument.Material(roof.DeckMaterial))))];
         }
 
         if (boards.System != loads.System)

@@ -81,7 +81,7 @@ internal sealed class DeckFixing
         }
 
         boards = Timber.Piece(roof.DeckMaterial, thick.Metres, roof.DeckNails?.Board?.Metres ?? Board);
-        return boards is null ? Message.Of("analysis.roof.species-unknown", ("species", roof.DeckMaterial)) : boards.System != wood.System ? new Message("analysis.members.systems") : null;
+        return boards is null ? Message.Of("analysis.roof.species-unknown", ("species", new Argument.Material(roof.DeckMaterial))) : boards.System != wood.System ? new Message("analysis.members.systems") : null;
     }
 
     private CheckedMember Uplift(DeckLoads loads)

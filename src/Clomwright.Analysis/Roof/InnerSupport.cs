@@ -46,7 +46,7 @@ internal static class InnerSupport
             return [new(key, subject, Message.Of("analysis.ring.none", ("thrust", new Amount(thrust, Dimension.Force)), ("hoop", new Amount(Thrust.Hoop(thrust, layout.Poles.Min(p => p.CrossingAngle)), Dimension.Force))))];
         }
 
-        return Timber.Piece(ring.Material, ring.Width.Metres, ring.Depth.Metres) is not { } wood ? [new(key, subject, Message.Of("analysis.roof.species-unknown", ("species", ring.Material)))]
+        return Timber.Piece(ring.Material, ring.Width.Metres, ring.Depth.Metres) is not { } wood ? [new(key, subject, Message.Of("analysis.roof.species-unknown", ("species", new Argument.Material(ring.Material))))]
             : wood.System != timber.System ? [new(key, subject, new Message("analysis.members.systems"))]
             : [Hoop(layout, ring, wood, states), Ends(layout, ring, wood, states)];
     }

@@ -39,7 +39,7 @@ internal sealed record RoofWeights
     public static RoofWeights Of(Building.Roof roof, Building.Eye eye)
     {
         var assumptions = new List<Assumption>();
-        Known<Timber> poles = Timber.Pole(roof.Species) is { } timber ? timber : Message.Of("analysis.roof.species-unknown", ("species", roof.Species));
+        Known<Timber> poles = Timber.Pole(roof.Species) is { } timber ? timber : Message.Of("analysis.roof.species-unknown", ("species", new Argument.Material(roof.Species)));
         var memory = Sources.Get("nds-memory");
         assumptions.Add(new("green-poles", new Message("analysis.assumed.green-poles"), Amount.Number(1.5), memory));
         var boards = poles.Value?.Weight.Value ?? 5500;

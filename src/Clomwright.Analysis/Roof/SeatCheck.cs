@@ -32,7 +32,7 @@ internal static class SeatCheck
 
         if (Timber.Piece(beam.Material, beam.Width.Metres, beam.Depth.Metres) is not { } plate || plate.System != timber.System)
         {
-            return new CheckedMember("pole-seat", "poles", Message.Of("analysis.roof.species-unknown", ("species", beam.Material)));
+            return new CheckedMember("pole-seat", "poles", Message.Of("analysis.roof.species-unknown", ("species", new Argument.Material(beam.Material))));
         }
 
         var (state, place) = Hardest.Of(states, places, (s, p) => Math.Max(0, s.Forces.PlateReaction[p.Index]) / (Area(p) * Factor(s)));

@@ -69,7 +69,7 @@ internal sealed class SeatFixing
 
         if (Timber.Piece(beam.Material, beam.Width.Metres, beam.Depth.Metres) is not { } plate || plate.System != timber.System)
         {
-            return None(Message.Of("analysis.roof.species-unknown", ("species", beam.Material)));
+            return None(Message.Of("analysis.roof.species-unknown", ("species", new Argument.Material(beam.Material))));
         }
 
         if (seat?.Bolt is not { } bolt)

@@ -47,7 +47,7 @@ internal static class SecondaryEnds
 
         if (Timber.Piece(beam.Material, beam.Width.Metres, beam.Depth.Metres) is not { } under || under.System != timber.System)
         {
-            return new(Key, Subject, Message.Of("analysis.roof.species-unknown", ("species", beam.Material)));
+            return new(Key, Subject, Message.Of("analysis.roof.species-unknown", ("species", new Argument.Material(beam.Material))));
         }
 
         var weaker = under.AcrossGrain.Value < timber.AcrossGrain.Value ? under : timber;

@@ -67,7 +67,7 @@ internal static class BeamChecks
     }
 
     private static Message? Why(BondBeam beam, Sequence<BeamPiece> pieces) =>
-        Timber.Piece(beam.Material, beam.Width.Metres, beam.Depth.Metres) is not { Tension: not null } timber ? Message.Of("analysis.roof.species-unknown", ("species", beam.Material))
+        Timber.Piece(beam.Material, beam.Width.Metres, beam.Depth.Metres) is not { Tension: not null } timber ? Message.Of("analysis.roof.species-unknown", ("species", new Argument.Material(beam.Material)))
         : pieces.Count == 0 ? new Message("analysis.walltop.no-pieces")
         : beam.Lap is null || beam.Bolt is null ? new Message("analysis.walltop.laps-not-described")
         : beam.Bolt.Value.Metres < Dowel.DiameterMin ? new Message("analysis.walltop.bolt-thin")
@@ -115,7 +115,7 @@ internal static class BeamChecks
         const string Key = "bond-beam-bending";
         if (Timber.Piece(beam.Material, beam.Width.Metres, beam.Depth.Metres) is not { } timber)
         {
-            return new(Key, Subject, Message.Of("analysis.roof.species-unknown", ("species", beam.Material)));
+            return new(Key, Subject, Message.Of("analysis.roof.species-unknown", ("species", new Argument.Material(beam.Material))));
         }
 
         if (combined.States.Count == 0)

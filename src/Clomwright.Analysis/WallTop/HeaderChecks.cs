@@ -25,7 +25,7 @@ internal sealed partial class HeaderChecks(HouseGeometry geometry, CombinedState
         string[] keys = ["header-bending", "header-shear", "header-bearing", "header-sag"];
         if (Timber.Piece(made.Material, made.Width.Metres, made.Depth.Metres) is not { } timber)
         {
-            return keys.Select(k => new CheckedMember(k, subject, Message.Of("analysis.roof.species-unknown", ("species", made.Material))));
+            return keys.Select(k => new CheckedMember(k, subject, Message.Of("analysis.roof.species-unknown", ("species", new Argument.Material(made.Material)))));
         }
 
         if (combined.States.Count == 0)

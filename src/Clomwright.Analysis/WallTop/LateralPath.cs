@@ -71,7 +71,7 @@ internal sealed class LateralPath
         var stem = geometry.House.Stem;
         if (stem.DampBreak is not null && stem.Keys is null)
         {
-            return new("lateral-path", Subject, Message.Of("analysis.walltop.slip-plane", ("break", stem.DampBreak)));
+            return new("lateral-path", Subject, Message.Of("analysis.walltop.slip-plane", ("break", new Argument.Material(stem.DampBreak))));
         }
 
         return Hardest(Subject, wholeHouse: true, (state, demand) =>

@@ -102,12 +102,12 @@ internal static class TeeFixings
 
         if (Timber.Piece(made.Material, size.Metres, size.Metres) is not { } timber || timber.Tension is null)
         {
-            return Message.Of("analysis.roof.species-unknown", ("species", made.Material));
+            return Message.Of("analysis.roof.species-unknown", ("species", new Argument.Material(made.Material)));
         }
 
         if (Timber.Piece(beam.Material, beam.Width.Metres, beam.Depth.Metres) is not { } under)
         {
-            return Message.Of("analysis.roof.species-unknown", ("species", beam.Material));
+            return Message.Of("analysis.roof.species-unknown", ("species", new Argument.Material(beam.Material)));
         }
 
         var european = state.Combination.Form == Loads.LoadForm.Strength;

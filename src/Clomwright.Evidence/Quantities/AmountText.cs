@@ -11,6 +11,9 @@ namespace Clomwright.Evidence;
 /// </remarks>
 public static class AmountText
 {
+    /// <summary>Less than this of a unit is what reckoning leaves behind, and reads 0.</summary>
+    private const double Nothing = 1e-9;
+
     /// <summary>A quantity in one system.</summary>
     /// <param name="value">The quantity.</param>
     /// <param name="system">The system; plain numbers, angles and times read the same in both.</param>
@@ -86,7 +89,8 @@ public static class AmountText
     private static string InUnit(Amount value, UnitSystem system, int finer)
     {
         var unit = ReadableUnits.For(value, system);
-        return $"{Figures(unit.FromSi(value.Si), 3 + finer)} {ReadableUnits.Printed(unit)}";
+        var read = unit.FromSi(value.Si);
+        return $"{Figures(Math.Abs(read) < Nothing ? 0 : read, 3 + finer)} {ReadableUnits.Printed(unit)}";
     }
 
     private static string Figures(double value, int figures)

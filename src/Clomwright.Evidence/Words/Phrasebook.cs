@@ -11,7 +11,7 @@ namespace Clomwright.Evidence;
 /// the date, the months and the joints of a list. In a text, <c>{name}</c> is an argument and <c>{n|one batch|{n} batches}</c>
 /// chooses by whether <c>n</c> is 1. A key without words in a language falls back to the English ones between <c>⟨</c> and <c>⟩</c>;
 /// one that English lacks too shows as <c>[key]</c>, an argument that was not given as <c>{name}</c>. <c>language.decimal</c> is
-/// the mark between whole and parts in what is printed for people; nothing printed is meant to be read back.
+/// the mark between whole and parts, <c>language.thousands</c> that between thousands, in what is printed for people; nothing printed is meant to be read back.
 /// </remarks>
 public sealed partial class Phrasebook
 {
@@ -28,7 +28,8 @@ public sealed partial class Phrasebook
         Language = language;
         this.otherwise = otherwise;
         phrases = texts.ToFrozenDictionary(t => t.Key, t => Parsed(t.Key, t.Value), StringComparer.Ordinal);
-        decimalMark = Arguments("language.decimal") is [] && phrases.ContainsKey("language.decimal") ? Plain("language.decimal") : ".";
+        decimalMark = phrases.ContainsKey("language.decimal") ? Plain("language.decimal") : ".";
+        thousandsMark = phrases.ContainsKey("language.thousands") ? Plain("language.thousands") : "";
     }
 
     /// <summary>English.</summary>

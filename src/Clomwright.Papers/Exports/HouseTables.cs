@@ -62,7 +62,7 @@ public static class HouseTables
     private static DataTable Headers(Scene scene) => Table(scene, "headers", ["name", "pieces", "wide|Length", "deep|Length", "long|Length", "bottom|Length", "material"],
         scene.Geometry.Openings.Where(o => o is { Header: not null, Opening.Header: not null }).Select(o => Row(
             W(o.Opening.Name), N(o.Opening.Header!.Pieces), In(scene, o.Opening.Header.Width), In(scene, o.Opening.Header.Depth), In(scene, Amount.Metres(o.Header!.Length)), In(scene, Amount.Metres(o.Header.Bottom)),
-            W(o.Opening.Header.Material))), 1);
+            W(scene.Say.Material(o.Opening.Header.Material)))), 1);
 
     private static DataTable Niches(Scene scene) => Table(scene, "niches", ["name", "face", "station|Length", "bottom|Length", "width|Length", "height|Length", "depth|Length", "volume|Volume"],
         scene.Geometry.Niches.Select(n => Row(
@@ -76,7 +76,7 @@ public static class HouseTables
 
     private static DataTable Findings(Scene scene) => Table(scene, "findings", ["rule", "subject", "verdict", "says", "body", "clause", "source"],
         scene.Set.Findings.Select(f => Row(
-            W(scene.Say.Say(f.Rule.Title)), W(f.Subject), W(Verdict(scene, f.Verdict)), W(scene.Say.Reason(f.Verdict)), W(f.Clause.Adopted), W(f.Clause.Number), W(scene.Say.Say(f.Clause.Source)))));
+            W(scene.Say.Say(f.Rule.Title)), W(scene.Say.Subject(f.Subject)), W(Verdict(scene, f.Verdict)), W(scene.Say.Reason(f.Verdict)), W(OfficeFindings.Body(scene.Say, f.Clause.Adopted)), W(f.Clause.Number), W(scene.Say.Say(f.Clause.Source)))));
 
     /// <summary>How many findings say what, counted by the reader.</summary>
     private static DataTable Tally(Scene scene, DataTable findings)

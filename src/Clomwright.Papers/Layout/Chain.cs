@@ -35,7 +35,7 @@ internal sealed class Chain
     private readonly Lettering lettering;
     private readonly Lettering small;
     private readonly IReadOnlyList<Link> onLine;
-    private readonly List<Flag> flags = [];
+    private readonly IReadOnlyList<Flag> flags;
 
     /// <summary>Works out which label stands where.</summary>
     public Chain(IEnumerable<Link> links, double left, double right, Lettering lettering, Lettering small)
@@ -44,11 +44,9 @@ internal sealed class Chain
         var sorted = links.OrderByDescending(l => l.Middle).ToArray();
         onLine = [.. sorted.Where(Fits)];
         var flagged = sorted.Where(l => !Fits(l)).ToArray();
-        for (var i = 0; i < flagged.Length; i++)
-        {
-            flags.Add(Placed(flagged[i], flagged[(i + 1)..], left, right));
-        }
-
+        // From the right or from the left: at an end without room beside it only one of the two leaves every leader clear.
+        var (fromRight, fromLeft) = (Hung(flagged, left, right), Hung([.. flagged.Reverse()], left, right));
+        flags = [.. (fromLeft.Faults < fromRight.Faults ? fromLeft : fromRight).Flags.OrderBy(f => f.Link.Middle)];
         Lanes = flags.Count == 0 ? 0 : flags.Max(f => f.Lane);
     }
 
@@ -78,7 +76,7 @@ internal sealed class Chain
             });
         }
 
-        foreach (var flag in flags.AsEnumerable().Reverse())
+        foreach (var flag in flags)
         {
             var link = flag.Link;
             var baseline = y + Below + flag.Lane * LaneHeight - 0.8;
@@ -97,31 +95,46 @@ internal sealed class Chain
 
     private Lettering First(Link link) => link.Lettering ?? lettering;
 
+    /// <summary>Labels placed one after another, and how many of them a leader runs through.</summary>
+    private (IReadOnlyList<Flag> Flags, int Faults) Hung(Link[] flagged, double left, double right)
+    {
+        List<Flag> hung = [];
+        var faults = 0;
+        for (var i = 0; i < flagged.Length; i++)
+        {
+            var (flag, clear) = Placed(flagged[i], flagged[(i + 1)..], hung, left, right);
+            hung.Add(flag);
+            faults += clear ? 0 : 1;
+        }
+
+        return (hung, faults);
+    }
+
     /// <summary>The highest lane where the label, hanging like a flag from its leader, is clear of labels and leaders placed so far and of leaders still to come.</summary>
-    private Flag Placed(Link link, Link[] later, double left, double right)
+    private (Flag Flag, bool Clear) Placed(Link link, Link[] later, List<Flag> hung, double left, double right)
     {
         var width = First(link).WidthOf(link.First) + (link.Second.Length == 0 ? 0 : Clear + small.WidthOf(link.Second));
         Flag? fallback = null;
-        for (var lane = 1; lane <= flags.Count + 2; lane++)
+        for (var lane = 1; lane <= hung.Count + 2; lane++)
         {
             foreach (var isLeft in (bool[])[false, true])
             {
                 var start = isLeft ? link.Middle - 0.7 - width : link.Middle + 0.7;
                 var flag = new Flag(link, lane, start, start + width, isLeft);
-                if (start < left || start + width > right || flags.Any(f => f.Lane == lane && f.Touches(flag)))
+                if (start < left || start + width > right || hung.Any(f => f.Lane == lane && f.Touches(flag)))
                 {
                     continue;
                 }
 
                 fallback ??= flag;
-                if (!flags.Any(f => f.Crosses(flag) || flag.Crosses(f)) && !later.Any(l => flag.Left - 0.5 < l.Middle && l.Middle < flag.Right + 0.5))
+                if (!hung.Any(f => f.Crosses(flag) || flag.Crosses(f)) && !later.Any(l => flag.Left - 0.5 < l.Middle && l.Middle < flag.Right + 0.5))
                 {
-                    return flag;
+                    return (flag, true);
                 }
             }
         }
 
-        return fallback ?? new Flag(link, flags.Count + 1, Math.Max(left, right - width), Math.Max(left, right - width) + width, false);
+        return (fallback ?? new Flag(link, hung.Count + 1, Math.Max(left, right - width), Math.Max(left, right - width) + width, false), false);
     }
 
     private static DimensionLine Line(Link link, double y, Text label) => new(link.Of, new PaperPoint(link.From, y), new PaperPoint(link.To, y), label)

@@ -17,6 +17,9 @@ internal static class Styles
     /// <summary>Headings of tables, and what matters in running text.</summary>
     public static readonly Lettering BodyStrong = Lettering.Strong(2.1);
 
+    /// <summary>Numbers that are held against a tape, where a sheet has many of them.</summary>
+    public static readonly Lettering Tape = Lettering.Strong(2.6);
+
     /// <summary>Headings within a sheet.</summary>
     public static readonly Lettering Heading = Lettering.Strong(2.7);
 

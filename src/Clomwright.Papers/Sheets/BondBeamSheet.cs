@@ -19,17 +19,22 @@ internal static class BondBeamSheet
             return [];
         }
 
-        var say = scene.Say;
+        return Draft.Fewest([Styles.Tape, Styles.BodyStrong], cut => Of(scene, top, cut));
+    }
+
+    private static IEnumerable<Draft> Of(Scene scene, WallTopResult top, Lettering cut)
+    {
+        var (say, house) = (scene.Say, scene.House);
         List<Block> blocks =
         [
-            .. house.BondBeam is { } beam ? Beam(scene, beam, top) : [],
+            .. house.BondBeam is { } beam ? Beam(scene, beam, top, cut) : [],
             .. house.Tees is null ? Sideways(scene, top) : [],
             new Cautions(say.Say("caution.title"), [say.Say("caution.free-wall"), say.Say("caution.wet-wall"), say.Say("caution.platform")]) { Above = 4 },
         ];
         return Draft.Flow(new SheetHead("bond-beam", say.Say("bond-beam.title")), scene.Portrait, blocks, say);
     }
 
-    private static IEnumerable<Block> Beam(Scene scene, BondBeam beam, WallTopResult top)
+    private static IEnumerable<Block> Beam(Scene scene, BondBeam beam, WallTopResult top, Lettering cut)
     {
         var say = scene.Say;
         yield return new Heading(say.Say("bond-beam.pieces"));
@@ -58,9 +63,9 @@ internal static class BondBeamSheet
                     new Cell(p.Number.ToString(CultureInfo.InvariantCulture)) { Tick = true, Lettering = Styles.BodyStrong },
                     scene.Metres(p.From),
                     scene.Metres(p.To),
-                    scene.Metres(p.Chord) with { Lettering = Styles.BodyStrong },
+                    scene.Metres(p.Chord) with { Lettering = cut },
                     scene.Metres(Longest(beam, top, i)),
-                    beam.Lap is null ? new Cell(say.Say("not-checked")) : scene.Metres(Cut(beam, top, i)) with { Lettering = Styles.BodyStrong },
+                    beam.Lap is null ? new Cell(say.Say("not-checked")) : scene.Metres(Cut(beam, top, i)) with { Lettering = cut },
                     new Cell(say.One(new Amount(Before(top, i).Mitre, Dimension.Angle))),
                     new Cell(say.One(new Amount(p.Mitre, Dimension.Angle))),
                     new Cell("") { Tick = true })),

@@ -31,7 +31,10 @@ internal static class CalculationSheet
     /// <summary>Same steps, same equations.</summary>
     private static string Kind(Calculation calculation) => string.Join('|', calculation.Steps.Select(s => s.Key + s.Equation));
 
-    private static string Named(Wording say, Calculation calculation) => Wording.Dotted(say.Say(calculation.Title), calculation.Place ?? "");
+    private static string Named(Wording say, Calculation calculation) => Wording.Dotted(say.Say(calculation.Title), calculation.Place is { } place ? Place(say, place) : "");
+
+    /// <summary>Of what it is, in words: a part of the shell by its name, else as the subject of a finding.</summary>
+    private static string Place(Wording say, string place) => place.Contains('-', StringComparison.Ordinal) ? say.NameOf($"papers.comfort.name.{place}", say.Subject(place)) : say.Subject(place);
 
     private static IEnumerable<Block> Told(Wording say, IReadOnlyList<Calculation> alike)
     {
@@ -69,6 +72,6 @@ internal static class CalculationSheet
         var from = Math.Max(0, first.Steps.Count - Most);
         return new Table(
             [new(say.Say("calculations.place")) { Grows = 1 }, .. first.Steps.Skip(from).Select(s => new Column(say.Say(s.Result.What), Drawing.Anchor.End))],
-            [.. others.Select(c => new Row([new Cell(alike ? c.Place! : Named(say, c)), .. c.Steps.Skip(from).Select(s => new Cell(say.One(s.Result.Value)))]))]) { Above = 1, Pad = 0.3, Lettering = Styles.Small };
+            [.. others.Select(c => new Row([new Cell(alike ? Place(say, c.Place!) : Named(say, c)), .. c.Steps.Skip(from).Select(s => new Cell(say.One(s.Result.Value)))]))]) { Above = 1, Pad = 0.3, Lettering = Styles.Small };
     }
 }

@@ -30,14 +30,14 @@ internal static class CriteriaSheet
         return new Table(
             [new(say.Say("criteria.what")) { Grows = 1 }, new(say.Say("criteria.value"), Anchor.End)],
             [
-                Line("loads", site.Loads), Line("risk", site.RiskCategory),
+                Line("loads", site.Loads is { } edition ? say.NameOf($"papers.criteria.edition.{edition}", edition) : null), Line("risk", site.RiskCategory),
                 Of("snow", site.GroundSnow is { } snow ? new Amount(snow.Pascals, Dimension.AreaLoad) : null), Of("wind", site.WindSpeed), Line("exposure", site.Exposure),
                 Of("sds", site.SeismicSds is { } a ? Amount.Number(a) : null), Of("sd1", site.SeismicSd1 is { } b ? Amount.Number(b) : null), Of("s1", site.SeismicS1 is { } c ? Amount.Number(c) : null),
                 Line("site-class", site.SiteClass), Line("category", SeismicCategory.Of(site)),
                 Of("frost", site.FrostDepth), Of("bearing", site.SoilBearing is { } bearing ? new Amount(bearing.Pascals, Dimension.Stress) : null), Line("soil", site.Soil?.Class),
                 Of("grade", site.Grade), Of("ground-fall", site.GroundFall), Of("elevation", site.Elevation),
                 Line("place", site is { Latitude: { } north, Longitude: { } east } ? say.Book.Marked(FormattableString.Invariant($"{north:0.###}°, {east:0.###}°")) : null),
-                Line("climate", site.Climate ?? (site.Months.Count > 0 ? say.Say("criteria.own-months") : null)),
+                Line("climate", scene.Set.Weather is { Value.Climate.Place: { } near } && site.Climate is not null ? near : site.Climate ?? (site.Months.Count > 0 ? say.Say("criteria.own-months") : null)),
                 Line("freezing", site.Freezing is { } winter ? say.Book.Marked(FormattableString.Invariant($"{winter.DegreeDays:0} K d")) : null),
                 Line("flood", site.FloodZone), Line("termite", site.Termites), Line("weathering", site.Weathering), Line("energy-zone", site.EnergyZone), Line("ice-barrier", site.IceBarrier),
             ]) { Pad = 0.6 };
@@ -49,7 +49,7 @@ internal static class CriteriaSheet
 
     private static bool Asked(Scene scene) => scene.House.Rules.Adopted.Contains(Dwelling);
 
-    private static string Adopted(Scene scene) => scene.Say.Say(Asked(scene) ? "criteria.adopted" : "criteria.not-adopted", ("body", Dwelling));
+    private static string Adopted(Scene scene) => scene.Say.Say(Asked(scene) ? "criteria.adopted" : "criteria.not-adopted", ("body", OfficeFindings.Body(scene.Say, Dwelling)));
 
     /// <summary>Clause by clause; of a house that has not adopted them what they would ask, and that it is not checked.</summary>
     private static Table Habitability(Scene scene)

@@ -55,7 +55,7 @@ internal static class DayBoardSheet
 
     private static Row Work(Scene scene, Sequence<BoardDay> week) => new([
         new Cell(scene.Say.Say("board.work"), scene.Say.Say("board.hours")) { Lettering = Styles.Heading },
-        .. week.Select(d => new Cell(d.Day.Works.Count == 0 ? "–" : string.Join('\n', d.Day.Works.Select(w => scene.Say.Say("board.task-hours", ("task", Task(w.Task)), ("hours", Amount.Number(Math.Round(w.Hours)))))))),
+        .. week.Select(d => new Cell(d.Day.Works.Count == 0 ? "–" : string.Join('\n', d.Day.Works.Select(w => scene.Say.Say("board.task-hours", ("task", Task(w.Task)), ("hours", Amount.Number(Math.Round(w.Hours, w.Hours < 1 ? 1 : 0)))))))),
     ]) { Ruled = true };
 
     /// <summary>On large paper a small crew is read from across the site.</summary>

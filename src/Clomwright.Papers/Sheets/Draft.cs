@@ -34,6 +34,15 @@ internal sealed record Draft(SheetHead Head, Format Paper, IReadOnlyList<Block> 
         return columns.Chunk(across).Select((beside, i) => new Draft(Numbered(head, i + 1, say), paper, [new Across([.. beside.Select(c => new Stack(c))], across)]));
     }
 
+    /// <summary>The same sheets with larger numbers, unless that takes a sheet more.</summary>
+    /// <param name="lettering">Of the numbers, the largest first.</param>
+    /// <param name="of">The sheets with such numbers.</param>
+    public static IEnumerable<Draft> Fewest(IEnumerable<Lettering> lettering, Func<Lettering, IEnumerable<Draft>> of)
+    {
+        Draft[][] ways = [.. lettering.Select(l => of(l).ToArray())];
+        return ways.MinBy(sheets => sheets.Length)!;
+    }
+
     private static SheetHead Numbered(SheetHead head, int n, Wording say) => n == 1 ? head : head with
     {
         Key = FormattableString.Invariant($"{head.Key}-{n}"),

@@ -17,16 +17,21 @@ internal static class DrainSheet
             return [];
         }
 
+        return Draft.Fewest([Styles.Tape, Styles.BodyStrong], depth => Of(scene, foundation, depth));
+    }
+
+    private static IEnumerable<Draft> Of(Scene scene, FoundationResult foundation, Lettering depth)
+    {
         var say = scene.Say;
         List<Block> blocks =
         [
             new Cautions(say.Say("caution.title"), [say.Say("caution.services"), say.Say("caution.trench")]),
-            .. foundation.Drain.Value is { } drain ? Levels(scene, drain) : [RoofPoles.NotChecked(scene, foundation.Drain.NotChecked!)],
+            .. foundation.Drain.Value is { } drain ? Levels(scene, drain, depth) : [RoofPoles.NotChecked(scene, foundation.Drain.NotChecked!)],
         ];
         return Draft.Flow(new SheetHead("drain", say.Say("drain.title")), scene.Portrait, blocks, say);
     }
 
-    private static IEnumerable<Block> Levels(Scene scene, DrainFall drain)
+    private static IEnumerable<Block> Levels(Scene scene, DrainFall drain, Lettering depth)
     {
         var say = scene.Say;
         var outlet = scene.House.Trench!.Outlet!.Value;
@@ -39,7 +44,7 @@ internal static class DrainSheet
             drain.Beyond is { } beyond ? scene.Fact("drain.beyond", Amount.Metres(beyond), Tag.Given) : new Fact(say.Say("drain.beyond"), say.Say("not-checked"), say.Say(new Message("study.demand.no-outlet-run"))),
             scene.Fact("drain.needed", Amount.Metres(drain.Needed), Tag.Computed),
             scene.Fact("drain.there", Amount.Metres(drain.Available), Tag.Computed),
-        ], Styles.Heading) { Across = 4 };
+        ], Styles.Heading) { Across = 7 };
         if (drain.UnitSlip is { } slip)
         {
             yield return new Cautions(say.Say("drain.slip"), [say.Say(slip)]) { Above = 3 };
@@ -56,20 +61,21 @@ internal static class DrainSheet
                 new(say.Say("drain.point")) { Grows = 1 }, new(say.Say("drain.station"), Anchor.End), new(""), new(say.Say("drain.to-pipe"), Anchor.End), new(say.Say("drain.below-floor"), Anchor.End), new(""),
                 new(say.Say("drain.below-far"), Anchor.End), new(say.Say("drain.levelled"), Anchor.End),
             ],
-            [.. drain.Points.Select(p => Point(scene, drain, p))]) { Above = 1.5, Pad = 0.55 };
+            [.. drain.Points.GroupBy(p => Math.Round(p.Station, 4)).Select(at => Point(scene, drain, [.. at], depth))]) { Above = 1.5, Pad = 0.55 };
         yield return new Paragraph(say.Say("drain.note"), Styles.Small) { Above = 1.5 };
     }
 
-    private static Row Point(Scene scene, DrainFall drain, DrainPoint point)
+    /// <summary>One place on the trench bottom; what falls together there is named in one row.</summary>
+    private static Row Point(Scene scene, DrainFall drain, DrainPoint[] here, Lettering depth)
     {
-        var say = scene.Say;
-        var strong = point.Name is "pipe" or "far side";
+        var (say, point) = (scene.Say, here[0]);
+        var strong = here.Any(p => p.Name is "pipe" or "far side");
         return new Row(
         [
-            new Cell(Name(say, point.Name)) { Tick = true, Lettering = strong ? Styles.BodyStrong : Styles.Body },
+            new Cell(Wording.Dotted(here.Select(p => Name(say, p.Name)))) { Tick = true, Lettering = strong ? Styles.BodyStrong : Styles.Body },
             .. scene.Pair(Amount.Metres(point.Station), Styles.Body),
             new Cell(say.One(Amount.Metres(point.ToPipe))),
-            .. scene.Pair(Amount.Metres(-point.Height), Styles.BodyStrong),
+            .. scene.Pair(Amount.Metres(-point.Height), depth),
             new Cell(say.One(Amount.Metres(drain.Line.Start - point.Height))),
             new Cell("................"),
         ]) { Ruled = false };

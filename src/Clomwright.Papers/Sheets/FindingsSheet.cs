@@ -65,7 +65,7 @@ internal static class FindingsSheet
     private static (string Reason, string Notes) Says(Wording say, Finding finding) => (say.Reason(finding.Verdict), string.Join(' ', finding.Notes.Select(say.Say)));
 
     private static Row Line(Wording say, IReadOnlyList<Finding> alike, (string Reason, string Notes) says) => new(
-        new Cell(say.Say(alike[0].Rule.Title), Wording.Dotted(alike[0].Clause.Adopted, alike[0].Clause.Number)) { Lettering = Styles.BodyStrong },
+        new Cell(say.Say(alike[0].Rule.Title), Wording.Dotted(OfficeFindings.Body(say, alike[0].Clause.Adopted), alike[0].Clause.Number)) { Lettering = Styles.BodyStrong },
         new Cell(string.Join(", ", alike.Select(f => say.Subject(f.Subject)).Distinct())),
         new Cell(says.Reason, says.Notes),
         new Cell("", say.Say(alike[0].Clause.Source)));

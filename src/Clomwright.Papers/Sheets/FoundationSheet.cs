@@ -13,7 +13,11 @@ namespace Clomwright.Papers.Sheets;
 internal static class FoundationSheet
 {
     private const double LabelWidth = 52;
+    private const double WidestLabel = 84;
     private const double LabelGap = 8;
+
+    /// <summary>How much of the sheet the drawing may take: rather a smaller one than a second sheet with the last lines.</summary>
+    private static readonly double[] DrawnTall = [0.5, 0.38];
 
     public static IEnumerable<Draft> Of(Scene scene)
     {
@@ -22,16 +26,23 @@ internal static class FoundationSheet
             return [];
         }
 
+        var ways = DrawnTall.Select(share => Of(scene, foundation, share).ToArray());
+        return ways.FirstOrDefault(sheets => sheets.Length == 1) ?? ways.MinBy(sheets => sheets.Length)!;
+    }
+
+    private static IEnumerable<Draft> Of(Scene scene, FoundationResult foundation, double tall)
+    {
         var say = scene.Say;
         var content = SheetFrame.Content(scene.Portrait);
         var scale = DrawingScale.Fitting(say.First, s =>
         {
             var d = new FoundationDrawing(scene.Geometry, s.PaperPerMetre);
-            return d.Right - d.Left + LabelGap + LabelWidth <= content.Width && d.Foot - d.Top + 6 <= content.Height * 0.5;
+            return d.Right - d.Left + LabelGap + LabelWidth <= content.Width && d.Foot - d.Top + 6 <= content.Height * tall;
         });
         var drawing = new FoundationDrawing(scene.Geometry, scale.PaperPerMetre);
         var board = new Board();
-        PartLabels.Name(board, drawing.Draw(board, say), drawing.Right + LabelGap, LabelWidth);
+        // As wide as there is room for, so that few of the names take two lines.
+        PartLabels.Name(board, drawing.Draw(board, say), drawing.Right + LabelGap, Math.Min(WidestLabel, content.Width - (drawing.Right - drawing.Left) - LabelGap));
         var view = board.Marks.Bounds().Inset(-1);
         List<Block> blocks =
         [
@@ -40,12 +51,16 @@ internal static class FoundationSheet
             new Cautions(say.Say("caution.title"), [.. Hazards(scene).Select(h => say.Say(h))]),
             new Heading(say.Say("foundation.loads")),
             Loads(scene, foundation),
+            .. Why(scene, foundation).Select(w => new Paragraph(w, Styles.Small) { Above = 1 }),
             .. foundation.Missing is { } missing ? (Block[])[RoofPoles.NotChecked(scene, missing) with { Above = 2 }] : [],
-            .. Capacities(scene, foundation),
-            .. Sleeves(scene),
+            .. Beneath([.. Capacities(scene, foundation)], [.. Sleeves(scene)]),
         ];
         return Draft.Flow(new SheetHead("foundation", say.Say("foundation.title"), Clock.Drawing, say.Say(scale.Label)), scene.Portrait, blocks, say);
     }
+
+    /// <summary>What the ground may bear and what goes through the stem, beside each other.</summary>
+    private static IEnumerable<Block> Beneath(Block[] ground, Block[] sleeves) =>
+        ground.Length > 0 && sleeves.Length > 0 ? [new Beside(new Stack(ground), new Stack(sleeves)) { Above = 3 }] : [.. ground, .. sleeves];
 
     private static IEnumerable<string> Hazards(Scene scene)
     {
@@ -75,6 +90,14 @@ internal static class FoundationSheet
             ]) { Above = 1.5 };
     }
 
+    /// <summary>Why rows of the table are not checked, each once, under it.</summary>
+    private static IEnumerable<string> Why(Scene scene, FoundationResult foundation)
+    {
+        var say = scene.Say;
+        (string Key, Known<FoundationCheck> Check)[] all = [("foundation.on-stem", foundation.Stem), ("foundation.on-ground", foundation.Ground), .. foundation.Joints.Select(j => (Joint(j.Joint), j.Check)), ("foundation.frost", foundation.Frost)];
+        return all.Where(c => !c.Check.Is).GroupBy(c => say.Say(c.Check.NotChecked!)).Select(why => $"{string.Join(", ", why.Select(c => say.Say(c.Key)))}: {say.Say("not-checked")}: {why.Key}");
+    }
+
     private static string Joint(string joint) => joint switch
     {
         "cob on stem" => "foundation.joint-cob-on-stem",
@@ -87,7 +110,7 @@ internal static class FoundationSheet
         var say = scene.Say;
         if (known.Value is not { } check)
         {
-            return new Row(new Cell(say.Say(key), say.Say(known.NotChecked!)), "", "", "", "", new Cell(say.Say("not-checked")) { Lettering = Styles.BodyStrong });
+            return new Row(say.Say(key), "", "", "", "", new Cell(say.Say("not-checked")) { Lettering = Styles.BodyStrong });
         }
 
         var stage = check.Stage.Length == 0 ? ""

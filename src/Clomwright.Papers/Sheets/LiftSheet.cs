@@ -64,14 +64,16 @@ internal static class LiftSheet
         new Stroke(Outline.Rectangle(band), new Pen(Weight.Heavy)),
     ]);
 
-    /// <summary>Beside each other where the numbers leave room, else under one another.</summary>
+    /// <summary>Beside each other where the numbers leave room and that is no taller, else under one another.</summary>
     private static IEnumerable<Block> FacesAndOpenings(Scene scene, LiftSlice lift)
     {
         Block[] faces = [.. Faces(scene, lift)];
         Block[] openings = [.. Openings(scene, lift)];
         var content = SheetFrame.Content(scene.Portrait);
         var share = (faces.OfType<Table>().Max(t => t.NaturalWidth) + 1) / (content.Width - Beside.Gutter);
-        return share < 0.68 ? [new Beside(new Stack(faces), new Stack(openings), share) { Above = 3 }] : [.. faces, .. openings];
+        var beside = new Beside(new Stack(faces), new Stack(openings), share) { Above = 3 };
+        var under = new Stack([.. faces, .. openings]);
+        return share < 0.68 && beside.Height(content.Width) <= under.Height(content.Width) ? [beside] : [.. faces, .. openings];
     }
 
     private static IEnumerable<Block> Faces(Scene scene, LiftSlice lift)

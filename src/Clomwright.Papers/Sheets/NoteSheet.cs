@@ -69,7 +69,7 @@ internal static class NoteSheet
         var title = say.Say(alike[0].Rule.Title);
         var subjects = string.Join(", ", alike.Select(f => say.Subject(f.Subject)).Distinct());
         var places = alike.Count == 1 ? subjects : $"{alike.Count}: {subjects}";
-        return Wrapping.Shortened($"– {title} ({Wording.Dotted(alike[0].Clause.Adopted, alike[0].Clause.Number.Split(", ") is [var one, _, ..] all ? say.Say("office-note.clauses", ("first", one), ("n", all.Length - 1)) : alike[0].Clause.Number)}): {places}", Styles.Small, width);
+        return Wrapping.Shortened($"– {title} ({Wording.Dotted(OfficeFindings.Body(say, alike[0].Clause.Adopted), alike[0].Clause.Number.Split(", ") is [var one, _, ..] all ? say.Say("office-note.clauses", ("first", one), ("n", all.Length - 1)) : alike[0].Clause.Number)}): {places}", Styles.Small, width);
     }
 
     /// <summary>What was reckoned and how, each with the sheets it stands on.</summary>

@@ -8,7 +8,10 @@ namespace Clomwright.Papers.Sheets;
 internal static class OfficeFindings
 {
     /// <summary>The bodies of rules that the house adopts, by their names.</summary>
-    public static string Bodies(Scene scene) => string.Join(", ", scene.House.Rules.Adopted.Select(b => scene.Say.NameOf($"rules.body.{b}", b)));
+    public static string Bodies(Scene scene) => string.Join(", ", scene.House.Rules.Adopted.Select(b => Body(scene.Say, b)));
+
+    /// <summary>A body of rules by its name.</summary>
+    public static string Body(Wording say, string key) => say.NameOf($"rules.body.{key}", key);
 
     /// <summary>The verdict in a word.</summary>
     public static string Word(Wording say, Verdict verdict) => say.Say(Names.Of(verdict));

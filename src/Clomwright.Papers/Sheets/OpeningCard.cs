@@ -79,7 +79,7 @@ internal static class OpeningCard
             rows.Add(Size(scene, header.ProudInside > 0 ? "opening.header-proud" : "opening.header-buried", Amount.Metres(Math.Abs(header.ProudInside)), Tag.Computed));
         }
 
-        rows.Add(Size(scene, "opening.bow-inside", Amount.Metres(place.BowInside), Tag.Computed));
+        rows.Add(Size(scene, o.Kind == OpeningKind.Glass ? "opening.bow-inside-pane" : "opening.bow-inside", Amount.Metres(place.BowInside), Tag.Computed));
         rows.Add(Size(scene, "opening.bow-outside", Amount.Metres(place.BowOutside), Tag.Computed));
         return new Table([new(say.Say("kind." + o.Kind.ToString().ToLowerInvariant())) { Grows = 1 }, new("", Anchor.End), new("")], rows) { Pad = 0.5 };
     }

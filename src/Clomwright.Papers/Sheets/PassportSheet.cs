@@ -31,12 +31,16 @@ internal static class PassportSheet
             new Table(
                 [new(say.Say("passport.visit")) { Grows = 2 }, new(say.Say("daily.date")) { Grows = 1 }, new(say.Say("passport.who")) { Grows = 2 }, new(say.Say("passport.result")) { Grows = 2 }],
                 [.. Visits.Select(v => new Row(new Cell(say.Say("passport.visit-" + v)), Dots.Cell(10), Dots.Cell(22), Dots.Cell(22)))]) { Above = 1, Pad = 0.9 },
-            new Heading(say.Say("passport.kept")) { Above = 4 },
-            new Table(
-                [new("") { Grows = 2 }, new(say.Say("passport.place")) { Grows = 1 }],
-                [.. ((string[])["permit", "engineer", "tests", "register", "map", "photos", "log", "changes", "care", "warranty"]).Select(k => new Row(new Cell(say.Say("passport.kept-" + k)) { Tick = true }, Dots.Cell(34)))]) { Above = 1, Pad = 0.6 },
-            new Facts([.. ((string[])["passport.owner", "passport.builder", "passport.finished", "passport.next"]).Select(k => new Fact(say.Say(k), ""))], Styles.Body) { Above = 4 },
-            new Cautions(say.Say("caution.title"), [say.Say("passport.no-promise"), say.Say("caution.not-checked"), say.Say("passport.no-fire")]) { Above = 4 },
+            // The back of the sheet, whole: where the papers are, who answers, and what is promised.
+            new Stack(
+            [
+                new Heading(say.Say("passport.kept")),
+                new Table(
+                    [new("") { Grows = 2 }, new(say.Say("passport.place")) { Grows = 1 }],
+                    [.. ((string[])["permit", "engineer", "tests", "register", "map", "photos", "log", "changes", "care", "warranty"]).Select(k => new Row(new Cell(say.Say("passport.kept-" + k)) { Tick = true }, Dots.Cell(34)))]) { Above = 1, Pad = 0.6 },
+                new Facts([.. ((string[])["passport.owner", "passport.builder", "passport.finished", "passport.next"]).Select(k => new Fact(say.Say(k), ""))], Styles.Body) { Above = 4 },
+                new Cautions(say.Say("caution.title"), [say.Say("passport.no-promise"), say.Say("caution.not-checked"), say.Say("passport.no-fire")]) { Above = 4 },
+            ]) { Above = 4 },
         ];
         return Draft.Flow(new SheetHead("passport", say.Say("passport.title"), Clock.Wall), scene.Portrait, blocks, say);
     }
@@ -51,7 +55,7 @@ internal static class PassportSheet
         yield return Line("wall", say.Say("passport.wall-of", ("base", Amount.Metres(g.Wall.ThicknessAt(g.Wall.Base.Metres))), ("top", g.Wall.ThicknessAtTop), ("lifts", g.Lifts.Count)));
         yield return Line("openings", say.Say("passport.openings-of", ("count", g.Openings.Count)));
         yield return Line("beam", house.BondBeam is { } beam ? say.Say("passport.beam-of", ("width", beam.Width), ("depth", beam.Depth), ("tees", g.Tees.Count)) : say.Say("passport.not-described"));
-        yield return Line("roof", house.Roof is { } roof ? Wording.Dotted([say.Say("passport.roof-of", ("poles", g.Landings.Count(l => !l.Secondary)), ("eave", roof.Eave)), .. roof.Layers.Select(l => $"{l.Name} {say.One(l.Depth)}")]) : say.Say("passport.not-described"));
+        yield return Line("roof", house.Roof is { } roof ? Wording.Dotted([say.Say("passport.roof-of", ("poles", scene.Set.Roof is { } made && RoofPoles.Of(made).Count > 0 ? RoofPoles.Count(made) : g.Landings.Count(l => !l.Secondary)), ("eave", roof.Eave)), .. roof.Layers.Select(l => $"{l.Name} {say.One(l.Depth)}")]) : say.Say("passport.not-described"));
         yield return Line("finish", house.Finishes.Count > 0 ? string.Join(", ", house.Finishes.Select(f => say.Say("passport.finish-of", ("face", new Message("papers.face." + f.Face.ToString().ToLowerInvariant())), ("material", new Argument.Material(f.Material))))) : say.Say("passport.not-described"));
     }
 

@@ -63,9 +63,9 @@ internal static class PlanSheet
                     new Cell(MarkName(scene, m.Name)),
                     scene.Metres(m.Station),
                     scene.Cell(Scene.Bearing(m.Bearing)),
-                    scene.Metres(m.FromCentre) with { Lettering = Styles.BodyStrong },
-                    scene.Metres(m.FromA) with { Lettering = Styles.BodyStrong },
-                    scene.Metres(m.FromB) with { Lettering = Styles.BodyStrong },
+                    scene.Metres(m.FromCentre) with { Lettering = Styles.Tape },
+                    scene.Metres(m.FromA) with { Lettering = Styles.Tape },
+                    scene.Metres(m.FromB) with { Lettering = Styles.Tape },
                     scene.Metres(Math.Sqrt(m.ErrorAlong * m.ErrorAlong + m.ErrorAcross * m.ErrorAcross)))),
             ]) { Above = 1.5 };
     }
@@ -94,7 +94,7 @@ internal static class PlanSheet
         yield return new Heading(say.Say("plan.lines"));
         yield return new Table(
             [new(say.Say("plan.line")) { Grows = 1 }, new(say.Say("plan.offset"), Anchor.End), new(say.Say("plan.all-round"), Anchor.End)],
-            [.. setting.Lines.Select(l => new Row(new Cell(say.Say("plan." + l.Key)), scene.Metres(l.Offset) with { Lettering = Styles.BodyStrong }, scene.Metres(l.Length)))]) { Above = 1.5 };
+            [.. setting.Lines.Select(l => new Row(new Cell(say.Say("plan." + l.Key)), scene.Metres(l.Offset) with { Lettering = Styles.Tape }, scene.Metres(l.Length)))]) { Above = 1.5 };
         if (setting.Jig is { } jig)
         {
             yield return new Paragraph(say.Say("plan.jig", ("chord", Amount.Metres(jig.Chord)), ("rise", Amount.Metres(jig.Rise))), Styles.Body) { Above = 1.5 };
@@ -121,7 +121,7 @@ internal static class PlanSheet
                     scene.Cell(Scene.Bearing(l.Bearing)),
                     scene.Metres(l.BeamStation),
                     scene.Metres(l.ArcToNext),
-                    scene.Metres(l.ChordToNext) with { Lettering = Styles.BodyStrong })),
+                    scene.Metres(l.ChordToNext) with { Lettering = Styles.Tape })),
             ]) { Above = 1.5 };
         yield return new Paragraph(say.Say("plan.landings-note"), Styles.Small) { Above = 1.5 };
         if (scene.Geometry.House.Roof is { SideBySide: > 1 })

@@ -12,6 +12,9 @@ namespace Clomwright.Papers.Sheets;
 /// <summary>The framing plan of the roof, and the schedule of its poles.</summary>
 internal static class RoofPlanSheet
 {
+    /// <summary>Share of the sheet's width up to which the plan has the deck beside it.</summary>
+    private const double WidestBeside = 0.62;
+
     public static IEnumerable<Draft> Of(Scene scene)
     {
         if (scene.Set.Roof is not { } roof)
@@ -29,7 +32,18 @@ internal static class RoofPlanSheet
         var (marks, box) = RoofPlan.Of(scene.Geometry, roof, scale.PaperPerMetre);
         var poles = RoofPoles.Of(roof);
         var head = new SheetHead("roof-plan", say.Say("roof-plan.title"), Clock.Drawing, say.Say(scale.Label));
-        return Draft.Flow(head, scene.Portrait, [new Picture(marks, box), .. poles.Count == 0 ? [RoofPoles.NotChecked(scene, RoofPoles.Why(roof))] : Numbers(scene, roof, poles)], say);
+        var picture = new Picture(marks, box);
+        if (poles.Count == 0)
+        {
+            return Draft.Flow(head, scene.Portrait, [picture, RoofPoles.NotChecked(scene, RoofPoles.Why(roof))], say);
+        }
+
+        // A plan that leaves room beside it has the deck there.
+        var share = box.Width / (content.Width - Beside.Gutter);
+        Block[] blocks = share < WidestBeside
+            ? [new Beside(new Stack([picture]), new Stack([.. Decking(scene, roof, 3)]), share), .. Numbers(scene, roof, poles)]
+            : [picture, .. Numbers(scene, roof, poles), .. Decking(scene, roof, 7)];
+        return Draft.Flow(head, scene.Portrait, blocks, say);
     }
 
     private static IEnumerable<Block> Numbers(Scene scene, RoofResult roof, IReadOnlyList<RoofPole> poles)
@@ -45,12 +59,17 @@ internal static class RoofPlanSheet
         yield return new Heading(say.Say("roof-plan.schedule"));
         yield return roof.Reciprocal.Is ? Ring(scene, poles, RoofPoles.SideBySide(roof)) : Plain(scene, poles);
         yield return new Paragraph(say.Say(RoofPoles.SideBySide(roof) > 1 ? "roof-plan.schedule-note-pairs" : "roof-plan.schedule-note"), Styles.Small) { Above = 1.5 };
+    }
+
+    private static IEnumerable<Block> Decking(Scene scene, RoofResult roof, int across)
+    {
+        var say = scene.Say;
         yield return new Heading(say.Say("roof-plan.deck"));
         // Rows of numbers; how boards and straps are fixed, and why one is not checked, take the whole width under them.
         var open = say.Say("not-checked");
         List<Fact> shares = [.. Shares(scene, roof)], deck = [.. Deck(scene, roof), .. shares];
-        yield return new Facts([.. Deck(scene, roof).Select(f => f.Value == open ? f with { Note = "" } : f)], Styles.Body) { Above = 1.5, Across = 7 };
-        yield return new Facts([.. shares.Select(f => f with { Note = "" })], Styles.Body) { Above = 1.5, Across = 7 };
+        yield return new Facts([.. Deck(scene, roof).Select(f => f.Value == open ? f with { Note = "" } : f)], Styles.Body) { Above = 1.5, Across = across };
+        yield return new Facts([.. shares.Select(f => f with { Note = "" })], Styles.Body) { Above = 1.5, Across = across };
         yield return new Paragraph(string.Join(" ", Made(scene, roof)), Styles.Small) { Above = 1.5 };
         foreach (var fact in deck.Where(f => f.Value == open))
         {

@@ -86,7 +86,23 @@ internal static class ServicesSheet
         var (a, b) = (pen.At(place.Body[0]), pen.At(place.Body[3]));
         board.Add(new Group("stove", [new Fill(body, Tone.Paper), new Stroke(body, new Pen(Weight.Heavy)), new Stroke(Outline.Line(a, b), new Pen(Weight.Bold))]));
         taken.Keep(body.Bounds);
+        KeepEdges(taken, [.. place.Zone.Select(pen.At)]);
         Named(board, taken, scene.Say.Say("services.stove-sign"), body.Bounds.Centre, body.Bounds.Width / 2 + 1);
+    }
+
+    /// <summary>Words keep off the border of the zone, which may lie askew.</summary>
+    private static void KeepEdges(Taken taken, IReadOnlyList<PaperPoint> corners)
+    {
+        for (var i = 0; i < corners.Count; i++)
+        {
+            var (from, along) = (corners[i], corners[(i + 1) % corners.Count] - corners[i]);
+            var steps = (int)Math.Ceiling(along.Norm);
+            for (var n = 0; n < steps; n++)
+            {
+                var at = from + (double)n / steps * along;
+                taken.Keep(PaperBox.At(at.X - 0.5, at.Y - 0.5, 1, 1));
+            }
+        }
     }
 
     private static void FlueOn(Board board, Scene scene, PlanPen pen, Taken taken)

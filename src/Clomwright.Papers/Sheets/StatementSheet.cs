@@ -65,7 +65,7 @@ internal static class StatementSheet
                 new Cell(say.Say("tests." + key), say.Say("tests.how-" + key)) { Lettering = Styles.BodyStrong },
                 new Cell(say.Say("tests.when-" + key)),
                 new Cell(say.One(Amount.Count(made))),
-                asked.Length == 0 ? new Cell(say.Say("tests.no-rule")) : new Cell(string.Join("; ", asked.Select(f => Wording.Dotted(f.Clause.Adopted, f.Clause.Number, OfficeFindings.Asked(say, f.Clause.Adopted, f.Rule.Key))).Distinct())),
+                asked.Length == 0 ? new Cell(say.Say("tests.no-rule")) : new Cell(string.Join("; ", asked.Select(f => Wording.Dotted(OfficeFindings.Body(say, f.Clause.Adopted), f.Clause.Number, OfficeFindings.Asked(say, f.Clause.Adopted, f.Rule.Key))).Distinct())),
                 asked.Length == 0 ? new Cell("") : new Cell(string.Join(", ", asked.Select(f => OfficeFindings.Word(say, f.Verdict)).Distinct()), string.Join("; ", asked.Select(f => say.Reason(f.Verdict)).Distinct().Take(2))) { Lettering = Styles.BodyStrong },
                 Room(26));
         }

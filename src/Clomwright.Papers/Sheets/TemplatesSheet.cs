@@ -30,8 +30,8 @@ internal static class TemplatesSheet
             [
                 new Cell(tiling.Template.Title) { Tick = true, Lettering = Styles.BodyStrong },
                 new Cell(tiling.Template.Pieces == 0 ? "" : say.One(Amount.Count(tiling.Template.Pieces))),
-                scene.Metres(tiling.Template.Width / 1000),
-                scene.Metres(tiling.Template.Height / 1000),
+                .. scene.Pair(Amount.Metres(tiling.Template.Width / 1000), Styles.Body),
+                .. scene.Pair(Amount.Metres(tiling.Template.Height / 1000), Styles.Body),
                 new Cell(say.One(Amount.Count(tiling.Tiles))),
                 new Cell(page == last ? Number(page) : $"{Number(page)}–{Number(last)}") { Lettering = Styles.BodyStrong },
             ]));
@@ -45,7 +45,7 @@ internal static class TemplatesSheet
             new Cautions(say.Say("caution.title"), [say.Say("caution.saw"), say.Say("caution.wet-wall")]) { Above = 3 },
             new Table(
                 [
-                    new(say.Say("template.what")) { Grows = 1 }, new(say.Say("template.times"), Anchor.End), new(say.Say("template.wide"), Anchor.End), new(say.Say("template.tall"), Anchor.End),
+                    new(say.Say("template.what")) { Grows = 1 }, new(say.Say("template.times"), Anchor.End), new(say.Say("template.wide"), Anchor.End), new(""), new(say.Say("template.tall"), Anchor.End), new(""),
                     new(say.Say("template.tiles"), Anchor.End), new(say.Say("template.pages"), Anchor.End),
                 ],
                 rows) { Above = 4 },

@@ -163,17 +163,23 @@ internal static class UnrolledSheet
         List<Row> rows =
         [
             .. scene.Geometry.Niches.Select(n => new Row(
+            [
                 new Cell(StripHoles.Sign(scene.Geometry, n)) { Lettering = Styles.BodyStrong },
-                new Cell(n.Niche.Name, say.Say("built.niche")),
+                new Cell(n.Niche.Name),
+                new Cell(say.Say("built.niche")) { Lettering = Styles.Small },
                 new Cell(say.Say("face." + n.Niche.Face.ToString().ToLowerInvariant())),
-                scene.Metres(n.Station),
-                scene.Metres(n.Bottom, say.Say("built.sill")))),
+                .. scene.Pair(Amount.Metres(n.Station), Styles.Body),
+                .. scene.Pair(Amount.Metres(n.Bottom), Styles.Body, say.Say("built.sill")),
+            ])),
             .. scene.Geometry.Embeds.GroupBy(e => e.Index).Select(row => row.First()).Select(e => new Row(
+            [
                 new Cell(StripEmbeds.Number(e)) { Lettering = Styles.BodyStrong },
-                new Cell(e.Embed.Name, Wording.Dotted(say.Say("embed." + e.Embed.Kind.ToString().ToLowerInvariant()), e.Embed.Count > 1 ? say.Say("built.row", ("n", e.Embed.Count)) : "")),
+                new Cell(e.Embed.Name),
+                new Cell(Wording.Dotted(say.Say("embed." + e.Embed.Kind.ToString().ToLowerInvariant()), e.Embed.Count > 1 ? say.Say("built.row", ("n", e.Embed.Count)) : "")) { Lettering = Styles.Small },
                 new Cell(say.Say("face." + (e.Embed.Through ? "through" : e.Embed.Face.ToString().ToLowerInvariant()))),
-                scene.Metres(e.Station),
-                scene.Metres(e.Height, say.Say("built.middle")))),
+                .. scene.Pair(Amount.Metres(e.Station), Styles.Body),
+                .. scene.Pair(Amount.Metres(e.Height), Styles.Body, say.Say("built.middle")),
+            ])),
         ];
         if (rows.Count == 0)
         {
@@ -183,7 +189,7 @@ internal static class UnrolledSheet
         yield return new Heading(say.Say("built.heading"));
         yield return new Table(
             [
-                new(""), new(say.Say("built.name")) { Grows = 1 }, new(say.Say("built.face")), new(say.Say("built.station"), Anchor.End), new(say.Say("built.height"), Anchor.End),
+                new(""), new(say.Say("built.name")) { Grows = 1 }, new("") { Grows = 1 }, new(say.Say("built.face")), new(say.Say("built.station"), Anchor.End), new(""), new(say.Say("built.height"), Anchor.End), new(""),
             ],
             rows) { Above = 1.5 };
     }

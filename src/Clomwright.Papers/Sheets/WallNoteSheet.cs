@@ -43,10 +43,10 @@ internal static class WallNoteSheet
         return new Table(
             [new(say.Say("note.what")) { Grows = 1 }, new(say.Say("note.value"), Anchor.End)],
             [
-                Line("note.grid", $"{division.Around} x {division.Up} x {division.Through}"),
-                Line("note.unknowns", division.Unknowns.ToString("N0", CultureInfo.InvariantCulture).Replace(',', ' ')),
+                Line("note.grid", $"{division.Around} × {division.Up} × {division.Through}"),
+                Line("note.unknowns", say.One(Amount.Count(division.Unknowns))),
                 Line("note.modulus", say.One(new Amount(division.Modulus, Dimension.Stress))),
-                Line("note.bed", $"{Tiny(WallNumbers.Of(scene.House.Assumed)["wall-base-stiffness"])} N/m3"),
+                Line("note.bed", $"{say.One(Amount.Number(WallNumbers.Of(scene.House.Assumed)["wall-base-stiffness"]))} N/m³"),
                 .. wall.Assumptions.Where(a => a.Key == "wall-cob-poisson").Select(a => new Row(new Cell(say.Say(a.What)), new Cell(say.Say(a.Value)))),
                 Line("note.patch", say.One(Amount.Metres(wall.Patch))),
                 Line("note.allowed", say.One(new Amount(wall.Allowed.Value, Dimension.Stress))),

@@ -23,15 +23,16 @@ internal static class WeatherDaySheet
         var say = scene.Say;
         List<Block> blocks =
         [
-            .. known.Value is { } cover ? Sheet(scene, cover) : [new Paragraph(say.Say("weather.no-cover", ("because", known.NotChecked!)), Styles.BodyStrong)],
-            new Cautions(say.Say("caution.title"), [.. ((string[])["caution.tarp-wind", "caution.lightning", "caution.free-wall", "caution.soaked"]).Select(k => say.Say(k))]) { Above = 3 },
-            .. Steps(scene, "weather.rain", ["weather.rain-stop", "weather.rain-top", "weather.rain-hang", "weather.rain-foot"]),
+            .. known.Value is { } cover ? Sheet(scene, cover) : [new Paragraph(say.Say("weather.no-cover", ("because", known.NotChecked!)), Styles.BodyStrong), Cautions(say) with { Above = 3 }],
             new Beside(
+                new Stack([.. Steps(scene, "weather.rain", ["weather.rain-stop", "weather.rain-top", "weather.rain-hang", "weather.rain-foot"])]),
+                new Stack([.. Steps(scene, "weather.uncover", ["weather.uncover-look", "weather.uncover-foot", "weather.uncover-press", "weather.uncover-off", "weather.uncover-write"])])) { Above = 3 },
+            new Across(
+            [
                 new Stack([.. Steps(scene, "weather.hot", ["weather.hot-shade", "weather.hot-top", "weather.hot-lay"])]),
-                new Stack([.. Steps(scene, "weather.frost", ["weather.frost-cover", "weather.frost-stop", "weather.frost-off"]), new Paragraph(Frost(scene), Styles.Small) { Above = 1 }])),
-            .. Steps(scene, "weather.uncover", ["weather.uncover-look", "weather.uncover-foot", "weather.uncover-press", "weather.uncover-off", "weather.uncover-write"]),
-            new Heading(say.Say("weather.inside")) { Above = 3 },
-            new Beside(Ticks(scene, ["weather.inside-soil", "weather.inside-straw", "weather.inside-tests", "weather.inside-teach"]), Ticked([Timber(scene), scene.Say.Say("weather.inside-tools")])) { Above = 0.6 },
+                new Stack([.. Steps(scene, "weather.frost", ["weather.frost-cover", "weather.frost-stop", "weather.frost-off"]), new Paragraph(Frost(scene), Styles.Small) { Above = 1 }]),
+                new Stack([new Heading(say.Say("weather.inside")), Ticked([.. ((string[])["weather.inside-soil", "weather.inside-straw", "weather.inside-tests", "weather.inside-teach"]).Select(k => say.Say(k)), Timber(scene), say.Say("weather.inside-tools")]) with { Above = 0.6 }]),
+            ], 3) { Above = 3 },
             new Facts([.. ((string[])["weather.log-covered", "weather.log-rain", "weather.log-uncovered", "weather.log-by"]).Select(k => new Fact(say.Say(k), ""))], Styles.Body) { Above = 4 },
         ];
         return Draft.Flow(new SheetHead("weather-day", say.Say("weather.title")), scene.Portrait, blocks, say);
@@ -49,13 +50,14 @@ internal static class WeatherDaySheet
             new Fact(say.Say("weather.ties"), say.Say("weather.ties-count", ("n", cover.TiesEachEdge)), say.Say("weather.ties-every", ("spacing", Amount.Metres(cover.TieSpacing)))),
             scene.Fact("weather.pull", new Amount(cover.Pull, Dimension.Force), Tag.Computed),
         ], Styles.Heading) { Across = 6 };
+        yield return new Paragraph(say.Say("weather.cover-how", ("over", Amount.Metres(cover.Over)), ("below", Amount.Metres(scene.Geometry.Wall.Base.Metres - cover.OuterEdge)), ("lap", Amount.Fraction(cover.Lap)), ("wind", new Amount(cover.Wind, Dimension.Speed))), Styles.Body) { Above = 2.5 };
         var content = SheetFrame.Content(scene.Portrait);
         var drawn = Section(scene, cover, (content.Width - Beside.Gutter) * DrawingShare, out var view);
         yield return new Beside(
             new Stack([new Picture(drawn, view) { Left = true }]),
             new Stack(
             [
-                new Paragraph(say.Say("weather.cover-how", ("over", Amount.Metres(cover.Over)), ("below", Amount.Metres(scene.Geometry.Wall.Base.Metres - cover.OuterEdge)), ("lap", Amount.Fraction(cover.Lap)), ("wind", new Amount(cover.Wind, Dimension.Speed))), Styles.Body),
+                Cautions(say),
                 new Table(
                     [new(say.Say("weather.top-lift")), new(say.Say("weather.width"), Anchor.End), new(""), new(say.Say("weather.area"), Anchor.End), new("") { Grows = 1 }],
                     [
@@ -63,6 +65,8 @@ internal static class WeatherDaySheet
                     ]) { Above = 2, Pad = 0.35 },
             ]), DrawingShare) { Above = 3 };
     }
+
+    private static Cautions Cautions(Wording say) => new(say.Say("caution.title"), [.. ((string[])["caution.tarp-wind", "caution.lightning", "caution.free-wall", "caution.soaked"]).Select(k => say.Say(k))]);
 
     /// <summary>At most four of the lifts, the last among them.</summary>
     private static IEnumerable<CoverAtLift> Shown(WallCover cover)

@@ -22,8 +22,8 @@ internal static class PlanMarks
         Axes(board, pen, view, taken);
         var outward = 1 / Math.Max((b - a).Norm, 1e-9) * (b - a);
         Peg(board, centre, "", default, taken);
-        Peg(board, a, "A", -1.0 * outward, taken);
-        Peg(board, b, "B", outward, taken);
+        Peg(board, a, "X", -1.0 * outward, taken);
+        Peg(board, b, "Y", outward, taken);
         board.Add(new Stroke(Outline.Line(a, b), new Pen(Weight.Thin, Dash.Chain)));
         taken.Keep(Outline.Line(a, b).Bounds.Inset(-0.5));
         North(board, frame, taken);

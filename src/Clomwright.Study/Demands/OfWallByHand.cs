@@ -84,7 +84,13 @@ internal static class OfWallByHand
         }
 
         var held = hand.OutOfPlane.FirstOrDefault(m => m.Subject == member.Subject.Replace("free at", "held at", StringComparison.Ordinal))?.Check.Value?.How.Steps.FirstOrDefault(s => s.Key == "wall-top-held");
-        return demand with { Question = Message.Of("study.ask.wall-free", ("pier", new Argument.Subject(member.Subject.Split(',')[0])), ("force", new Amount(Math.Max(0, held?.Result.Value.Si ?? 0), Dimension.Force))) };
+        Argument pier = new Argument.Subject(member.Subject.Split(',')[0]);
+        return demand with
+        {
+            Question = held?.Result.Value.Si is var force and > 0
+                ? Message.Of("study.ask.wall-free", ("pier", pier), ("force", new Amount(force.Value, Dimension.Force)))
+                : Message.Of("study.ask.wall-free-still", ("pier", pier)),
+        };
     }
 
     /// <summary>The pier that is used most.</summary>

@@ -55,20 +55,21 @@ internal static class BondBeamSheet
         ], Styles.Heading) { Above = 1.5 };
         yield return new Table(
             [
-                new(say.Say("bond-beam.piece")), new(say.Say("bond-beam.from"), Anchor.End), new(say.Say("bond-beam.to"), Anchor.End), new(say.Say("bond-beam.chord"), Anchor.End),
-                new(say.Say("bond-beam.longest"), Anchor.End), new(say.Say("bond-beam.cut"), Anchor.End), new(say.Say("bond-beam.mitre-start"), Anchor.End), new(say.Say("bond-beam.mitre-end"), Anchor.End), new(say.Say("bond-beam.laid")),
+                new(say.Say("bond-beam.piece")), new(say.Say("bond-beam.from"), Anchor.End), new(""), new(say.Say("bond-beam.chord"), Anchor.End), new(""),
+                new(say.Say("bond-beam.longest"), Anchor.End), new(""), new(say.Say("bond-beam.cut"), Anchor.End), new(""), new(say.Say("bond-beam.mitre-start"), Anchor.End), new(say.Say("bond-beam.mitre-end"), Anchor.End), new(say.Say("bond-beam.laid")),
             ],
             [
                 .. top.BeamPieces.Select((p, i) => new Row(
+                [
                     new Cell(p.Number.ToString(CultureInfo.InvariantCulture)) { Tick = true, Lettering = Styles.BodyStrong },
-                    scene.Metres(p.From),
-                    scene.Metres(p.To),
-                    scene.Metres(p.Chord) with { Lettering = cut },
-                    scene.Metres(Longest(beam, top, i)),
-                    beam.Lap is null ? new Cell(say.Say("not-checked")) : scene.Metres(Cut(beam, top, i)) with { Lettering = cut },
+                    .. scene.Pair(Amount.Metres(p.From), Styles.Body),
+                    .. scene.Pair(Amount.Metres(p.Chord), cut),
+                    .. scene.Pair(Amount.Metres(Longest(beam, top, i)), Styles.Body),
+                    .. beam.Lap is null ? (Cell[])[new Cell(say.Say("not-checked")), new Cell("")] : scene.Pair(Amount.Metres(Cut(beam, top, i)), cut),
                     new Cell(say.One(new Amount(Before(top, i).Mitre, Dimension.Angle))),
                     new Cell(say.One(new Amount(p.Mitre, Dimension.Angle))),
-                    new Cell("") { Tick = true })),
+                    new Cell("") { Tick = true },
+                ])),
             ]) { Above = 2 };
         yield return new Paragraph(say.Say("bond-beam.pieces-note"), Styles.Small) { Above = 1.5 };
     }

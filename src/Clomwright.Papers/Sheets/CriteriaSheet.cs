@@ -30,7 +30,7 @@ internal static class CriteriaSheet
         return new Table(
             [new(say.Say("criteria.what")) { Grows = 1 }, new(say.Say("criteria.value"), Anchor.End)],
             [
-                Line("loads", site.Loads is { } edition ? say.NameOf($"papers.criteria.edition.{edition}", edition) : null), Line("risk", site.RiskCategory),
+                Line("loads", site.Loads is { } edition ? say.NameOf("papers.criteria.edition." + edition, edition) : null), Line("risk", site.RiskCategory),
                 Of("snow", site.GroundSnow is { } snow ? new Amount(snow.Pascals, Dimension.AreaLoad) : null), Of("wind", site.WindSpeed), Line("exposure", site.Exposure),
                 Of("sds", site.SeismicSds is { } a ? Amount.Number(a) : null), Of("sd1", site.SeismicSd1 is { } b ? Amount.Number(b) : null), Of("s1", site.SeismicS1 is { } c ? Amount.Number(c) : null),
                 Line("site-class", site.SiteClass), Line("category", SeismicCategory.Of(site)),

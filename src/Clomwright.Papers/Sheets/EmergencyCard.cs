@@ -40,8 +40,8 @@ internal static class EmergencyCard
         ? say.Book.Marked(string.Create(CultureInfo.InvariantCulture, $"{Math.Abs(north):0.######}° {(north < 0 ? "S" : "N")},  {Math.Abs(east):0.######}° {(east < 0 ? "W" : "E")}"))
         : null;
 
-    /// <summary>Those of the house file, then room for those whom every site needs.</summary>
-    public static Table Contacts(Wording say, Emergency e)
+    /// <summary>Those of the house file, then room for those whom every site needs, so many letters long.</summary>
+    public static Table Contacts(Wording say, Emergency e, int name = 40, int telephone = 34)
     {
         string[] usual = ["lead", "second", "engineer", "inspector"];
         return new Table(
@@ -49,7 +49,7 @@ internal static class EmergencyCard
             [
                 .. e.Contacts.Select(c => new Row(new Cell(c.Role), new Cell(c.Name), new Cell(c.Phone) { Lettering = Styles.Reading })),
                 .. usual.Select(k => (Key: k, Word: say.Say("emergency.role-" + k))).Where(k => !e.Contacts.Any(c => string.Equals(c.Role, k.Word, StringComparison.OrdinalIgnoreCase)))
-                    .Take(Math.Max(0, 6 - e.Contacts.Count)).Select(k => new Row(new Cell(k.Word), Dots.Cell(40), Dots.Cell(34))),
+                    .Take(Math.Max(0, 6 - e.Contacts.Count)).Select(k => new Row(new Cell(k.Word), Dots.Cell(name), Dots.Cell(telephone))),
             ]) { Above = 3, Pad = 1 };
     }
 }

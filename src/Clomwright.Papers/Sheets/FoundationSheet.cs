@@ -13,11 +13,11 @@ namespace Clomwright.Papers.Sheets;
 internal static class FoundationSheet
 {
     private const double LabelWidth = 52;
-    private const double WidestLabel = 84;
+    private const double WidestLabel = 96;
     private const double LabelGap = 8;
 
-    /// <summary>How much of the sheet the drawing may take: rather a smaller one than a second sheet with the last lines.</summary>
-    private static readonly double[] DrawnTall = [0.5, 0.38];
+    /// <summary>By how many usual scales the drawing may be smaller than would fit: rather one than a second sheet with the last lines.</summary>
+    private static readonly int[] Smaller = [0, 1];
 
     public static IEnumerable<Draft> Of(Scene scene)
     {
@@ -26,19 +26,20 @@ internal static class FoundationSheet
             return [];
         }
 
-        var ways = DrawnTall.Select(share => Of(scene, foundation, share).ToArray());
+        var ways = Smaller.Select(steps => Of(scene, foundation, steps).ToArray());
         return ways.FirstOrDefault(sheets => sheets.Length == 1) ?? ways.MinBy(sheets => sheets.Length)!;
     }
 
-    private static IEnumerable<Draft> Of(Scene scene, FoundationResult foundation, double tall)
+    private static IEnumerable<Draft> Of(Scene scene, FoundationResult foundation, int steps)
     {
         var say = scene.Say;
         var content = SheetFrame.Content(scene.Portrait);
-        var scale = DrawingScale.Fitting(say.First, s =>
+        var fits = DrawingScale.Fitting(say.First, s =>
         {
             var d = new FoundationDrawing(scene.Geometry, s.PaperPerMetre);
-            return d.Right - d.Left + LabelGap + LabelWidth <= content.Width && d.Foot - d.Top + 6 <= content.Height * tall;
+            return d.Right - d.Left + LabelGap + LabelWidth <= content.Width && d.Foot - d.Top + 6 <= content.Height * 0.5;
         });
+        var scale = DrawingScale.Usual(say.First).SkipWhile(s => s != fits).Take(steps + 1).Last();
         var drawing = new FoundationDrawing(scene.Geometry, scale.PaperPerMetre);
         var board = new Board();
         // As wide as there is room for, so that few of the names take two lines.

@@ -30,8 +30,9 @@ internal static class HandoverSheet
         new Beside(
             new Stack([new Heading(say.Say("handover.never")), Bulleted(say, "handover.never-", Never), new Heading(say.Say("handover.may")) { Above = 3 }, Bulleted(say, "handover.may-", May)]),
             new Stack([new Heading(say.Say("handover.call")), Bulleted(say, "handover.call-", Call), new Heading(say.Say("handover.write")) { Above = 3 }, Ticked(say, "handover.write-", Write)])) { Above = 4 },
-        EmergencyCard.Contacts(say, emergency),
-        new Cautions(say.Say("caution.title"), [say.Say("caution.forecast-only"), say.Say("caution.wet-wall"), say.Say("caution.free-wall")]) { Above = 3 },
+        new Beside(
+            new Stack([EmergencyCard.Contacts(say, emergency, 22, 22)]),
+            new Stack([new Cautions(say.Say("caution.title"), [say.Say("caution.forecast-only"), say.Say("caution.wet-wall"), say.Say("caution.free-wall")])])) { Above = 3 },
     ], say);
 
     /// <summary>The next two days of work by the board, and the window of the lift in hand.</summary>

@@ -52,7 +52,7 @@ internal static class OfficePlans
         return Drawn(scene, "floor-plan", "floor-plan.title", s =>
         {
             var board = new Board();
-            board.Add(PlanDrawing.Of(g, new PlanView(s.PaperPerMetre) { Units = scene.Say.First, SettingOut = scene.Set.SettingOut }).Marks);
+            board.Add(PlanDrawing.Of(g, new PlanView(s.PaperPerMetre) { Units = scene.Say.First, Book = scene.Say.Book, SettingOut = scene.Set.SettingOut }).Marks);
             return board;
         }, [new Heading(scene.Say.Say("schedule.openings")), Openings(scene) with { Above = 1 }, .. Finishes(scene)]);
     }

@@ -48,7 +48,7 @@ internal static class OpeningCard
     }
 
     private static Sequence<Mark> Drawn(Scene scene, OpeningPlace place, DrawingScale scale) =>
-        new OpeningDrawing(scene.Geometry, place, scale.PaperPerMetre, scene.Say.First).Draw();
+        new OpeningDrawing(scene.Geometry, place, scale.PaperPerMetre, scene.Say.First, scene.Say.Book).Draw();
 
     private static Table Sizes(Scene scene, OpeningPlace place)
     {

@@ -40,7 +40,7 @@ internal static class PlanSheet
         return Draft.Flow(head, scene.Portrait, blocks, say);
     }
 
-    private static PlanView View(Scene scene, DrawingScale scale) => new(scale.PaperPerMetre) { Units = scene.Say.First, SettingOut = scene.Set.SettingOut };
+    private static PlanView View(Scene scene, DrawingScale scale) => new(scale.PaperPerMetre) { Units = scene.Say.First, Book = scene.Say.Book, SettingOut = scene.Set.SettingOut };
 
     private static IEnumerable<Block> Marks(Scene scene)
     {

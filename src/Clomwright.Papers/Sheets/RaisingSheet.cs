@@ -183,10 +183,10 @@ internal static class RaisingSheet
     {
         var say = scene.Say;
         yield return new Heading(say.Say(ring ? "raising.before" : "raising.before-plain"));
-        string[] items = ring ? ["caller", "clear", "guyed", "rope", "ties", "pins", "ring", "weather"] : ["caller", "clear-plain", "props", "ties-plain", "weather"];
+        string[] items = ring ? ["caller", "clear", "guyed", "rope", "ties", "pins", "ring", "weather"] : ["caller", "beneath", "props", "seats", "weather"];
         yield return new Table([new("") { Grows = 1 }], [.. items.Select(i => new Row(new Cell(say.Say("raising.before-" + i)) { Tick = true }))]) { Above = 1 };
         yield return new Heading(say.Say("raising.stop"));
-        foreach (var item in (string[])[ring ? "move" : "move-plain", "crack", "wind", "lost", "short"])
+        foreach (var item in (string[])[ring ? "move" : "slip", "crack", "wind", "lost", "short"])
         {
             yield return new Paragraph("– " + say.Say("raising.stop-" + item), Styles.Body) { Above = 0.8 };
         }

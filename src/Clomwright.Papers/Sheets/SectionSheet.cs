@@ -26,7 +26,7 @@ internal static class SectionSheet
             var d = new SectionDrawing(scene.Geometry, s.PaperPerMetre);
             return d.Right - d.Left + PoleGap + PoleWidth + LabelsGap + labels <= content.Width && d.Y(d.Lowest) - d.Y(d.Highest) + 44 <= room;
         });
-        var section = new SectionDrawing(scene.Geometry, scale.PaperPerMetre);
+        var section = new SectionDrawing(scene.Geometry, scale.PaperPerMetre) { Book = say.Book };
         var board = new Board();
         section.Draw(board, say.First);
         Pole(board, scene, section, marks);
@@ -98,8 +98,8 @@ internal static class SectionSheet
             var (y, at) = (wanted[i], middles[i]);
             board.Line(left, y, left + PoleWidth, y, marks[i].Strong ? Weight.Bold : Weight.Medium);
             board.Add(new Stroke(Outline.Through(new(left + PoleWidth, y), new(left + PoleWidth + 0.8, y), new(x - 0.8, at)), new Pen(Weight.Hair)));
-            board.Say(LengthText.Tape(marks[i].Height, say.First), x, at + Styles.BodyStrong.Digits / 2, Styles.BodyStrong);
-            board.Say(LengthText.Tape(marks[i].Height, say.Second), x + Styles.BodyStrong.WidthOf("10 ft 10 3/4 in") + 2, at + Styles.BodyStrong.Digits / 2, Styles.Small);
+            board.Say(say.Book.Tape(marks[i].Height, say.First), x, at + Styles.BodyStrong.Digits / 2, Styles.BodyStrong);
+            board.Say(say.Book.Tape(marks[i].Height, say.Second), x + Styles.BodyStrong.WidthOf("10 ft 10 3/4 in") + 2, at + Styles.BodyStrong.Digits / 2, Styles.Small);
             board.Say(Wrapping.Shortened(marks[i].What, Styles.Body, WhatWidth), x + Column(scene), at + Styles.BodyStrong.Digits / 2, Styles.Body);
         }
     }

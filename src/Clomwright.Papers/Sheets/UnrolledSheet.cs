@@ -81,6 +81,7 @@ internal static class UnrolledSheet
     private static WallView View(Scene scene, Face face, DrawingScale scale) => new(face, scale.PaperPerMetre)
     {
         Units = scene.Say.First,
+        Book = scene.Say.Book,
         Digits = scene.Set.Options.Paper is PaperSize.A3 or PaperSize.Tabloid ? 3.5 : 2.5,
     };
 

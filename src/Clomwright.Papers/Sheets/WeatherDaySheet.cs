@@ -10,8 +10,8 @@ namespace Clomwright.Papers.Sheets;
 /// <summary>Rain, hot wind or frost is coming: how much cover, tied where, what to do meanwhile, and what to look at when it comes off.</summary>
 internal static class WeatherDaySheet
 {
-    private const double TallestDrawing = 42;
-    private const double DrawingShare = 0.3;
+    private const double TallestDrawing = 32;
+    private const double DrawingShare = 0.46;
 
     public static IEnumerable<Draft> Of(Scene scene)
     {
@@ -54,16 +54,16 @@ internal static class WeatherDaySheet
         var content = SheetFrame.Content(scene.Portrait);
         var drawn = Section(scene, cover, (content.Width - Beside.Gutter) * DrawingShare, out var view);
         yield return new Beside(
-            new Stack([new Picture(drawn, view) { Left = true }]),
             new Stack(
             [
-                Cautions(say),
+                new Picture(drawn, view) { Left = true },
                 new Table(
                     [new(say.Say("weather.top-lift")), new(say.Say("weather.width"), Anchor.End), new(""), new(say.Say("weather.area"), Anchor.End), new("") { Grows = 1 }],
                     [
                         .. Shown(cover).Select(l => new Row([new Cell(say.Say("weather.lift", ("n", l.Number))), .. scene.Pair(Amount.Metres(l.Width), Styles.BodyStrong), .. scene.Pair(new Area(l.Area), Styles.BodyStrong)])),
                     ]) { Above = 2, Pad = 0.35 },
-            ]), DrawingShare) { Above = 3 };
+            ]),
+            new Stack([Cautions(say)]), DrawingShare) { Above = 3 };
     }
 
     private static Cautions Cautions(Wording say) => new(say.Say("caution.title"), [.. ((string[])["caution.tarp-wind", "caution.lightning", "caution.free-wall", "caution.soaked"]).Select(k => say.Say(k))]);

@@ -34,7 +34,6 @@ internal static class YearlyCareSheet
         [
             new Paragraph(say.Say("care.how"), Styles.Body),
             new Facts([new Fact(say.Say("care.year"), ""), new Fact(say.Say("care.by"), ""), new Fact(say.Say("care.spring-on"), ""), new Fact(say.Say("care.autumn-on"), "")], Styles.Body) { Above = 2 },
-            new Table([new(say.Say("care.look")) { Grows = 1 }, new(say.Say("care.spring")), new(say.Say("care.autumn")), new(say.Say("care.found"))], rows) { Above = 2, Pad = 0.55 },
             new Beside(
                 new Stack(
                 [
@@ -42,7 +41,8 @@ internal static class YearlyCareSheet
                     new Table([new("") { Grows = 1 }], [.. ((string[])["care.never-cement", "care.never-seal", "care.never-soil", "care.never-cut", "care.never-roof"]).Select(k => new Row(new Cell("– " + say.Say(k))))]) { Above = 0.8, Pad = 0.3 },
                 ]),
                 new Stack([new Cautions(say.Say("caution.title"), [say.Say("care.ladder"), say.Say("caution.soaked"), say.Say("cracks.noise"), say.Say("caution.sealed"), say.Say("caution.mould")])]),
-                0.4) { Above = 4 },
+                0.4) { Above = 3 },
+            new Table([new(say.Say("care.look")) { Grows = 1 }, new(say.Say("care.spring")), new(say.Say("care.autumn")), new(say.Say("care.found"))], rows) { Above = 2, Pad = 0.55 },
         ], say);
     }
 }

@@ -76,7 +76,7 @@ internal sealed class FoundationDrawing
         Floor(board, say, labels);
         Stem(board, say, labels);
         Cob(board, say, labels);
-        Dimensions(board, say.First);
+        Dimensions(board, say.First, say.Book);
         return labels;
     }
 
@@ -222,16 +222,16 @@ internal sealed class FoundationDrawing
         }
     }
 
-    private void Dimensions(Board board, UnitSystem units)
+    private void Dimensions(Board board, UnitSystem units, Phrasebook book)
     {
         var other = units == UnitSystem.Imperial ? UnitSystem.Metric : UnitSystem.Imperial;
         var x = X(Outer + GroundShown) - Column;
         foreach (var (of, from, to) in Upright())
         {
             var (a, b) = (Y(from), Y(to));
-            board.Add(new DimensionLine(of, new(x, a), new(x, b), new Text(LengthText.Tape(from - to, units), new(x - 0.9, (a + b) / 2), Styles.BodyStrong, Anchor.Middle, -90))
+            board.Add(new DimensionLine(of, new(x, a), new(x, b), new Text(book.Tape(from - to, units), new(x - 0.9, (a + b) / 2), Styles.BodyStrong, Anchor.Middle, -90))
             {
-                Second = new Text(LengthText.Tape(from - to, other), new(x + 1 + Styles.Small.Digits, (a + b) / 2), Styles.Small, Anchor.Middle, -90),
+                Second = new Text(book.Tape(from - to, other), new(x + 1 + Styles.Small.Digits, (a + b) / 2), Styles.Small, Anchor.Middle, -90),
             });
             x -= Column;
         }
@@ -252,9 +252,9 @@ internal sealed class FoundationDrawing
         void Across(string of, double from, double to, double foot)
         {
             var (a, b) = (X(from), X(to));
-            board.Add(new DimensionLine(of, new(a, y), new(b, y), new Text(LengthText.Tape(from - to, units), new((a + b) / 2, y - 0.9), Styles.BodyStrong, Anchor.Middle))
+            board.Add(new DimensionLine(of, new(a, y), new(b, y), new Text(book.Tape(from - to, units), new((a + b) / 2, y - 0.9), Styles.BodyStrong, Anchor.Middle))
             {
-                Second = new Text(LengthText.Tape(from - to, other), new((a + b) / 2, y + 1 + Styles.Small.Digits), Styles.Small, Anchor.Middle),
+                Second = new Text(book.Tape(from - to, other), new((a + b) / 2, y + 1 + Styles.Small.Digits), Styles.Small, Anchor.Middle),
                 FootFrom = new PaperPoint(a, Math.Max(foot, Y(Lowest)) + 1),
                 FootTo = new PaperPoint(b, Math.Max(foot, Y(Lowest)) + 1),
             });

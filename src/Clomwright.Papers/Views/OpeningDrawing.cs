@@ -8,7 +8,7 @@ using Clomwright.Papers.Layout;
 namespace Clomwright.Papers.Views;
 
 /// <summary>One opening square on, with its frame braced, its header, its gap, its deadmen and the lift lines; and under it a cut through it seen from above.</summary>
-internal sealed class OpeningDrawing(HouseGeometry geometry, OpeningPlace place, double paperPerMetre, UnitSystem units)
+internal sealed class OpeningDrawing(HouseGeometry geometry, OpeningPlace place, double paperPerMetre, UnitSystem units, Phrasebook book)
 {
     private readonly double half = place.Opening.Width.Metres / 2;
 
@@ -151,9 +151,9 @@ internal sealed class OpeningDrawing(HouseGeometry geometry, OpeningPlace place,
         {
             var x = reach + 6;
             var middle = (Y(from) + Y(to)) / 2;
-            board.Add(new DimensionLine(of, new PaperPoint(x, Y(from)), new PaperPoint(x, Y(to)), new Text(LengthText.Tape(to - from, units), new PaperPoint(x - 1, middle), Styles.BodyStrong, Anchor.Middle, -90))
+            board.Add(new DimensionLine(of, new PaperPoint(x, Y(from)), new PaperPoint(x, Y(to)), new Text(book.Tape(to - from, units), new PaperPoint(x - 1, middle), Styles.BodyStrong, Anchor.Middle, -90))
             {
-                Second = new Text(LengthText.Tape(to - from, Other), new PaperPoint(x + 1 + Styles.Small.Digits, middle), Styles.Small, Anchor.Middle, -90),
+                Second = new Text(book.Tape(to - from, Other), new PaperPoint(x + 1 + Styles.Small.Digits, middle), Styles.Small, Anchor.Middle, -90),
                 FootFrom = new PaperPoint(half * paperPerMetre + 1, Y(from)),
                 FootTo = new PaperPoint(half * paperPerMetre + 1, Y(to)),
             });
@@ -163,17 +163,17 @@ internal sealed class OpeningDrawing(HouseGeometry geometry, OpeningPlace place,
         {
             board.Line(-reach - 4, Y(height), -reach + 1, Y(height), Weight.Thin);
             board.Add(new Fill(Outline.Polygon(new(-reach - 2, Y(height)), new(-reach - 3, Y(height) - 1.6), new(-reach - 1, Y(height) - 1.6))));
-            board.Say(LengthText.Tape(height, units), -reach - 4.8, Y(height) - 0.4, Styles.BodyStrong, Anchor.End);
-            board.Say(LengthText.Tape(height, Other), -reach - 4.8, Y(height) + 0.6 + Styles.Small.Digits, Styles.Small, Anchor.End);
+            board.Say(book.Tape(height, units), -reach - 4.8, Y(height) - 0.4, Styles.BodyStrong, Anchor.End);
+            board.Say(book.Tape(height, Other), -reach - 4.8, Y(height) + 0.6 + Styles.Small.Digits, Styles.Small, Anchor.End);
         }
     }
 
     private void Across(Board board, string of, double from, double to, double metres, double y, double foot)
     {
         var (a, b) = (from * paperPerMetre, to * paperPerMetre);
-        board.Add(new DimensionLine(of, new PaperPoint(a, y), new PaperPoint(b, y), new Text(LengthText.Tape(metres, units), new PaperPoint((a + b) / 2, y - 0.9), Styles.BodyStrong, Anchor.Middle))
+        board.Add(new DimensionLine(of, new PaperPoint(a, y), new PaperPoint(b, y), new Text(book.Tape(metres, units), new PaperPoint((a + b) / 2, y - 0.9), Styles.BodyStrong, Anchor.Middle))
         {
-            Second = new Text(LengthText.Tape(metres, Other), new PaperPoint((a + b) / 2, y + 1 + Styles.Small.Digits), Styles.Small, Anchor.Middle),
+            Second = new Text(book.Tape(metres, Other), new PaperPoint((a + b) / 2, y + 1 + Styles.Small.Digits), Styles.Small, Anchor.Middle),
             FootFrom = new PaperPoint(a, foot),
             FootTo = new PaperPoint(b, foot),
         });

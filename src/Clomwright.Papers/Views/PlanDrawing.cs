@@ -14,6 +14,9 @@ public sealed record PlanView(double PaperPerMetre)
     /// <summary>Which units come first.</summary>
     public UnitSystem Units { get; init; } = UnitSystem.Imperial;
 
+    /// <summary>The language of its numbers.</summary>
+    public Phrasebook Book { get; init; } = Phrasebook.English;
+
     /// <summary>Pegs, marks and the lengths of the axes, for setting out; null for a key beside the unrolled wall.</summary>
     public SettingOut? SettingOut { get; init; }
 }

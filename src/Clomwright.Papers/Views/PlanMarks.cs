@@ -129,7 +129,7 @@ internal static class PlanMarks
             }
 
             var other = view.Units == UnitSystem.Imperial ? UnitSystem.Metric : UnitSystem.Imperial;
-            var (one, two) = (LengthText.Tape(l, view.Units), LengthText.Tape(l, other));
+            var (one, two) = (view.Book.Tape(l, view.Units), view.Book.Tape(l, other));
             var first = taken.Place(new[] { labelAt, 0.2, 0.36, 0.73, 0.8, 0.64 }.Select(share => new Text(one, from + share * (to - from) + new PaperPoint(0, -0.5), Styles.BodyStrong, Anchor.Middle)));
             if (first is null)
             {

@@ -25,6 +25,9 @@ internal sealed class SectionDrawing
         (stemInside, stemOutside) = geometry.Stem;
     }
 
+    /// <summary>The language of its numbers.</summary>
+    public Phrasebook Book { get; init; } = Phrasebook.English;
+
     /// <summary>Outside grade, m from the finished floor.</summary>
     public double Grade => geometry.House.Site.Grade?.Metres ?? 0;
 
@@ -188,9 +191,9 @@ internal sealed class SectionDrawing
         var (a, b) = (X(from), X(to));
         var other = units == UnitSystem.Imperial ? UnitSystem.Metric : UnitSystem.Imperial;
         var middle = (a + b) / 2;
-        board.Add(new DimensionLine(of, new PaperPoint(a, y), new PaperPoint(b, y), new Text(LengthText.Tape(from - to, units), new PaperPoint(middle, y - 0.9), Styles.BodyStrong, Anchor.Middle))
+        board.Add(new DimensionLine(of, new PaperPoint(a, y), new PaperPoint(b, y), new Text(Book.Tape(from - to, units), new PaperPoint(middle, y - 0.9), Styles.BodyStrong, Anchor.Middle))
         {
-            Second = new Text(LengthText.Tape(from - to, other), new PaperPoint(middle, y + 1 + Styles.Small.Digits), Styles.Small, Anchor.Middle),
+            Second = new Text(Book.Tape(from - to, other), new PaperPoint(middle, y + 1 + Styles.Small.Digits), Styles.Small, Anchor.Middle),
             FootFrom = new PaperPoint(a, foot + Math.Sign(y - foot) * 1.0),
             FootTo = new PaperPoint(b, foot + Math.Sign(y - foot) * 1.0),
         });

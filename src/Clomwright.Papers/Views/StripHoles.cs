@@ -73,8 +73,8 @@ internal static class StripHoles
 
         var room = box.Width - 2.4;
         var spring = box.Top + (place.Opening.Shape == OpeningShape.Arched ? (place.Opening.Rise?.Metres ?? 0) * view.PaperPerMetre : 0);
-        var head = LengthText.Tape(place.Head, view.Units);
-        var sill = LengthText.Tape(place.Sill, view.Units);
+        var head = view.Book.Tape(place.Head, view.Units);
+        var sill = view.Book.Tape(place.Sill, view.Units);
         var headBaseline = spring + 1 + Name.Ascent();
         if (Name.WidthOf(head) <= room && headBaseline + 0.6 < middle.Y - radius)
         {

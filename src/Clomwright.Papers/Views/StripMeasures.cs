@@ -54,8 +54,8 @@ internal static class StripMeasures
             var (left, right) = (strip.Corner.X - 8.5, strip.Right + 4);
             board.Add(new Stroke(Outline.Through(new(strip.Corner.X - 5.5, ys[i]), new(strip.Corner.X - 6.5, ys[i]), new(left + 0.8, middles[i])), new Pen(Weight.Hair)));
             board.Add(new Stroke(Outline.Through(new(strip.Right + 1, ys[i]), new(strip.Right + 2, ys[i]), new(right - 0.6, middles[i])), new Pen(Weight.Hair)));
-            board.Say(LengthText.Tape(levels[i], view.Units), left, middles[i] + HeightLettering.Digits / 2, HeightLettering, Anchor.End);
-            board.Say(LengthText.Tape(levels[i], other), right, middles[i] + Styles.Small.Digits / 2, Styles.Small);
+            board.Say(view.Book.Tape(levels[i], view.Units), left, middles[i] + HeightLettering.Digits / 2, HeightLettering, Anchor.End);
+            board.Say(view.Book.Tape(levels[i], other), right, middles[i] + Styles.Small.Digits / 2, Styles.Small);
         }
 
         foreach (var lift in strip.Geometry.Lifts)
@@ -166,6 +166,6 @@ internal static class StripMeasures
     {
         var (a, b) = (strip.X(arcs.From), strip.X(arcs.To));
         var other = view.Units == UnitSystem.Imperial ? UnitSystem.Metric : UnitSystem.Imperial;
-        return new Link(of, Math.Min(a, b), Math.Max(a, b), LengthText.Tape(metres, view.Units), LengthText.Tape(metres, other)) { Id = id };
+        return new Link(of, Math.Min(a, b), Math.Max(a, b), view.Book.Tape(metres, view.Units), view.Book.Tape(metres, other)) { Id = id };
     }
 }

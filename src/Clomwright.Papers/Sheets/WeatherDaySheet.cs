@@ -27,13 +27,17 @@ internal static class WeatherDaySheet
             new Beside(
                 new Stack([.. Steps(scene, "weather.rain", ["weather.rain-stop", "weather.rain-top", "weather.rain-hang", "weather.rain-foot"])]),
                 new Stack([.. Steps(scene, "weather.uncover", ["weather.uncover-look", "weather.uncover-foot", "weather.uncover-press", "weather.uncover-off", "weather.uncover-write"])])) { Above = 3 },
-            new Across(
+            // Together, so that the lines to write in never stand alone on a second sheet.
+            new Stack(
             [
-                new Stack([.. Steps(scene, "weather.hot", ["weather.hot-shade", "weather.hot-top", "weather.hot-lay"])]),
-                new Stack([.. Steps(scene, "weather.frost", ["weather.frost-cover", "weather.frost-stop", "weather.frost-off"]), new Paragraph(Frost(scene), Styles.Small) { Above = 1 }]),
-                new Stack([new Heading(say.Say("weather.inside")), Ticked([.. ((string[])["weather.inside-soil", "weather.inside-straw", "weather.inside-tests", "weather.inside-teach"]).Select(k => say.Say(k)), Timber(scene), say.Say("weather.inside-tools")]) with { Above = 0.6 }]),
-            ], 3) { Above = 3 },
-            new Facts([.. ((string[])["weather.log-covered", "weather.log-rain", "weather.log-uncovered", "weather.log-by"]).Select(k => new Fact(say.Say(k), ""))], Styles.Body) { Above = 4 },
+                new Across(
+                [
+                    new Stack([.. Steps(scene, "weather.hot", ["weather.hot-shade", "weather.hot-top", "weather.hot-lay"])]),
+                    new Stack([.. Steps(scene, "weather.frost", ["weather.frost-cover", "weather.frost-stop", "weather.frost-off"]), new Paragraph(Frost(scene), Styles.Small) { Above = 1 }]),
+                    new Stack([new Heading(say.Say("weather.inside")), Ticked([.. ((string[])["weather.inside-soil", "weather.inside-straw", "weather.inside-tests", "weather.inside-teach"]).Select(k => say.Say(k)), Timber(scene), say.Say("weather.inside-tools")]) with { Above = 0.6 }]),
+                ], 3),
+                new Facts([.. ((string[])["weather.log-covered", "weather.log-rain", "weather.log-uncovered", "weather.log-by"]).Select(k => new Fact(say.Say(k), ""))], Styles.Body) { Above = 4 },
+            ]) { Above = 3 },
         ];
         return Draft.Flow(new SheetHead("weather-day", say.Say("weather.title")), scene.Portrait, blocks, say);
     }

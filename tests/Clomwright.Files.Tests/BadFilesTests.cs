@@ -149,7 +149,7 @@ public class BadFilesTests
     {
         byte[] bytes = new byte[10 << 20];
         bytes.AsSpan().Fill((byte)' ');
-        Assert.Equal(["the file has 10240 kB and a house file at most 512 kB; take out what is not the house"], HouseDocument.Read(bytes).Diagnostics.Select(Sentence.Of));
+        Assert.Equal(["the file has 10,240 kB and a house file at most 512 kB; take out what is not the house"], HouseDocument.Read(bytes).Diagnostics.Select(Sentence.Of));
     }
 
     [Theory]

@@ -8,11 +8,11 @@ namespace Clomwright.Geometry;
 internal static class NichePlaces
 {
     /// <summary>A niche in its place with what it displaces, lift by lift.</summary>
-    internal sealed record Placed(NichePlace Place, Box Box, double[] Volumes)
-    {
-        /// <summary>Whether nothing had to be remarked of it by itself.</summary>
-        public bool IsSound { get; init; }
-    }
+    /// <param name="Place">The place that others read.</param>
+    /// <param name="Box">What is cut out.</param>
+    /// <param name="Volumes">m3.</param>
+    /// <param name="IsSound">Whether nothing had to be remarked of it by itself.</param>
+    internal sealed record Placed(NichePlace Place, Box Box, double[] Volumes, bool IsSound);
 
     /// <param name="frame">The wall.</param>
     /// <param name="openings">What stands in it.</param>
@@ -25,11 +25,10 @@ internal static class NichePlaces
         var placed = new List<Placed>();
         for (var i = 0; i < frame.House.Niches.Count; i++)
         {
-            var (described, said) = (frame.House.Niches[i], remarks.Count);
+            var described = frame.House.Niches[i];
             var niche = before.FirstOrDefault(p => p.IsSound && p.Place.Index == i && p.Place.Niche == described) is { } same
                 ? same with { Place = same.Place with { Pier = pierAt(same.Place.Station) } }
                 : Stand(frame, described, i, pierAt, remarks);
-            niche = niche is null || niche.IsSound || remarks.Count > said ? niche : niche with { IsSound = true };
             if (niche is not null && IsFree(frame, niche, openings, headers, placed, remarks))
             {
                 placed.Add(niche);
@@ -42,7 +41,7 @@ internal static class NichePlaces
 
     private static Placed? Stand(WallFrame frame, Niche niche, int index, Func<double, string?> pierAt, Remarks remarks)
     {
-        var path = $"niches[{index}]";
+        var (path, said) = ($"niches[{index}]", remarks.Count);
         var (width, height, depth, sill) = (niche.Width.Metres, niche.Height.Metres, niche.Depth.Metres, niche.Sill.Metres);
         if (width <= 0 || height <= 0 || depth <= 0)
         {
@@ -84,7 +83,7 @@ internal static class NichePlaces
 
         var span = Spans.Wrapped(new Span(from.Station, to.Station), frame.Curve);
         double[] volumes = [.. frame.Lifts.Select(box.Volume)];
-        return new Placed(new NichePlace(niche, index, station, span, sill, sill + height, volumes.Sum(), left, pierAt(station)), box, volumes);
+        return new Placed(new NichePlace(niche, index, station, span, sill, sill + height, volumes.Sum(), left, pierAt(station)), box, volumes, remarks.Count == said);
     }
 
     /// <summary>An arched niche is a semicircle on straight jambs; one lower than half its width is all arc.</summary>

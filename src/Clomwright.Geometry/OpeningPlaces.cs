@@ -17,13 +17,12 @@ internal static class OpeningPlaces
         var placed = new List<PlacedOpening>();
         for (var i = 0; i < frame.House.Openings.Count; i++)
         {
-            var (described, said) = (frame.House.Openings[i], remarks.Count);
+            var described = frame.House.Openings[i];
             if ((before.FirstOrDefault(p => p.IsSound && p.Index == i && p.Opening == described) ?? Stand(frame, described, i, remarks)) is not { } opening)
             {
                 continue;
             }
 
-            opening = opening.IsSound || remarks.Count > said ? opening : opening with { IsSound = true };
 
             var other = placed.Find(p => Spans.Overlap(p.Widest, opening.Widest, frame.Curve.Length) && Spans.Overlap(p.Sill, p.Head, opening.Sill, opening.Head));
             if (other is null)
@@ -68,7 +67,7 @@ internal static class OpeningPlaces
 
     private static PlacedOpening? Stand(WallFrame frame, Opening opening, int index, Remarks remarks)
     {
-        var path = $"openings[{index}]";
+        var (path, said) = ($"openings[{index}]", remarks.Count);
         var (width, height, sill) = (opening.Width.Metres, opening.Height.Metres, opening.Sill.Metres);
         if (width <= 0 || height <= 0)
         {
@@ -117,6 +116,7 @@ internal static class OpeningPlaces
             AsLaid = [.. frame.FirstAsLaid.Select(hole.Volume)],
             InsideFaces = [.. frame.Lifts.Select(hole.InsideFaceArea)],
             OutsideFaces = [.. frame.Lifts.Select(hole.OutsideFaceArea)],
+            IsSound = remarks.Count == said,
         };
     }
 

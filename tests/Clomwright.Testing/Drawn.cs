@@ -12,10 +12,18 @@ public static class Drawn
     /// <param name="gen">What is drawn.</param>
     /// <param name="seed">The seed of a run.</param>
     /// <param name="number">From 0.</param>
-    public static T One<T>(Gen<T> gen, uint seed, int number)
+    public static T One<T>(Gen<T> gen, uint seed, int number) => One(gen, seed, number, null, out _);
+
+    /// <summary>The same, with what CsCheck holds to be its size.</summary>
+    /// <param name="gen">What is drawn.</param>
+    /// <param name="seed">The seed of a run.</param>
+    /// <param name="number">From 0.</param>
+    /// <param name="least">Drawing may stop where it becomes larger than this; null draws all of it.</param>
+    /// <param name="size">How large it is.</param>
+    public static T One<T>(Gen<T> gen, uint seed, int number, Size? least, out Size size)
     {
         ArgumentNullException.ThrowIfNull(gen);
-        return gen.Generate(new PCG((uint)number, seed), null, out _);
+        return gen.Generate(new PCG((uint)number, seed), least, out size);
     }
 
     /// <summary>Checks so many that follow from <see cref="Counts.Seed"/>.</summary>

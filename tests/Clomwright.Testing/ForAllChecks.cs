@@ -23,18 +23,16 @@ public static class ForAllChecks
     public static void ForAll<T>(this Gen<T> gen, Action<T> check, int iter = Usual, int threads = 2)
     {
         ArgumentNullException.ThrowIfNull(check);
-        var first = int.MaxValue;
-        Parallel.For(0, iter, new ParallelOptions { MaxDegreeOfParallelism = threads }, (number, loop) =>
+        var run = Parallel.For(0, iter, new ParallelOptions { MaxDegreeOfParallelism = threads }, (number, loop) =>
         {
             if (Fault(Drawn.One(gen, Counts.Seed, number), check) is not null)
             {
                 loop.Break();
-                Lower(ref first, number);
             }
         });
-        if (first < int.MaxValue)
+        if (run.LowestBreakIteration is { } first)
         {
-            Refuse(gen, check, first);
+            Refuse(gen, check, (int)first);
         }
     }
 
@@ -77,10 +75,10 @@ public static class ForAllChecks
 
     private static void Refuse<T>(Gen<T> gen, Action<T> check, int first)
     {
-        var (least, number) = (gen.Generate(new PCG((uint)first, Counts.Seed), null, out var size), first);
+        var (least, number) = (Drawn.One(gen, Counts.Seed, first, null, out var size), first);
         for (var next = first + 1; next <= first + Smaller; next++)
         {
-            var other = gen.Generate(new PCG((uint)next, Counts.Seed), size, out var its);
+            var other = Drawn.One(gen, Counts.Seed, next, size, out var its);
             if (Size.IsLessThan(its, size) && Fault(other, check) is not null)
             {
                 (least, number, size) = (other, next, its);
@@ -100,17 +98,6 @@ public static class ForAllChecks
         catch (Exception failed)
         {
             return failed;
-        }
-    }
-
-    private static void Lower(ref int lowest, int number)
-    {
-        for (var seen = Volatile.Read(ref lowest); number < seen; seen = Volatile.Read(ref lowest))
-        {
-            if (Interlocked.CompareExchange(ref lowest, number, seen) == seen)
-            {
-                return;
-            }
         }
     }
 }

@@ -21,7 +21,7 @@ internal sealed record PlacedOpening(Opening Opening, int Index, Hole Hole, Shaf
     public required double[] OutsideFaces { get; init; }
 
     /// <summary>Whether nothing had to be remarked when it was stood in the wall.</summary>
-    public bool IsSound { get; init; }
+    public required bool IsSound { get; init; }
 
     public double Sill => Hole.Outline.Sill;
 

@@ -34,13 +34,23 @@ internal sealed record Draft(SheetHead Head, Format Paper, IReadOnlyList<Block> 
         return columns.Chunk(across).Select((beside, i) => new Draft(Numbered(head, i + 1, say), paper, [new Across([.. beside.Select(c => new Stack(c))], across)]));
     }
 
-    /// <summary>The same sheets with larger numbers, unless that takes a sheet more.</summary>
-    /// <param name="lettering">Of the numbers, the largest first.</param>
-    /// <param name="of">The sheets with such numbers.</param>
-    public static IEnumerable<Draft> Fewest(IEnumerable<Lettering> lettering, Func<Lettering, IEnumerable<Draft>> of)
+    /// <summary>The same sheets drawn in the first of some ways that takes no more of them than any other.</summary>
+    /// <param name="ways">Sizes of lettering or of a drawing, the best first; none is tried after one that takes one sheet.</param>
+    /// <param name="of">The sheets in one way.</param>
+    public static IEnumerable<Draft> Fewest<T>(IEnumerable<T> ways, Func<T, IEnumerable<Draft>> of)
     {
-        Draft[][] ways = [.. lettering.Select(l => of(l).ToArray())];
-        return ways.MinBy(sheets => sheets.Length)!;
+        Draft[] fewest = [];
+        foreach (var way in ways)
+        {
+            Draft[] sheets = [.. of(way)];
+            fewest = fewest.Length == 0 || sheets.Length < fewest.Length ? sheets : fewest;
+            if (fewest.Length == 1)
+            {
+                break;
+            }
+        }
+
+        return fewest;
     }
 
     private static SheetHead Numbered(SheetHead head, int n, Wording say) => n == 1 ? head : head with

@@ -26,8 +26,7 @@ internal static class FoundationSheet
             return [];
         }
 
-        var ways = Smaller.Select(steps => Of(scene, foundation, steps).ToArray());
-        return ways.FirstOrDefault(sheets => sheets.Length == 1) ?? ways.MinBy(sheets => sheets.Length)!;
+        return Draft.Fewest(Smaller, steps => Of(scene, foundation, steps));
     }
 
     private static IEnumerable<Draft> Of(Scene scene, FoundationResult foundation, int steps)

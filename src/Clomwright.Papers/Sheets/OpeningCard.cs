@@ -17,11 +17,7 @@ internal static class OpeningCard
     /// <summary>How tall the drawing may be, mm, and how large the lengths to cut to are written: rather a smaller drawing than a second sheet with the last lines, and rather that than smaller figures.</summary>
     private static readonly (double Height, Lettering Cut)[] Ways = [(132, Styles.Reading), (80, Styles.Reading), (80, Styles.BodyStrong)];
 
-    public static IEnumerable<Draft> Of(Scene scene, OpeningPlace place)
-    {
-        var ways = Ways.Select(way => Of(scene, place, way.Height, way.Cut).ToArray());
-        return ways.FirstOrDefault(sheets => sheets.Length == 1) ?? ways.MinBy(sheets => sheets.Length)!;
-    }
+    public static IEnumerable<Draft> Of(Scene scene, OpeningPlace place) => Draft.Fewest(Ways, way => Of(scene, place, way.Height, way.Cut));
 
     private static IEnumerable<Draft> Of(Scene scene, OpeningPlace place, double height, Lettering cut)
     {

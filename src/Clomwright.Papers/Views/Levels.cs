@@ -26,8 +26,8 @@ internal static class Levels
         {
             var (y, at) = (-all[i].Height * paperPerMetre, middles[i]);
             board.Add(new Stroke(Outline.Through(new(x + 1, y), new(x + 4, y), new(x + 7, at), new(x + 9, at)), new Pen(Weight.Thin)));
-            board.Say(say.Book.Marked(LengthText.Tape(all[i].Height, say.First)), x + 10, at - 0.3, Styles.SmallStrong);
-            board.Say(Wrapping.Shortened(Wording.Dotted(all[i].Words, say.Book.Marked(LengthText.Tape(all[i].Height, say.Second))), lettering, Width - 11), x + 10, at + lettering.Leading - 0.6, lettering);
+            board.Say(say.Book.Tape(all[i].Height, say.First), x + 10, at - 0.3, Styles.SmallStrong);
+            board.Say(Wrapping.Shortened(Wording.Dotted(all[i].Words, say.Book.Tape(all[i].Height, say.Second)), lettering, Width - 11), x + 10, at + lettering.Leading - 0.6, lettering);
         }
     }
 

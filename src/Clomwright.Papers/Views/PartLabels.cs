@@ -21,9 +21,9 @@ internal static class PartLabels
     /// <param name="width">Of the column, mm.</param>
     public static void Name(Board board, IReadOnlyList<PartLabel> labels, double x, double width)
     {
-        var sorted = labels.OrderBy(l => l.At.Y).ToArray();
+        var sorted = labels.OrderBy(l => l.At.Y).Select(l => new Wrapped(l.At, Wrapping.Lines(l.Words, Styles.Body, width))).ToArray();
         double[] wanted = [.. sorted.Select(l => l.At.Y)];
-        var middles = Placed(sorted, wanted, width);
+        var middles = Placed(sorted, wanted);
         // Two change places as long as fewer leaders cross, or as many are shorter together.
         var least = Cost(sorted, middles, x - Knee);
         for (var better = true; better;)
@@ -34,7 +34,7 @@ internal static class PartLabels
                 for (var b = a + 1; b < sorted.Length; b++)
                 {
                     (sorted[a], sorted[b]) = (sorted[b], sorted[a]);
-                    var moved = Placed(sorted, wanted, width);
+                    var moved = Placed(sorted, wanted);
                     var cost = Cost(sorted, moved, x - Knee);
                     if (cost.Crossed < least.Crossed || (cost.Crossed == least.Crossed && cost.Long < least.Long - 0.01))
                     {
@@ -50,8 +50,7 @@ internal static class PartLabels
 
         for (var i = 0; i < sorted.Length; i++)
         {
-            var at = sorted[i].At;
-            var lines = Wrapping.Lines(sorted[i].Words, Styles.Body, width);
+            var (at, lines) = sorted[i];
             board.Add(new Stroke(Outline.Through(at, new(x - Knee, middles[i]), new(x - 0.8, middles[i])), new Pen(Weight.Thin)));
             board.Add(new Fill(Outline.Circle(at, 0.45)));
             board.Lines(lines, x, middles[i] - lines.Count * Styles.Body.Leading / 2, Styles.Body);
@@ -59,11 +58,11 @@ internal static class PartLabels
     }
 
     /// <summary>Middles of labels one under another in the order given, near the heights wanted in that order.</summary>
-    private static double[] Placed(PartLabel[] labels, double[] wanted, double width) => Spreading.Apart(
-        wanted, [.. labels.Select(l => Wrapping.Lines(l.Words, Styles.Body, width).Count * Styles.Body.Leading + 1.2)], double.NegativeInfinity, double.PositiveInfinity);
+    private static double[] Placed(Wrapped[] labels, double[] wanted) => Spreading.Apart(
+        wanted, [.. labels.Select(l => l.Lines.Count * Styles.Body.Leading + 1.2)], double.NegativeInfinity, double.PositiveInfinity);
 
     /// <summary>How many pairs of leaders cross on their way to the column, and how long all are together, mm.</summary>
-    private static (int Crossed, double Long) Cost(PartLabel[] labels, double[] middles, double x)
+    private static (int Crossed, double Long) Cost(Wrapped[] labels, double[] middles, double x)
     {
         var crossed = 0;
         for (var a = 0; a < labels.Length; a++)
@@ -80,4 +79,7 @@ internal static class PartLabels
 
         double At(int i, double at) => labels[i].At.X >= x ? middles[i] : labels[i].At.Y + (middles[i] - labels[i].At.Y) * (at - labels[i].At.X) / (x - labels[i].At.X);
     }
+
+    /// <summary>A label in the lines that it takes.</summary>
+    private sealed record Wrapped(PaperPoint At, IReadOnlyList<string> Lines);
 }

@@ -81,7 +81,7 @@ public static class FromRoof
         var numbers = ComfortNumbers.Of(geometry.House.Assumed);
         var latitude = geometry.House.Site.Latitude ?? known.Climate.Latitude;
         var (drawn, sections) = (YearWeather.Drawn(known), lived?.Solved ?? new());
-        var results = Fixes.Of(geometry.House, numbers).AsParallel().AsOrdered().Select(fix =>
+        var results = Fixes.Of(geometry.House, numbers).ToArray().EachBesideOthers(fix =>
         {
             var changed = geometry with { House = fix.House };
             var parts = new ShellParts(changed, roof, numbers, dryDensity);

@@ -35,6 +35,7 @@ internal sealed class HouseYear
         // The share of glass or wall that the sun reaches hangs on month and hour alone.
         var lit = shell.Windows.Select(w => Table(place => sun.Find(w.Opening)?.Lit(place) ?? 0)).ToArray();
         var shaded = elements.Select(e => e.Facing is { } facing && !e.IsLight ? Table(place => shell.WallLit(place, facing, sun.Skyline)) : null).ToArray();
+        var skies = shell.Windows.Select(w => sun.Find(w.Opening)?.Sky ?? 1).ToArray();
         var clear = Table(place => sun.Skyline.IsClear(place) ? 1 : 0);
         var inside = new double[hours.Count];
         var faces = new float[hours.Count, elements.Count];
@@ -51,7 +52,7 @@ internal sealed class HouseYear
                 var window = shell.Windows[w];
                 if (window.Glass > 0)
                 {
-                    var gain = window.Glass * window.Sun * Upright(shell.Facing(w), lit[w][at], sun.Find(window.Opening)?.Sky ?? 1);
+                    var gain = window.Glass * window.Sun * Upright(shell.Facing(w), lit[w][at], skies[w]);
                     (inside[h], windows[w]) = (inside[h] + gain, windows[w] + gain * Hour);
                 }
             }
@@ -95,11 +96,12 @@ internal sealed class HouseYear
         var volume = shell.Volume;
         var balance = new RoomBalance(elements, shell.EdgeLoss, shell.Airing * volume * AirHeat / Hour, Math.Max(shell.Airing, shell.AiringOpen) * volume * AirHeat / Hour,
             volume * AirHeat + shell.FurnitureMass * shell.Ground.Area, RadiantShare);
+        var (warm, openAbove, onFloor) = (shell.Warm, shell.OpenAbove, shell.SunFloor);
         var (massive, floor) = (elements.Where(e => !e.IsLight && !e.IsGround).Sum(e => e.Area), shell.Ground.Area);
         var state = balance.Even(weather.Days.Average(d => d.Mean));
         var (faces, inner, lost) = (new double[elements.Count], new double[elements.Count], new double[elements.Count]);
         var tally = new RunTally(elements.Count);
-        var (felt, isOpen) = (15.0, false);
+        var (felt, isOpen, kept) = (15.0, false, 0.0);
         var people = (shell.People * shell.HeatEach + shell.OtherHeat) / 2;
         for (var h = -RunUp; h < hours.Length; h++)
         {
@@ -109,12 +111,12 @@ internal sealed class HouseYear
             {
                 var element = elements[e];
                 faces[e] = element.IsGround ? GroundBelow(weather, at / 24) : hour.Temperature + element.Part.Outside * gains.Faces[at, e];
-                inner[e] = element.IsGround ? shell.SunFloor * gains.Inside[at] / floor : element.IsLight ? 0 : (1 - shell.SunFloor) * gains.Inside[at] / massive;
+                inner[e] = element.IsGround ? onFloor * gains.Inside[at] / floor : element.IsLight ? 0 : (1 - onFloor) * gains.Inside[at] / massive;
             }
 
-            isOpen = felt > shell.OpenAbove && hour.Temperature < felt;
-            var before = h < 0 ? 0 : balance.Kept(state);
-            var step = balance.Step(state, new(hour.Temperature, faces, inner, people, people), heat ? shell.Warm : null, isOpen, lost);
+            isOpen = felt > openAbove && hour.Temperature < felt;
+            var before = h == 0 ? balance.Kept(state) : kept;
+            var step = balance.Step(state, new(hour.Temperature, faces, inner, people, people), heat ? warm : null, isOpen, lost);
             felt = step.Felt;
             if (h < 0)
             {
@@ -122,9 +124,10 @@ internal sealed class HouseYear
             }
 
             var came = 2 * people + gains.Inside[at] + step.Heating;
-            tally.Off(balance.Kept(state) - before - Hour * (came - step.Straight - step.Outside), Hour * (Math.Abs(came) + Math.Abs(step.Straight) + Math.Abs(step.Outside)));
+            kept = balance.Kept(state);
+            tally.Off(kept - before - Hour * (came - step.Straight - step.Outside), Hour * (Math.Abs(came) + Math.Abs(step.Straight) + Math.Abs(step.Outside)));
             tally.Add(weather.First.AddDays(at / 24 % 365), hour, step, gains.Inside[at], isOpen);
-            if (hour.Temperature < shell.Warm - ColdBy)
+            if (hour.Temperature < warm - ColdBy)
             {
                 tally.Lost(lost, step.Straight);
             }

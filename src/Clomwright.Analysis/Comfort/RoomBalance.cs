@@ -103,10 +103,12 @@ internal sealed class RoomBalance
     /// <summary>One part: Thomas's elimination done once, its divisions too.</summary>
     internal sealed class Strip
     {
-        public readonly double Area, Convection, Radiant, First, Last, Whole;
+        public readonly double Area, Convection, Radiant, First, Last, Whole, ShareOfFirst;
         public readonly double[] Capacity, Response;
         private readonly double[] down, up, inverse;
-        public readonly double ResponseOfFirst;
+
+        /// <summary>How the face answers to air and radiation together: known part aside, T_s = taken (h_c T_a + h_r T_r).</summary>
+        public readonly double Taken;
         public readonly int Nodes;
         public int Start, Index;
 
@@ -136,6 +138,7 @@ internal sealed class RoomBalance
             (Capacity, Nodes) = ([.. capacities], capacities.Count);
             (First, Last) = (between[0], between[^1]);
             Whole = Convection + Radiant + First;
+            (ShareOfFirst, Taken) = (First / Whole, 1 / Whole);
             (Response, down, up, inverse) = (new double[Nodes], new double[Nodes], new double[Nodes], new double[Nodes]);
             if (Nodes == 0)
             {
@@ -153,9 +156,9 @@ internal sealed class RoomBalance
             }
 
             Rates = [.. Capacity.Select(c => c / gammaStep)];
-            Response[0] = First / Whole;
+            Response[0] = ShareOfFirst;
             Solve(Response);
-            ResponseOfFirst = Response[0];
+            Taken = (1 + First * Response[0]) / Whole;
         }
 
         public double[] Rates { get; } = [];
@@ -219,7 +222,7 @@ internal sealed class RoomBalance
             {
                 (s.Start, s.Index) = (states - 1, Array.IndexOf(strips, s));
                 states += s.Nodes;
-                var taken = Taken(s);
+                var taken = s.Taken;
                 a11 += s.Area * s.Convection * (1 - taken * s.Convection);
                 a12 -= s.Area * s.Convection * taken * s.Radiant;
                 a22 += s.Area * s.Radiant * (1 - taken * s.Radiant);
@@ -244,9 +247,6 @@ internal sealed class RoomBalance
 
         /// <summary>How much warmer the room feels at the end of a step for each watt of heating.</summary>
         public double FeltOfWatt { get; private set; }
-
-        /// <summary>How the face answers to air and radiation together: known part aside, T_s = taken (h_c T_a + h_r T_r).</summary>
-        private static double Taken(Strip s) => s.Nodes > 0 ? (1 + s.First * s.ResponseOfFirst) / s.Whole : 1 / s.Whole;
 
         /// <summary>The answer to one watt of heating from nothing.</summary>
         public void Learn(RoomBalance balance)
@@ -279,7 +279,7 @@ internal sealed class RoomBalance
                         right[i] = s.Rates[i] * from[s.Start + i];
                     }
 
-                    right[0] += s.First / s.Whole * hour.Sun[e];
+                    right[0] += s.ShareOfFirst * hour.Sun[e];
                     right[^1] += s.Last * hour.Faces[e];
                     s.Solve(right);
                     face += s.First * right[0];
@@ -307,7 +307,7 @@ internal sealed class RoomBalance
                     to.State[s.Start + i] += felt * s.Response[i];
                 }
 
-                to.Face[e] = known[e] + Taken(s) * felt;
+                to.Face[e] = known[e] + s.Taken * felt;
                 to.Out[e] = felt - (s.Convection + s.Radiant) * to.Face[e];
             }
         }

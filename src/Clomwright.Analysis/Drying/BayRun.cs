@@ -76,21 +76,22 @@ internal sealed class BayRun
     /// <summary>Water content as deep as the skin goes, the wetter of the two faces, in the upper half of a lift.</summary>
     public double SkinWater(int lift)
     {
-        var row = strip.State.Slice((lift * RowsInLift + 1) * strip.Grid.Nodes, strip.Grid.Nodes);
-        double Layer(ReadOnlySpan<double> u, bool first)
+        var (row, last) = (lift * RowsInLift + 1, strip.Grid.Nodes - 1);
+        double Layer(bool first)
         {
             double sum = 0, size = 0;
             for (var i = 0; i <= skinNode; i++)
             {
-                var share = strip.Grid.NodeShares[first ? i : u.Length - 1 - i];
-                sum += share * u[first ? i : u.Length - 1 - i];
+                var node = first ? i : last - i;
+                var share = strip.Grid.NodeShares[node];
+                sum += share * strip[row, node];
                 size += share;
             }
 
             return sum / size;
         }
 
-        return Math.Max(Layer(row, true), Layer(row, false)) / earth.DryDensity;
+        return Math.Max(Layer(true), Layer(false)) / earth.DryDensity;
     }
 
     /// <summary>Strength over stress of the weakest band, with a further height of fresh cob on top and a load on the wall.</summary>

@@ -41,7 +41,7 @@ internal static class StartMonths
         var bays = Bays.Of(geometry);
         var (sunny, shaded) = (bays.MaxBy(b => Milestones.Sun(b, weather))!, bays.MinBy(b => Milestones.Sun(b, weather))!);
         Sequence<DryingBay> two = [sunny, shaded];
-        var months = Enumerable.Range(1, 12).AsParallel().AsOrdered().Select(month =>
+        var months = Enumerable.Range(1, 12).ToArray().EachBesideOthers(month =>
         {
             WallDrying Run(DryingCase way) =>
                 FromWeather.Simulate(numbers(way).Together, geometry.House.Lifts.Method, heights, thickness, two, weather, new DateOnly(Year, month, 1), Looked, goal: DryingGoal.Plaster);

@@ -131,8 +131,8 @@ internal static class PapersVerb
     }
 
     /// <summary>Writes them, some at a time; returns what stood in the way.</summary>
-    private static Message? Write(IEnumerable<OutFile> files, string folder) =>
-        files.AsParallel().AsOrdered().Select(f => OutputFile.Write(Path.Combine(folder, f.Name), f.Bytes)?.What).FirstOrDefault(refused => refused is not null);
+    private static Message? Write(IReadOnlyList<OutFile> files, string folder) =>
+        files.EachBesideOthers(f => OutputFile.Write(Path.Combine(folder, f.Name), f.Bytes)?.What).FirstOrDefault(refused => refused is not null);
 
     private static int Refused(Message refused, Terminal terminal)
     {

@@ -1,3 +1,7 @@
+using System.Runtime.CompilerServices;
+using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
+
 namespace Clomwright.Numerics.Diffusion;
 
 /// <summary>Two potentials of a state u that together drive it: flux = -(a grad A(u) + b grad B(u)), with scales a and b that may change in time.</summary>
@@ -8,7 +12,7 @@ namespace Clomwright.Numerics.Diffusion;
 /// </remarks>
 public sealed class Medium
 {
-    private const int Stride = 6;
+    private const int Stride = 8;
     private readonly double from;
     private readonly double spacing;
     private readonly double perSpacing;
@@ -43,6 +47,7 @@ public sealed class Medium
                 throw new ArgumentOutOfRangeException(nameof(slopeA), "A slope is negative or no number: such a medium has no steady state.");
             }
 
+            // For each grid point A, its slope, the slope's slope, and the same of B.
             var row = table.AsSpan(i * Stride, Stride);
             (row[0], row[1], row[2], row[3], row[4], row[5]) = (a, sa, (na - sa) * perSpacing, b, sb, (nb - sb) * perSpacing);
             a += (sa + na) / 2 * spacing;
@@ -50,9 +55,6 @@ public sealed class Medium
             (sa, sb) = (na, nb);
         }
     }
-
-    /// <summary>For each grid point A, its slope, the slope's slope, and the same of B.</summary>
-    internal ReadOnlySpan<double> Table => table;
 
     /// <summary>A linear medium: A = D u, B = u.</summary>
     public static Medium Linear(double diffusivity) => new(_ => diffusivity, _ => 1, 0, 1, 1);
@@ -70,6 +72,31 @@ public sealed class Medium
         slopeB = row[4] + d * cb;
         potential = scaleA * (row[0] + d * (row[1] + d * ca / 2)) + scaleB * b;
         slope = scaleA * (row[1] + d * ca) + scaleB * slopeB;
+    }
+
+    /// <summary>The same at four states.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal void Evaluate(
+        Vector256<double> u, double scaleA, double scaleB, out Vector256<double> potential, out Vector256<double> slope, out Vector256<double> b, out Vector256<double> slopeB)
+    {
+        var place = Vector256.Floor(Vector256.Min(Vector256.Max((u - Vector256.Create(from)) * perSpacing, Vector256<double>.Zero), Vector256.Create((double)intervals)));
+        var d = u - (Vector256.Create(from) + place * spacing);
+        ref var start = ref MemoryMarshal.GetArrayDataReference(table);
+        // Also what is no number becomes a place on the grid.
+        ref var row0 = ref Unsafe.Add(ref start, (int)place[0] * Stride);
+        ref var row1 = ref Unsafe.Add(ref start, (int)place[1] * Stride);
+        ref var row2 = ref Unsafe.Add(ref start, (int)place[2] * Stride);
+        ref var row3 = ref Unsafe.Add(ref start, (int)place[3] * Stride);
+        Vector256<double> At(int k, ref double r0, ref double r1, ref double r2, ref double r3) => Vector256.Create(Unsafe.Add(ref r0, k), Unsafe.Add(ref r1, k), Unsafe.Add(ref r2, k), Unsafe.Add(ref r3, k));
+        var isBelow = Vector256.LessThan(d, Vector256<double>.Zero);
+        var ca = Vector256.AndNot(At(2, ref row0, ref row1, ref row2, ref row3), isBelow);
+        var cb = Vector256.AndNot(At(5, ref row0, ref row1, ref row2, ref row3), isBelow);
+        var sa = At(1, ref row0, ref row1, ref row2, ref row3);
+        var sb = At(4, ref row0, ref row1, ref row2, ref row3);
+        b = At(3, ref row0, ref row1, ref row2, ref row3) + d * (sb + d * cb / 2);
+        slopeB = sb + d * cb;
+        potential = scaleA * (At(0, ref row0, ref row1, ref row2, ref row3) + d * (sa + d * ca / 2)) + scaleB * b;
+        slope = scaleA * (sa + d * ca) + scaleB * slopeB;
     }
 
     /// <summary>B at a state.</summary>

@@ -87,8 +87,8 @@ internal sealed class DateForm : Form<DateOnly>
 /// <summary>One of the words of an enumeration, in small letters.</summary>
 internal sealed class WordForm<T> : Form<T> where T : struct, Enum
 {
-    private static readonly T[] Values = Enum.GetValues<T>();
-    private static readonly Sequence<string> Words = Values.Select(v => v.ToString().ToLowerInvariant()).ToSequence();
+    private static readonly T[] Values = (T[])Enum.GetValues(typeof(T));
+    private static readonly Sequence<string> Words = AmongWords.Of(typeof(T));
 
     public override Kind Kind { get; } = new Kind.Word(Words);
 
@@ -110,6 +110,9 @@ internal sealed class WordForm<T> : Form<T> where T : struct, Enum
 /// <summary>Reads one of some words, or names the nearest one.</summary>
 internal static class AmongWords
 {
+    /// <summary>The words of an enumeration. Asked by its type, for what is generic over an enumeration waits for the compiler once for each.</summary>
+    public static Sequence<string> Of(Type enumeration) => Enum.GetNames(enumeration).Select(name => name.ToLowerInvariant()).ToSequence();
+
     public static bool TryRead(Node node, Sequence<string> words, KeyPath path, Reading reading, out int index)
     {
         var list = new Argument.List(words.Select(w => (Argument)w).ToSequence());

@@ -122,7 +122,7 @@ internal static class CurveBoards
         lines.Add(new Stroke(Outline.Line(middle, new PaperPoint(middle.X, back)), new Pen(Weight.Thin, Dash.Chain)));
         lines.Add(new Stroke(Outline.Line(left, right), new Pen(Weight.Hair, Dash.Dashed)));
         var baseline = face == Face.Inside ? back - 3 : back + 3 + Styles.Reading.Digits;
-        List<Text> labels = [new(scene.Say.Say("template.middle"), new PaperPoint(middle.X + 1, baseline), Styles.Body)];
+        List<Text> labels = [new(scene.Say.Say("template.middle"), new PaperPoint(middle.X + 2, baseline), Styles.Body)];
         if (ends.Count == 2)
         {
             labels.Add(new Text(ends[0], new PaperPoint(left.X + 3, baseline), Styles.Reading));

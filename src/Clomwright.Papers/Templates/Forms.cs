@@ -67,8 +67,9 @@ internal static class Forms
             ],
             Labels =
             [
-                new Text(say.Say("template.centre-line"), new PaperPoint(left + 2, spring - 2), Styles.Small),
-                new Text(say.Say("template.springing"), new PaperPoint(left + half - 2, spring - 2), Styles.Small, Anchor.End),
+                new Text(say.Say("template.centre-line"), new PaperPoint(left + 2, spring - 2), Styles.Body),
+                // Under its line, where the jamb is straight; an arch that leaves the jamb slanting would run through it.
+                new Text(say.Say("template.springing"), new PaperPoint(left + half - 2, leg > 8 ? spring + 2 + Styles.Body.Digits : spring - 2), Styles.Body, Anchor.End),
             ],
         };
     }
@@ -91,7 +92,7 @@ internal static class Forms
                 new Stroke(Outline.Line(left, top, left, top + ry), new Pen(Weight.Thin, Dash.Chain)),
                 new Stroke(Outline.Line(left, top + ry, left + rx, top + ry), new Pen(Weight.Thin, Dash.Chain)),
             ],
-            Labels = [new Text(say.Say("template.centre-line"), new PaperPoint(left + 2, top + ry - 2), Styles.Small)],
+            Labels = [new Text(say.Say("template.centre-line"), new PaperPoint(left + 2, top + ry - 2), Styles.Body)],
         };
     }
 }

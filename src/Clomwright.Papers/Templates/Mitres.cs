@@ -12,8 +12,8 @@ internal static class Mitres
     /// <summary>Shown to either side of the mitre, mm.</summary>
     private const double Shown = 60;
 
-    /// <summary>Angles nearer than this are cut alike, degrees: on a beam 10 in wide it is under a quarter of a millimetre.</summary>
-    private const double Alike = 0.1;
+    /// <summary>The least of it that lets the paper lie along an edge, where more would take another tile beside it, mm.</summary>
+    private const double LeastShown = 35;
 
     public static IEnumerable<Template> Of(Scene scene)
     {
@@ -23,13 +23,15 @@ internal static class Mitres
         }
 
         var say = scene.Say;
-        var kinds = top.BeamPieces.GroupBy(p => Math.Round(p.Mitre * 180 / Math.PI / Alike)).OrderBy(k => k.First().Number).ToArray();
+        var kinds = top.BeamPieces.GroupBy(p => say.Say(new Amount(p.Mitre, Dimension.Angle))).OrderBy(k => k.First().Number).ToArray();
         for (var i = 0; i < kinds.Length; i++)
         {
-            var mitre = kinds[i].First().Mitre;
+            var mitre = kinds[i].Average(p => p.Mitre);
             var (width, half) = (1000 * beam.Width.Metres, 500 * beam.Width.Metres);
             var lean = half * Math.Tan(mitre);
-            double left = Template.Margin, outer = Template.Margin, inner = outer + width, middle = left + Shown + Math.Abs(lean), right = middle + Math.Abs(lean) + Shown;
+            // One tile wide where the paper lets it: three sheets less to join.
+            var shown = Math.Clamp(SheetFrame.Content(scene.Portrait).Width / 2 - Template.Margin - Math.Abs(lean), LeastShown, Shown);
+            double left = Template.Margin, outer = Template.Margin, inner = outer + width, middle = left + shown + Math.Abs(lean), right = middle + Math.Abs(lean) + shown;
             yield return new Template(
                 string.Create(CultureInfo.InvariantCulture, $"mitre-{i + 1}"), say.Say("template.mitre", ("angle", new Amount(mitre, Dimension.Angle))),
                 [
@@ -50,7 +52,8 @@ internal static class Mitres
                 [
                     new Text(say.Say("template.outer-edge"), new PaperPoint(left + 2, outer + 2 + Styles.Body.Digits), Styles.Body),
                     new Text(say.Say("template.inner-edge"), new PaperPoint(left + 2, inner - 2), Styles.Body),
-                    new Text(say.Say("template.square-line"), new PaperPoint(middle + 1, (outer + inner) / 2 - 2), Styles.Small),
+                    // On the side of the square line that the mitre leaves free.
+                    new Text(say.Say("template.square-line"), new PaperPoint(middle - Math.CopySign(2, lean), (outer + inner) / 2 - 3), Styles.Body, lean < 0 ? Anchor.Start : Anchor.End),
                 ],
             };
         }

@@ -14,6 +14,9 @@ internal static class Strips
 
     private const double StickWidth = 14;
 
+    /// <summary>Room for what a mark is, mm.</summary>
+    private const double LabelWidth = StripWidth - StickWidth - 6;
+
     /// <summary>The thin end of a wedge, mm: what a saw can still leave.</summary>
     private const double ThinEnd = 12;
 
@@ -83,7 +86,7 @@ internal static class Strips
     /// <summary>A strip with a mark across it at each distance from its top, m; labels are moved apart where they would touch.</summary>
     private static Template Marked(string key, string title, Sequence<string> uses, double length, IReadOnlyList<(double From, string Value, string What, bool Strong)> marks)
     {
-        var height = Styles.Reading.Leading + Styles.Small.Leading + 1.2;
+        var height = Styles.Reading.Leading + Styles.Body.Leading + 1.2;
         var pad = Math.Max(Template.Margin, height);
         double left = Template.Margin, right = left + StickWidth, high = 1000 * length + 2 * pad;
         double[] at = [.. marks.Select(m => pad + 1000 * m.From)];
@@ -104,7 +107,8 @@ internal static class Strips
             lines.Add(new Stroke(Outline.Through(new(right, at[i]), new(right + 1, at[i]), new(x - 1, middles[i])), new Pen(Weight.Hair)));
             var top = middles[i] - height / 2;
             labels.Add(new Text(marks[i].Value, new PaperPoint(x, top + Styles.Reading.Ascent()), Styles.Reading));
-            labels.Add(new Text(Wrapping.Shortened(marks[i].What, Styles.Small, StripWidth - StickWidth - 6), new PaperPoint(x, top + Styles.Reading.Leading + Styles.Small.Ascent()), Styles.Small));
+            var what = Styles.Body.WidthOf(marks[i].What) > LabelWidth ? Styles.Small : Styles.Body;
+            labels.Add(new Text(Wrapping.Shortened(marks[i].What, what, LabelWidth), new PaperPoint(x, top + Styles.Reading.Leading + what.Ascent()), what));
         }
 
         return new Template(key, title, uses, StripWidth + 2 * Template.Margin, high, Outline.Of(edge)) { Lines = lines.ToSequence(), Labels = labels.ToSequence() };

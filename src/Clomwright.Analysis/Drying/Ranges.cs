@@ -24,7 +24,7 @@ public static class Ranges
             (low, high) = (high, low);
         }
 
-        calculations = [low.How with { Place = "low" }, high.How with { Place = "high" }];
+        calculations = [low.How with { Place = "low end" }, high.How with { Place = "high end" }];
         return new(low.Height, high.Height);
     }
 

@@ -77,7 +77,7 @@ internal sealed class Coats(House house, Face face, Symbol area, List<Assumption
             };
         }
 
-        calculations.Add(sheet.Done with { Place = $"{(face == Face.Inside ? "inside" : "outside")}/{coat.Role.ToString().ToLowerInvariant()}" });
+        calculations.Add(sheet.Done with { Place = $"{(face == Face.Inside ? "inside" : "outside")} face, {coat.Role.ToString().ToLowerInvariant()} coat" });
         return known;
     }
 

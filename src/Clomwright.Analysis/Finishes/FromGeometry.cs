@@ -46,7 +46,7 @@ public static class FromGeometry
         var sheet = new Worksheet("plaster-area");
         var area = sheet.Step("plaster-area", "A", "A_f + A_r + A_n", plain + sides + niches, Dimension.Area, Sources.Get("wall-geometry"),
             Worksheet.Computed("A_f", "face-net", plain, Dimension.Area), Worksheet.Computed("A_r", "reveals", sides, Dimension.Area), Worksheet.Computed("A_n", "niches", niches, Dimension.Area));
-        calculations.Add(sheet.Done with { Place = face == Face.Inside ? "inside" : "outside" });
+        calculations.Add(sheet.Done with { Place = face == Face.Inside ? "inside face" : "outside face" });
 
         var materials = geometry.House.Finishes.Where(f => f.Face == face).Select(f => PlasterMaterial.Find(f.Material)).ToList();
         // The plaster that is slowest to stand frost rules the season.

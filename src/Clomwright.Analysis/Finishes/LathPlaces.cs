@@ -92,7 +92,7 @@ internal sealed class LathPlaces(HouseGeometry geometry, RevealAreas reveals, Li
         var sheet = new Worksheet("lath-area");
         sheet.Step("lath-area", "A", equation, area, Dimension.Area, Sources.Get("common-practice"),
             Side("L", "lath-length", length), Side("b", "lath-width", width), l);
-        calculations.Add(sheet.Done with { Place = $"{address} {(face == Face.Inside ? "inside" : "outside")}" });
+        calculations.Add(sheet.Done with { Place = $"{address}, {(face == Face.Inside ? "inside" : "outside")} face" });
         return new LathPlace(address, kind, face, length, width, cover, area);
 
         Symbol Side(string symbol, string word, double metres) =>

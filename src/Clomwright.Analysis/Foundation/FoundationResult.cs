@@ -45,7 +45,7 @@ public sealed record FoundationResult
     /// <summary>How: the hardest strip of each stage, the ground, frost and the drain.</summary>
     public Sequence<Calculation> Calculations =>
     [
-        .. Stages.Select(s => s.Strips.Value?.Hardest).OfType<StripLoad>().SelectMany(s => s.How),
+        .. Stages.Where(s => s.Strips.Is).SelectMany(s => s.Strips.Value!.Hardest.How.Select(c => c with { Place = $"{s.Strips.Value!.Hardest.Subject}, {s.Name}" })),
         .. Capacities.Computed.Value is { } computed ? (Sequence<Calculation>)[computed.How] : [],
         .. FrostEstimate.Value is { } frost ? (Sequence<Calculation>)[frost.How] : [],
         .. Drain.Value is { } drain ? (Sequence<Calculation>)[drain.How] : [],
@@ -62,6 +62,9 @@ public sealed record FoundationStage(string Key, Known<StripLoads> Strips)
 
     /// <summary>Its pattern, as the roof keys it; empty for a state that is none.</summary>
     public string Sense { get; init; } = "";
+
+    /// <summary>As a part of a subject.</summary>
+    internal string Name => Key switch { "bareWall" => "bare wall", "soilWet" => "wet soil", "soilWetSnow" => "wet soil and snow", _ => Combination };
 }
 
 /// <summary>The wall taken all round, then under each pole.</summary>

@@ -20,6 +20,9 @@ internal static class Styles
     /// <summary>Numbers that are held against a tape, where a sheet has many of them.</summary>
     public static readonly Lettering Tape = Lettering.Strong(2.6);
 
+    /// <summary>Sizes to try for them: the smaller where the larger takes a sheet more.</summary>
+    public static readonly Lettering[] Tapes = [Tape, BodyStrong];
+
     /// <summary>Headings within a sheet.</summary>
     public static readonly Lettering Heading = Lettering.Strong(2.7);
 

@@ -10,13 +10,15 @@ namespace Clomwright.Papers.Sheets;
 /// <summary>Everything that is built into the wall, lift by lift, with room for where it really went: whoever drills, wires or hangs a shelf later looks here first.</summary>
 internal static class EmbedRegister
 {
-    public static IEnumerable<Draft> Of(Scene scene)
+    public static IEnumerable<Draft> Of(Scene scene) => Draft.Fewest(Styles.Tapes, numbers => Of(scene, numbers));
+
+    private static IEnumerable<Draft> Of(Scene scene, Lettering numbers)
     {
         var (say, g) = (scene.Say, scene.Geometry);
         List<Row> rows = [];
         foreach (var lift in g.Lifts)
         {
-            Row[] set = [.. Rows(scene, lift)];
+            Row[] set = [.. Rows(scene, lift, numbers)];
             if (set.Length > 0)
             {
                 rows.Add(new Row(new Cell(say.Say("register-set.lift", ("n", lift.Number), ("top", lift.Top))) { Lettering = Styles.BodyStrong }) { Ruled = true });
@@ -56,15 +58,15 @@ internal static class EmbedRegister
         Columns(say, [new Row(new Cell(say.Say("register-set.added")) { Lettering = Styles.BodyStrong }), .. Enumerable.Range(0, 4).Select(_ => new Row("", Dots.Cell(26), "", "", Dots.Cell(12), Dots.Cell(12), Dots.Cell(10), Dots.Cell(8)))]) with { Pad = 1.6 };
 
     /// <summary>The rows of one lift, in the order in which they come.</summary>
-    private static IEnumerable<Row> Rows(Scene scene, LiftSlice lift)
+    private static IEnumerable<Row> Rows(Scene scene, LiftSlice lift, Lettering numbers)
     {
         var (say, g) = (scene.Say, scene.Geometry);
         var here = LiftContents.Of(g, lift);
-        var embeds = here.Embeds.Select(e => (e.Height, e.Station, Row: Line(scene, StripEmbeds.Number(e), Name(scene, e), Kind(scene, e), e.Height, e.Station)));
-        var niches = here.Niches.Select(n => (n.Bottom, n.Station, Row: Line(scene, StripHoles.Sign(g, n), n.Niche.Name, say.Say("register-set.niche"), n.Bottom, n.Station)));
-        var tees = here.Tees.Select(t => (t.BarHeight, t.Station, Row: Line(scene, $"T{t.Number}", say.Say("register-set.tee", ("n", t.Number)), t.Pole ?? "", t.BarHeight, t.Station)));
+        var embeds = here.Embeds.Select(e => (e.Height, e.Station, Row: Line(scene, numbers, StripEmbeds.Number(e), Name(scene, e), Kind(scene, e), e.Height, e.Station)));
+        var niches = here.Niches.Select(n => (n.Bottom, n.Station, Row: Line(scene, numbers, StripHoles.Sign(g, n), n.Niche.Name, say.Say("register-set.niche"), n.Bottom, n.Station)));
+        var tees = here.Tees.Select(t => (t.BarHeight, t.Station, Row: Line(scene, numbers, $"T{t.Number}", say.Say("register-set.tee", ("n", t.Number)), t.Pole ?? "", t.BarHeight, t.Station)));
         var frames = here.Deadmen.SelectMany(d => ((string[])["left", "right"])
-            .Select(side => (d.Height, d.Opening.Station, Row: Line(scene, scene.Letter(d.Opening), say.Say("register-set.deadman-" + side), d.Opening.Opening.Name, d.Height, null))));
+            .Select(side => (d.Height, d.Opening.Station, Row: Line(scene, numbers, scene.Letter(d.Opening), say.Say("register-set.deadman-" + side), d.Opening.Opening.Name, d.Height, null))));
         return embeds.Concat(niches).Concat(tees).Concat(frames).OrderBy(r => r.Item1).ThenBy(r => r.Item2).Select(r => r.Row);
     }
 
@@ -78,10 +80,10 @@ internal static class EmbedRegister
     private static string Kind(Scene scene, EmbedPlace e) => Wording.Dotted(
         scene.Say.Say("embed." + e.Embed.Kind.ToString().ToLowerInvariant()), scene.Say.Say("face." + (e.Embed.Through ? "through" : e.Embed.Face.ToString().ToLowerInvariant())), e.Embed.Note ?? "");
 
-    private static Row Line(Scene scene, string sign, string name, string what, double height, double? station) => new(
+    private static Row Line(Scene scene, Lettering numbers, string sign, string name, string what, double height, double? station) => new(
         new Cell(sign) { Tick = true, Lettering = Styles.BodyStrong },
         new Cell(name, what),
-        scene.Metres(height) with { Lettering = Styles.BodyStrong },
-        station is { } s ? scene.Metres(s) with { Lettering = Styles.BodyStrong } : new Cell(""),
+        scene.Metres(height) with { Lettering = numbers },
+        station is { } s ? scene.Metres(s) with { Lettering = numbers } : new Cell(""),
         Dots.Cell(12), Dots.Cell(12), Dots.Cell(10), Dots.Cell(8));
 }

@@ -29,9 +29,9 @@ internal static class NoteSheet
             new Heading(say.Say("office-note.basis")) { Above = 5 },
             Basis(scene),
             .. Diagnostics(scene),
-            .. Assumptions(scene),
         ];
-        return Draft.Flow(new SheetHead("note", say.Say("office-note.title")), scene.Portrait, blocks, say);
+        // Rows of what was assumed draw together where the last few would have a sheet to themselves.
+        return Draft.Fewest([0.4, 0.2], pad => Draft.Flow(new SheetHead("note", say.Say("office-note.title")), scene.Portrait, [.. blocks, .. Assumptions(scene, pad)], say));
     }
 
     /// <summary>Bodies of rules that have nothing to say of this house, because it is outside their limits or nobody knows whether it is.</summary>
@@ -92,7 +92,7 @@ internal static class NoteSheet
         }
     }
 
-    private static IEnumerable<Block> Assumptions(Scene scene)
+    private static IEnumerable<Block> Assumptions(Scene scene, double pad)
     {
         var say = scene.Say;
         if (scene.Set.Assumptions.Count > 0)
@@ -100,7 +100,7 @@ internal static class NoteSheet
             yield return new Heading(say.Say("findings.assumptions")) { Above = 5 };
             yield return new Table(
                 [new(say.Say("findings.assumed")) { Grows = 1 }, new(say.Say("findings.value"), Anchor.End), new(say.Say("findings.source")) { Grows = 1 }],
-                [.. scene.Set.Assumptions.Select(a => new Row(new Cell(say.Say(a.What)), new Cell(say.Say(a.Value)) { Lettering = Styles.BodyStrong }, OfficeFindings.Source(say, a.Source)))]) { Above = 1.5, Pad = 0.4 };
+                [.. scene.Set.Assumptions.Select(a => new Row(new Cell(say.Say(a.What)), new Cell(say.Say(a.Value)) { Lettering = Styles.BodyStrong }, OfficeFindings.Source(say, a.Source)))]) { Above = 1.5, Pad = pad };
         }
     }
 }

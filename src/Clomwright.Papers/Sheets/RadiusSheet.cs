@@ -18,7 +18,7 @@ internal static class RadiusSheet
         }
     }
 
-    public static IEnumerable<Draft> Of(Scene scene) => scene.Geometry.Curve.IsRoundAboutCentre ? Round(scene) : ByBearing(scene);
+    public static IEnumerable<Draft> Of(Scene scene) => scene.Geometry.Curve.IsRoundAboutCentre ? Round(scene) : Draft.Fewest(Styles.Tapes, numbers => ByBearing(scene, numbers));
 
     private static SheetHead Head(Scene scene) => new("radius-table", scene.Say.Say(scene.Geometry.Curve.IsRoundAboutCentre ? "radius.title" : "radius.title-bearing"));
 
@@ -52,7 +52,7 @@ internal static class RadiusSheet
         ], say);
     }
 
-    private static IEnumerable<Draft> ByBearing(Scene scene)
+    private static IEnumerable<Draft> ByBearing(Scene scene, Lettering numbers)
     {
         var (say, g) = (scene.Say, scene.Geometry);
         (double Height, string Name)[] levels = [.. Levels(scene)];
@@ -62,11 +62,11 @@ internal static class RadiusSheet
         var both = insides.Length == 1;
         if (both)
         {
-            blocks.Add(Table(scene, levels, (say.Say("radius.inside-all"), g.Wall.Base.Metres)));
+            blocks.Add(Table(scene, numbers, levels, (say.Say("radius.inside-all"), g.Wall.Base.Metres)));
         }
         else
         {
-            blocks.AddRange([new Heading(say.Say("radius.inside")), Table(scene, insides, null, inside: true), new Heading(say.Say("radius.outside")), Table(scene, levels, null)]);
+            blocks.AddRange([new Heading(say.Say("radius.inside")), Table(scene, numbers, insides, null, inside: true), new Heading(say.Say("radius.outside")), Table(scene, numbers, levels, null)]);
         }
 
         blocks.AddRange([new Paragraph(say.Say("radius.strip"), Styles.Small) { Above = 2 }, Care(scene)]);
@@ -74,11 +74,11 @@ internal static class RadiusSheet
     }
 
     /// <summary>A row for each bearing and a column for each height; before them the inside face where it is plumb.</summary>
-    private static Table Table(Scene scene, (double Height, string Name)[] levels, (string Name, double Height)? plumb, bool inside = false)
+    private static Table Table(Scene scene, Lettering numbers, (double Height, string Name)[] levels, (string Name, double Height)? plumb, bool inside = false)
     {
         var (say, g) = (scene.Say, scene.Geometry);
         var tables = levels.Select(l => OffsetTables.At(g, l.Height)).ToArray();
-        Cell Of(OffsetRow? row, bool isInside, Lettering lettering) => row is null ? new Cell("–") : scene.Metres(isInside ? row.Inside : row.Outside) with { Lettering = lettering };
+        Cell Of(OffsetRow? row, bool isInside) => row is null ? new Cell("–") : scene.Metres(isInside ? row.Inside : row.Outside) with { Lettering = numbers };
         return new Table(
             [
                 new(say.Say("radius.bearing"), Anchor.End), new(say.Say("radius.station"), Anchor.End),
@@ -90,8 +90,8 @@ internal static class RadiusSheet
                 [
                     new Cell(say.One(Scene.Bearing(row.Bearing))) { Lettering = Styles.BodyStrong },
                     scene.Metres(row.Station),
-                    .. plumb is null ? (Cell[])[] : [Of(row, true, Styles.BodyStrong)],
-                    .. tables.Select(t => Of(t.Rows.Where(r => Math.Abs(r.Bearing - row.Bearing) < 1e-9).MinBy(r => Math.Abs(r.Station - row.Station)), inside, Styles.BodyStrong)),
+                    .. plumb is null ? (Cell[])[] : [Of(row, true)],
+                    .. tables.Select(t => Of(t.Rows.Where(r => Math.Abs(r.Bearing - row.Bearing) < 1e-9).MinBy(r => Math.Abs(r.Station - row.Station)), inside)),
                 ])),
             ]) { Above = 2, Pad = 0.5 };
     }

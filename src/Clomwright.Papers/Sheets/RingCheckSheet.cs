@@ -10,7 +10,12 @@ internal static class RingCheckSheet
 {
     private const int Bearings = 8;
 
-    public static IEnumerable<Draft> Of(Scene scene)
+    /// <summary>Room for a number on the narrowest paper, mm.</summary>
+    private const double Widest = 17;
+
+    public static IEnumerable<Draft> Of(Scene scene) => Draft.Fewest(Styles.Tapes, numbers => Of(scene, numbers));
+
+    private static IEnumerable<Draft> Of(Scene scene, Lettering numbers)
     {
         var say = scene.Say;
         List<Block> blocks =
@@ -21,26 +26,32 @@ internal static class RingCheckSheet
         ];
         foreach (var lift in scene.Geometry.Lifts)
         {
-            blocks.Add(new Stack([new LeadIn(say.Say("ring.lift", ("n", lift.Number), ("top", lift.Top))), At(scene, lift.Top.Metres) with { Above = 0.8 }]) { Above = 3 });
+            blocks.Add(new Stack([new LeadIn(say.Say("ring.lift", ("n", lift.Number), ("top", lift.Top))), At(scene, lift.Top.Metres, numbers) with { Above = 0.8 }]) { Above = 3 });
         }
 
         return Draft.Flow(new SheetHead("ring-check", say.Say("ring.title"), Clock.Wall), scene.Portrait, blocks, say);
     }
 
     /// <summary>Rows of what is drawn and of what is measured, a column for each bearing.</summary>
-    private static Table At(Scene scene, double height)
+    private static Table At(Scene scene, double height, Lettering numbers)
     {
         var say = scene.Say;
+        Cell Drawn(double metres) => Of(scene, metres, numbers);
         OffsetRow[] rows = [.. OffsetTables.At(scene.Geometry, height, Bearings).Rows.GroupBy(r => Math.Round(r.Bearing, 6)).Select(g => g.First()).Take(Bearings)];
         return new Table(
             [new(""), .. rows.Select(r => new Column(say.One(Scene.Bearing(r.Bearing)), Anchor.End) { Grows = 1 })],
             [
-                new Row([new Cell(say.Say("ring.inside")), .. rows.Select(r => Drawn(scene, r.Inside))]),
+                new Row([new Cell(say.Say("ring.inside")), .. rows.Select(r => Drawn(r.Inside))]),
                 new Row([new Cell(say.Say("ring.measured")), .. rows.Select(_ => Dots.Cell(11))]),
-                new Row([new Cell(say.Say("ring.outside")), .. rows.Select(r => Drawn(scene, r.Outside))]),
+                new Row([new Cell(say.Say("ring.outside")), .. rows.Select(r => Drawn(r.Outside))]),
                 new Row([new Cell(say.Say("ring.measured")), .. rows.Select(_ => Dots.Cell(11))]),
             ]) { Pad = 0.55 };
     }
 
-    private static Cell Drawn(Scene scene, double metres) => new(scene.Say.One(Amount.Metres(metres))) { Lettering = Styles.BodyStrong };
+    /// <summary>What the drawing says: feet over inches where both do not fit beside each other.</summary>
+    private static Cell Of(Scene scene, double metres, Lettering numbers)
+    {
+        var words = scene.Say.One(Amount.Metres(metres));
+        return new Cell(numbers.WidthOf(words) > Widest ? words.Replace("ft\u00a0", "ft\n", StringComparison.Ordinal) : words) { Lettering = numbers };
+    }
 }

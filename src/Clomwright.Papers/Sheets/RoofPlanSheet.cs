@@ -40,13 +40,12 @@ internal static class RoofPlanSheet
 
         // A plan that leaves room beside it has the deck there.
         var share = box.Width / (content.Width - Beside.Gutter);
-        Block[] blocks = share < WidestBeside
-            ? [new Beside(new Stack([picture]), new Stack([.. Decking(scene, roof, 3)]), share), .. Numbers(scene, roof, poles)]
-            : [picture, .. Numbers(scene, roof, poles), .. Decking(scene, roof, 7)];
-        return Draft.Flow(head, scene.Portrait, blocks, say);
+        return Draft.Fewest(Styles.Tapes, numbers => Draft.Flow(head, scene.Portrait, share < WidestBeside
+            ? [new Beside(new Stack([picture]), new Stack([.. Decking(scene, roof, 3)]), share), .. Numbers(scene, roof, poles, numbers)]
+            : [picture, .. Numbers(scene, roof, poles, numbers), .. Decking(scene, roof, 7)], say));
     }
 
-    private static IEnumerable<Block> Numbers(Scene scene, RoofResult roof, IReadOnlyList<RoofPole> poles)
+    private static IEnumerable<Block> Numbers(Scene scene, RoofResult roof, IReadOnlyList<RoofPole> poles, Lettering numbers)
     {
         var say = scene.Say;
         yield return new Facts([.. Large(scene, roof, poles)], Styles.Heading) { Across = 7 };
@@ -57,7 +56,7 @@ internal static class RoofPlanSheet
         }
 
         yield return new Heading(say.Say("roof-plan.schedule"));
-        yield return roof.Reciprocal.Is ? Ring(scene, poles, RoofPoles.SideBySide(roof)) : Plain(scene, poles);
+        yield return roof.Reciprocal.Is ? Ring(scene, poles, RoofPoles.SideBySide(roof), numbers) : Plain(scene, poles, numbers);
         yield return new Paragraph(say.Say(RoofPoles.SideBySide(roof) > 1 ? "roof-plan.schedule-note-pairs" : "roof-plan.schedule-note"), Styles.Small) { Above = 1.5 };
     }
 
@@ -165,7 +164,7 @@ internal static class RoofPlanSheet
         }
     }
 
-    private static Table Ring(Scene scene, IReadOnlyList<RoofPole> poles, int sideBySide)
+    private static Table Ring(Scene scene, IReadOnlyList<RoofPole> poles, int sideBySide, Lettering numbers)
     {
         var say = scene.Say;
         return new Table(
@@ -175,13 +174,13 @@ internal static class RoofPlanSheet
             ],
             [
                 .. poles.Select(p => new Row(
-                    Number(p), scene.Metres(RoofPoles.Station(scene, p)), scene.Metres(p.CutLength), RoofPoles.Mass(scene, p), scene.Metres(p.SeatMark),
-                    scene.Metres(p.Card!.NearMark) with { Lettering = Styles.BodyStrong }, scene.Metres(p.Card.FarMark) with { Lettering = Styles.BodyStrong },
+                    Number(p), scene.Metres(RoofPoles.Station(scene, p)) with { Lettering = numbers }, scene.Metres(p.CutLength) with { Lettering = numbers }, RoofPoles.Mass(scene, p), scene.Metres(p.SeatMark) with { Lettering = numbers },
+                    scene.Metres(p.Card!.NearMark) with { Lettering = numbers }, scene.Metres(p.Card.FarMark) with { Lettering = numbers },
                     new Cell(p.Card.RestsOn.ToString(CultureInfo.InvariantCulture)))),
             ]) { Above = 1.5 };
     }
 
-    private static Table Plain(Scene scene, IReadOnlyList<RoofPole> poles)
+    private static Table Plain(Scene scene, IReadOnlyList<RoofPole> poles, Lettering numbers)
     {
         var say = scene.Say;
         return new Table(
@@ -191,8 +190,8 @@ internal static class RoofPlanSheet
             ],
             [
                 .. poles.Select(p => new Row(
-                    Number(p), scene.Metres(RoofPoles.Station(scene, p)), scene.Metres(p.CutLength), RoofPoles.Mass(scene, p),
-                    scene.Metres(p.SeatMark) with { Lettering = Styles.BodyStrong }, scene.Metres(p.Marks[^1].At) with { Lettering = Styles.BodyStrong })),
+                    Number(p), scene.Metres(RoofPoles.Station(scene, p)) with { Lettering = numbers }, scene.Metres(p.CutLength) with { Lettering = numbers }, RoofPoles.Mass(scene, p),
+                    scene.Metres(p.SeatMark) with { Lettering = numbers }, scene.Metres(p.Marks[^1].At) with { Lettering = numbers })),
             ]) { Above = 1.5 };
     }
 

@@ -18,18 +18,21 @@ internal static class SectionSheet
         var say = scene.Say;
         var content = SheetFrame.Content(scene.Portrait);
         var marks = Marks(scene);
-        var labels = marks.Max(m => LabelWidth(scene, m));
         var notes = new Paragraph(say.Say("section.note"), Styles.Small);
         var room = content.Height - notes.Height(content.Width) - 3;
-        var scale = DrawingScale.Fitting(say.First, s =>
+        DrawingScale Fitting(Lettering heights) => DrawingScale.Fitting(say.First, s =>
         {
             var d = new SectionDrawing(scene.Geometry, s.PaperPerMetre);
-            return d.Right - d.Left + PoleGap + PoleWidth + LabelsGap + labels <= content.Width && d.Y(d.Lowest) - d.Y(d.Highest) + 44 <= room;
+            return d.Right - d.Left + PoleGap + PoleWidth + LabelsGap + marks.Max(m => LabelWidth(heights, m)) <= content.Width && d.Y(d.Lowest) - d.Y(d.Highest) + 44 <= room;
         });
+
+        // Larger heights where the drawing need not be smaller for them.
+        var scale = Fitting(Styles.BodyStrong);
+        var heights = Fitting(Styles.Tape).PaperPerMetre >= scale.PaperPerMetre ? Styles.Tape : Styles.BodyStrong;
         var section = new SectionDrawing(scene.Geometry, scale.PaperPerMetre) { Book = say.Book };
         var board = new Board();
         section.Draw(board, say.First);
-        Pole(board, scene, section, marks);
+        Pole(board, scene, section, marks, heights);
         var view = board.Marks.Bounds().Inset(-1);
         var head = new SheetHead("section", say.Say("section.title"), Clock.Drawing, say.Say(scale.Label));
         return Draft.Flow(head, scene.Portrait, [new Picture(board.Marks, view), notes, .. Floor(scene)], say);
@@ -77,20 +80,20 @@ internal static class SectionSheet
             things.GroupBy(t => Math.Round(t.Height, 4)).Select(t => (t.First().Height, say.Say(key, ("of", string.Join(", ", t.Select(x => x.Sign)))), false)));
     }
 
-    private static double LabelWidth(Scene scene, (double Height, string What, bool Strong) mark) =>
-        Column(scene) + Math.Min(WhatWidth, Styles.Body.WidthOf(mark.What)) + 2;
+    private static double LabelWidth(Lettering heights, (double Height, string What, bool Strong) mark) =>
+        Column(heights) + Math.Min(WhatWidth, Styles.Body.WidthOf(mark.What)) + 2;
 
     /// <summary>Width of the column of heights.</summary>
-    private static double Column(Scene scene) => Styles.BodyStrong.WidthOf("10 ft 10 3/4 in") + Styles.Small.WidthOf("10 ft 10 3/4 in") + 5;
+    private static double Column(Lettering heights) => heights.WidthOf("10 ft 10 3/4 in") + Styles.Small.WidthOf("10 ft 10 3/4 in") + 5;
 
-    private static void Pole(Board board, Scene scene, SectionDrawing section, IReadOnlyList<(double Height, string What, bool Strong)> marks)
+    private static void Pole(Board board, Scene scene, SectionDrawing section, IReadOnlyList<(double Height, string What, bool Strong)> marks, Lettering heights)
     {
         var say = scene.Say;
         var left = section.Right + PoleGap;
         var (top, bottom) = (section.Y(Math.Max(section.Highest, marks.Max(m => m.Height))) - 3, section.Y(Math.Min(0, marks.Min(m => m.Height))) + 3);
         board.Rectangle(new PaperBox(left, top, left + PoleWidth, bottom), Weight.Heavy);
         var wanted = marks.Select(m => section.Y(m.Height)).ToArray();
-        var room = Styles.Body.Leading + 0.9;
+        var room = Math.Max(Styles.Body.Leading + 0.9, heights.Leading + 0.2);
         var middles = Spreading.Apart(wanted, [.. marks.Select(_ => room)], double.NegativeInfinity, double.PositiveInfinity);
         var x = left + PoleWidth + LabelsGap;
         for (var i = 0; i < marks.Count; i++)
@@ -98,9 +101,9 @@ internal static class SectionSheet
             var (y, at) = (wanted[i], middles[i]);
             board.Line(left, y, left + PoleWidth, y, marks[i].Strong ? Weight.Bold : Weight.Medium);
             board.Add(new Stroke(Outline.Through(new(left + PoleWidth, y), new(left + PoleWidth + 0.8, y), new(x - 0.8, at)), new Pen(Weight.Hair)));
-            board.Say(say.Book.Tape(marks[i].Height, say.First), x, at + Styles.BodyStrong.Digits / 2, Styles.BodyStrong);
-            board.Say(say.Book.Tape(marks[i].Height, say.Second), x + Styles.BodyStrong.WidthOf("10 ft 10 3/4 in") + 2, at + Styles.BodyStrong.Digits / 2, Styles.Small);
-            board.Say(Wrapping.Shortened(marks[i].What, Styles.Body, WhatWidth), x + Column(scene), at + Styles.BodyStrong.Digits / 2, Styles.Body);
+            board.Say(say.Book.Tape(marks[i].Height, say.First), x, at + heights.Digits / 2, heights);
+            board.Say(say.Book.Tape(marks[i].Height, say.Second), x + heights.WidthOf("10 ft 10 3/4 in") + 2, at + heights.Digits / 2, Styles.Small);
+            board.Say(Wrapping.Shortened(marks[i].What, Styles.Body, WhatWidth), x + Column(heights), at + heights.Digits / 2, Styles.Body);
         }
     }
 }

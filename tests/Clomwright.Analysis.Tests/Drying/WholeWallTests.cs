@@ -114,7 +114,7 @@ public sealed class WholeWallTests
         Assert.Equal(drying.Gaps.Count, geometry.Openings.Count(o => o.Opening.Frame is not null && o.Header is not null));
         Printed.HaveWords(drying.Assumptions);
         // Rank independent: the printed equations, evaluated by themselves, give the numbers again.
-        Assert.Equal(drying.HeightToday.Low!.Value, drying.Calculations.Single(c => c.Key == "height-today" && c.Place == "low").Steps[^1].Result.Value.Si, 1e-12);
+        Assert.Equal(drying.HeightToday.Low!.Value, drying.Calculations.Single(c => c.Key == "height-today" && c.Place == "low end").Steps[^1].Result.Value.Si, 1e-12);
         Assert.Equal(drying.Gaps.Count(g => g.Gap.High is not null), drying.Calculations.Count(c => c.Key == "frame-gap"));
         Assert.All(drying.Calculations, c => Assert.Empty(CalculationCheck.Mismatches(c, 1e-9)));
     }

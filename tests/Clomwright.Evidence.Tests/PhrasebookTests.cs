@@ -9,6 +9,7 @@ public class PhrasebookTests
         new("t.width", "{name} is {width} wide"),
         new("t.count", "{n|one batch|{n} batches} of {what}"),
         new("t.outer", "Because {why}: {n|{a}|{b}}"),
+        new("t.practice", "About {=50 lb|23 kg}, {=1 to 2 in|25 to 50 mm} deep"),
         new("language.list-between", ", "),
         new("language.list-last", " and "),
         new("language.list-empty", "none"),
@@ -34,6 +35,11 @@ public class PhrasebookTests
         Assert.Equal("door is 3 ft (915 mm) wide", Book.Say(message, UnitSystem.Imperial));
         Assert.Equal("door is 915 mm (3 ft) wide", Book.Say(message, UnitSystem.Metric));
     }
+
+    [Theory]
+    [InlineData(UnitSystem.Imperial, "About 50 lb (23 kg), 1 to 2 in (25 to 50 mm) deep")]
+    [InlineData(UnitSystem.Metric, "About 23 kg (50 lb), 25 to 50 mm (1 to 2 in) deep")]
+    public void Say_MeasureInBothSystems_HasTheFirstFirst(UnitSystem first, string expected) => Assert.Equal(expected, Book.Say(new Message("t.practice"), first));
 
     [Theory]
     [InlineData(0, "0 batches of cob")]

@@ -3,7 +3,8 @@ namespace Clomwright.Evidence;
 /// <summary>The words of one message in one language, with places for its arguments.</summary>
 /// <remarks>
 /// <c>{name}</c> is the argument of that name. <c>{n|one batch|{n} batches}</c> is the first form when the argument is 1 and the
-/// second otherwise. Braces and, within them, bars have no other use.
+/// second otherwise. <c>{=2 in|50 mm}</c> is one measure in both systems, the one that comes first before the other in brackets.
+/// Braces and, within them, bars have no other use.
 /// </remarks>
 internal sealed record Phrase(Sequence<Phrase.Piece> Pieces)
 {
@@ -12,6 +13,8 @@ internal sealed record Phrase(Sequence<Phrase.Piece> Pieces)
         internal sealed record Words(string Text) : Piece;
 
         internal sealed record Place(string Name) : Piece;
+
+        internal sealed record Measure(Phrase Imperial, Phrase Metric) : Piece;
 
         internal sealed record Choice(string Name, Phrase One, Phrase Other) : Piece;
     }
@@ -58,7 +61,17 @@ internal sealed record Phrase(Sequence<Phrase.Piece> Pieces)
 
     private static Piece ReadPlace(string text, ref int at)
     {
-        var start = ++at;
+        ++at;
+        if (Takes(text, ref at, '='))
+        {
+            var imperial = Read(text, ref at, inside: true);
+            Expect(text, ref at, '|');
+            var metric = Read(text, ref at, inside: true);
+            Expect(text, ref at, '}');
+            return new Piece.Measure(imperial, metric);
+        }
+
+        var start = at;
         while (at < text.Length && (char.IsAsciiLetterOrDigit(text[at]) || text[at] == '-'))
         {
             at++;

@@ -43,6 +43,9 @@ public sealed partial class Phrasebook
 
     /// <summary>A source as it is printed: its title, and how sure we are where that has to be said.</summary>
     public string Say(Source source) => source.Surety is Surety.Seen or Surety.Practice
-        ? source.Title
-        : Say(Message.Of("evidence.source", ("title", source.Title), ("surety", Names.Of(source.Surety))), UnitSystem.Metric);
+        ? Title(source)
+        : Say(Message.Of("evidence.source", ("title", Title(source)), ("surety", Names.Of(source.Surety))), UnitSystem.Metric);
+
+    /// <summary>The title of a source: a work is named as it is printed, what stands for one of our own (practice, an estimate, mechanics) has words under <c>evidence.source.</c></summary>
+    public string Title(Source source) => NameOf($"evidence.source.{source.Key}", source.Title);
 }

@@ -111,9 +111,12 @@ public sealed partial class Phrasebook
     {
         Phrase.Piece.Words words => words.Text,
         Phrase.Piece.Place place => Find(arguments, place.Name) is { } argument ? Say(argument, first) : $"{{{place.Name}}}",
+        Phrase.Piece.Measure both => first == UnitSystem.Imperial ? Both(both.Imperial, both.Metric, arguments, first) : Both(both.Metric, both.Imperial, arguments, first),
         Phrase.Piece.Choice choice => Filled(IsOne(Find(arguments, choice.Name)) ? choice.One : choice.Other, arguments, first),
         _ => throw new ArgumentOutOfRangeException(nameof(phrase)),
     }));
+
+    private string Both(Phrase one, Phrase other, Sequence<NamedArgument> arguments, UnitSystem first) => $"{Filled(one, arguments, first)} ({Filled(other, arguments, first)})";
 
     private static Argument? Find(Sequence<NamedArgument> arguments, string name) => arguments.FirstOrDefault(a => a.Name == name)?.Value;
 

@@ -5,6 +5,9 @@ namespace Clomwright.Papers.Layout;
 /// <summary>A piece of a sheet that takes the width it is given and says how tall it then is.</summary>
 internal abstract record Block
 {
+    /// <summary>The least that free room may be taken to.</summary>
+    public const double Closest = 0.3;
+
     /// <summary>Free room over it, mm; none at the head of a column.</summary>
     public double Above { get; init; } = 3;
 

@@ -8,6 +8,8 @@ internal sealed record Cards(IReadOnlyList<Stack> Items) : Block
     private const double Across = 2;
     private const double Pad = 3;
 
+    public override Block Closer(double gap) => this with { Above = Above * gap, Items = [.. Items.Select(i => (Stack)i.Closer(gap))] };
+
     public override double Height(double width) => Math.Ceiling(Items.Count / Across) * Each(width);
 
     public override void Draw(Board board, double x, double y, double width)

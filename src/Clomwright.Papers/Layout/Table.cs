@@ -40,6 +40,7 @@ internal sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<Row> R
     private const double Raise = 0.35;
 
     private const double LeastPad = 0.45;
+    private const double ClosestPad = 0.3;
     private const double WritingPad = 1;
 
     /// <summary>Over a taller row a heading is not said again, so that the row can be divided, mm.</summary>
@@ -68,7 +69,7 @@ internal sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<Row> R
     /// <summary>Rows draw together too, but never those that are written in by hand.</summary>
     public override Block Closer(double gap)
     {
-        var pad = Pad > WritingPad ? Pad : Math.Min(Pad, Math.Max(LeastPad, Pad * (1 + gap) / 2));
+        var pad = Pad > WritingPad ? Pad : Math.Min(Pad, Math.Max(gap > Closest ? LeastPad : ClosestPad, Pad * (1 + gap) / 2));
         return this with { Above = Above * gap, Pad = pad, Heights = Heights is null ? null : [.. Heights.Select(h => h - 2 * (Pad - pad))] };
     }
 

@@ -34,7 +34,10 @@ internal static class CalculationSheet
     private static string Named(Wording say, Calculation calculation) => Wording.Dotted(say.Say(calculation.Title), calculation.Place is { } place ? Place(say, place) : "");
 
     /// <summary>Of what it is, in words: a part of the shell by its name, else as the subject of a finding.</summary>
-    private static string Place(Wording say, string place) => place.Contains('-', StringComparison.Ordinal) ? say.NameOf($"papers.comfort.name.{place}", say.Subject(place)) : say.Subject(place);
+    /// <remarks>A part with linings is the part and the author's names of them, between plus signs.</remarks>
+    private static string Place(Wording say, string place) =>
+        place.Split(" + ") is [var part, _, ..] ? Place(say, part) + place[part.Length..]
+        : place.Contains('-', StringComparison.Ordinal) ? say.NameOf($"papers.comfort.name.{place}", say.Subject(place)) : say.Subject(place);
 
     private static IEnumerable<Block> Told(Wording say, IReadOnlyList<Calculation> alike)
     {

@@ -34,7 +34,7 @@ internal static class CriteriaSheet
                 Of("snow", site.GroundSnow is { } snow ? new Amount(snow.Pascals, Dimension.AreaLoad) : null), Of("wind", site.WindSpeed), Line("exposure", site.Exposure),
                 Of("sds", site.SeismicSds is { } a ? Amount.Number(a) : null), Of("sd1", site.SeismicSd1 is { } b ? Amount.Number(b) : null), Of("s1", site.SeismicS1 is { } c ? Amount.Number(c) : null),
                 Line("site-class", site.SiteClass), Line("category", SeismicCategory.Of(site)),
-                Of("frost", site.FrostDepth), Of("bearing", site.SoilBearing is { } bearing ? new Amount(bearing.Pascals, Dimension.Stress) : null), Line("soil", site.Soil?.Class),
+                Of("frost", site.FrostDepth), Of("bearing", site.SoilBearing is { } bearing ? new Amount(bearing.Pascals, Dimension.Stress) : null), Line("soil", site.Soil?.Class is { } soil ? say.Book.Material(soil) : null),
                 Of("grade", site.Grade), Of("ground-fall", site.GroundFall), Of("elevation", site.Elevation),
                 Line("place", site is { Latitude: { } north, Longitude: { } east } ? say.Book.Marked(FormattableString.Invariant($"{north:0.###}°, {east:0.###}°")) : null),
                 Line("climate", scene.Set.Weather is { Value.Climate.Place: { } near } && site.Climate is not null ? near : site.Climate ?? (site.Months.Count > 0 ? say.Say("criteria.own-months") : null)),

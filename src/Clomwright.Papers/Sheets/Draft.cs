@@ -15,7 +15,7 @@ internal sealed record Draft(SheetHead Head, Format Paper, IReadOnlyList<Block> 
         var content = SheetFrame.Content(paper);
         blocks = [.. blocks.Select(b => b.At(content.Width))];
         var columns = Closer(1, blocks, content);
-        foreach (var gap in columns.Count > 1 ? (double[])[0.7, 0.45] : [])
+        foreach (var gap in columns.Count > 1 ? (double[])[0.7, 0.45, Block.Closest] : [])
         {
             // A little over: closer gaps save a sheet that would hold only the last lines.
             var closer = Closer(gap, blocks, content);

@@ -20,5 +20,5 @@ internal static class Mixes
     }
 
     /// <summary>Whose mix it is where the author gave none; empty where they did.</summary>
-    public static string From(Scene scene, Source? source) => source is null ? "" : scene.Say.Say("mix-from", ("source", source.Title));
+    public static string From(Scene scene, Source? source) => source is null ? "" : scene.Say.Say("mix-from", ("source", scene.Say.Book.Title(source)));
 }

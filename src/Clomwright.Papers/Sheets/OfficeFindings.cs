@@ -52,5 +52,5 @@ internal static class OfficeFindings
     };
 
     /// <summary>A source and how sure we are of it.</summary>
-    public static Cell Source(Wording say, Source source) => new("", source.Surety == Surety.Practice ? source.Title : Wording.Dotted(source.Title, say.Say(Names.Of(source.Surety))));
+    public static Cell Source(Wording say, Source source) => new("", source.Surety == Surety.Practice ? say.Book.Title(source) : Wording.Dotted(say.Book.Title(source), say.Say(Names.Of(source.Surety))));
 }

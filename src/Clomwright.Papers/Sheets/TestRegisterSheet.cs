@@ -69,7 +69,7 @@ internal static class TestRegisterSheet
                 ]) { Above = 1.5 };
         }
 
-        yield return new Paragraph(say.Say("register.limits", ("limits", new Argument.List(register.BarLimits.Select(l => (Argument)Message.Of("papers.register.limit", ("share", Amount.Fraction(l.Share.Value)), ("name", l.Name), ("source", l.Share.Source.Title))).ToSequence()))), Styles.Small) { Above = 1.5 };
+        yield return new Paragraph(say.Say("register.limits", ("limits", new Argument.List(register.BarLimits.Select(l => (Argument)Message.Of("papers.register.limit", ("share", Amount.Fraction(l.Share.Value)), ("name", l.Name), ("source", say.Book.Title(l.Share.Source)))).ToSequence()))), Styles.Small) { Above = 1.5 };
     }
 
     private static Cell Held(Wording say, BarReading bar, BarLimit limit) => new(

@@ -61,7 +61,7 @@ internal static class WallByHandSheet
             rows) { Above = 1.5, Pad = 0.5 };
     }
 
-    private static string Where(Wording say, CutStress cut) => cut.Where is "head" or "middle" or "sill" or "foot" ? say.Say("hand.cut-" + cut.Where) : cut.Where;
+    private static string Where(Wording say, CutStress cut) => cut.Where is "head" or "middle" or "sill" or "foot" ? say.Say("hand.cut-" + cut.Where) : say.Subject(cut.Where);
 
     private static string State(Wording say, string combination, string sense) =>
         sense.StartsWith("stage/", StringComparison.Ordinal)

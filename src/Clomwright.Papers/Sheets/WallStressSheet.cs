@@ -161,7 +161,7 @@ internal static class WallStressSheet
             ],
             [
                 .. wall.Landings.Select(l => new Row(
-                    new Cell(l.Name), scene.Cell(Pressure(l.Pressure)), new Cell(say.One(Amount.Fraction(Math.Round(l.Pressure / mix.Strength.Allowable, 2)))) { Lettering = Styles.BodyStrong },
+                    new Cell(say.Subject(l.Name)), scene.Cell(Pressure(l.Pressure)), new Cell(say.One(Amount.Fraction(Math.Round(l.Pressure / mix.Strength.Allowable, 2)))) { Lettering = Styles.BodyStrong },
                     scene.Metres(l.Spread), new Cell(say.Say(WallWords.Case(l.Case))))),
                 new Row(new Cell(say.Say("stress.allowed", ("allowed", Pressure(mix.Strength.Allowable))))),
             ]) { Above = 1.5 };

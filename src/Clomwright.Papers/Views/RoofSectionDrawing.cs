@@ -13,6 +13,9 @@ internal sealed class RoofSectionDrawing
     /// <summary>How much of the wall is shown under the bond beam, and of the flue over and under the roof, m.</summary>
     private const double WallShown = 0.5, FlueOver = 0.75, FlueUnder = 0.45;
 
+    /// <summary>How far a pole is let into the bond beam's top, m.</summary>
+    private const double Seat = 0.0254;
+
     /// <summary>Thickness that an edge board is drawn with, m.</summary>
     private const double Board = 0.038;
 
@@ -37,6 +40,9 @@ internal sealed class RoofSectionDrawing
     /// <summary>The pole that is drawn.</summary>
     public PoleGeometry Pole { get; }
 
+    /// <summary>Left open between two poles from the bond beam up to the deck, over the bond beam's middle, m.</summary>
+    public double Open => Over(0) - Under(0) - Seat;
+
     /// <summary>Where deck and layers end inward, along the pole, m.</summary>
     private double InnerEnd { get; }
 
@@ -58,7 +64,7 @@ internal sealed class RoofSectionDrawing
         }
     }
 
-    private double WallTop => Under(0) + 0.0254 - (geometry.House.BondBeam?.Depth.Metres ?? 0);
+    private double WallTop => Under(0) + Seat - (geometry.House.BondBeam?.Depth.Metres ?? 0);
 
     /// <summary>Draws it and names its parts.</summary>
     /// <param name="board">Where to.</param>
@@ -70,7 +76,7 @@ internal sealed class RoofSectionDrawing
         Wall(board);
         if (eave && geometry.House.BondBeam is { } beam)
         {
-            Label(0, Under(0) + 0.0254 - beam.Depth.Metres / 2, Message.Of("papers.roof-section.beam", ("width", beam.Width), ("depth", beam.Depth)));
+            Label(0, Under(0) + Seat - beam.Depth.Metres / 2, Message.Of("papers.roof-section.beam", ("width", beam.Width), ("depth", beam.Depth)));
         }
 
         Body(board, "section-pole", [At(-Pole.EaveReach, Under(-Pole.EaveReach)), At(Pole.Far + Pole.Tail, Under(Pole.Far + Pole.Tail)), At(Pole.Far + Pole.Tail, Over(Pole.Far + Pole.Tail)), At(-Pole.EaveReach, Over(-Pole.EaveReach))], Weight.Medium);
@@ -112,7 +118,7 @@ internal sealed class RoofSectionDrawing
     {
         var wall = geometry.Wall;
         var t = wall.Top.Metres;
-        var seat = Under(0) + 0.0254;
+        var seat = Under(0) + Seat;
         var beam = geometry.House.BondBeam;
         var top = WallTop;
         var middle = (wall.InsideOffset(t) + wall.OutsideOffset(t)) / 2;

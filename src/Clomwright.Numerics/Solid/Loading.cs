@@ -40,9 +40,11 @@ public static class Loading
             if (fill.IsSolid && model.Materials[fill.Material].Density * fill.Weight is not 0 and var density)
             {
                 NodalVolumes(grid.GaussVolumes(cell), fill.Cut, nodal);
-                for (var corner = 0; corner < 8; corner++)
+                for (var corner = 0; corner < 8; corner += 2)
                 {
-                    masses[grid.CornerNode(cell, corner)] += density * nodal[corner];
+                    var node = grid.CornerNode(cell, corner);
+                    masses[node] += density * nodal[corner];
+                    masses[node + 1] += density * nodal[corner + 1];
                 }
             }
         }

@@ -16,12 +16,19 @@ public sealed class SolidGrid
 {
     private readonly Vector3[] points;
     private readonly Lazy<double[]> gaussVolumes;
+    private readonly int[] firstCorners;
 
     private SolidGrid(ImmutableArray<double> s, ImmutableArray<double> z, ImmutableArray<double> t, bool closed, Vector3[] points)
     {
         (S, Z, T, IsClosed, this.points) = (s, z, t, closed, points);
         Columns = new SheetShape(closed ? Around : Around + 1, Up + 1, closed);
         gaussVolumes = new Lazy<double[]>(MeasureVolumes);
+        firstCorners = new int[Cells];
+        for (var cell = 0; cell < firstCorners.Length; cell++)
+        {
+            var (i, k, j) = Position(cell);
+            firstCorners[cell] = Node(i, k, j);
+        }
     }
 
     /// <summary>Lines the long way; in a closed grid the last is the first again, one ring length on.</summary>
@@ -86,7 +93,12 @@ public sealed class SolidGrid
     public int Cell(int i, int k, int j) => ((IsClosed ? (i % Around + Around) % Around : i) * Up + k) * Through + j;
 
     /// <summary>Where a cell stands.</summary>
-    public (int I, int K, int J) Position(int cell) => (cell / Through / Up, cell / Through % Up, cell % Through);
+    public (int I, int K, int J) Position(int cell)
+    {
+        var (stack, j) = Math.DivRem(cell, Through);
+        var (i, k) = Math.DivRem(stack, Up);
+        return (i, k, j);
+    }
 
     /// <summary>A node's place.</summary>
     public Vector3 Point(int node) => points[node];
@@ -97,16 +109,18 @@ public sealed class SolidGrid
     /// <summary>The node at one of a cell's eight corners: bit 0 is t, bit 1 s, bit 2 z.</summary>
     public int CornerNode(int cell, int corner)
     {
-        var (i, k, j) = Position(cell);
-        return Node(i + (corner >> 1 & 1), k + (corner >> 2), j + (corner & 1));
+        var node = firstCorners[cell] + ((corner >> 1 & 1) * (Up + 1) + (corner >> 2)) * (Through + 1) + (corner & 1);
+        return node < points.Length ? node : node - points.Length;
     }
 
     /// <summary>The points of a cell's corners, in the order of <see cref="CornerNode"/>.</summary>
     public void Corners(int cell, Span<Vector3> corners)
     {
-        for (var corner = 0; corner < 8; corner++)
+        for (var pair = 0; pair < 4; pair++)
         {
-            corners[corner] = points[CornerNode(cell, corner)];
+            // Both nodes of a thickness column follow each other.
+            var node = CornerNode(cell, 2 * pair);
+            (corners[2 * pair], corners[2 * pair + 1]) = (points[node], points[node + 1]);
         }
     }
 

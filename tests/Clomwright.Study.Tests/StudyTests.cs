@@ -79,7 +79,7 @@ public class StudyTests
             Assert.Equal(study.Findings.Count, study.Tally.Met + study.Tally.Short + study.Tally.NotChecked + study.Tally.NeedsJudgement + study.Tally.NotApplicable);
             _ = FiguresOf.House(study);
             _ = study.SettingOut;
-        }, iter: Counts.Of(12, 2_000));
+        }, iter: Counts.Of(6, 2_000));
 
     /// <summary>The equations behind the numbers give the numbers again from their own symbols.</summary>
     [Fact]

@@ -24,6 +24,7 @@ internal sealed class BasisLoads
     private readonly UnitLoads loads = new();
     private readonly Sequence<double> seats;
     private readonly Lazy<HashSet<int>> insideFaces, outsideFaces;
+    private readonly Lazy<PlanPoint[]> outward;
     private readonly Lazy<double[,]> more;
     private readonly Lazy<double> twistMoment;
     private readonly Lazy<double[]> rowWeights;
@@ -37,6 +38,7 @@ internal sealed class BasisLoads
     {
         (this.body, geometry, seats) = (body, body.Geometry, seatOffsets);
         landings = [.. geometry.Landings.Where(l => !l.Secondary)];
+        outward = new(() => [.. Enumerable.Range(0, body.Grid.Around).Select(i => geometry.Curve.Normal((body.Grid.S[i] + body.Grid.S[i + 1]) / 2))]);
         (insideFaces, outsideFaces) = (new(() => Faces(CellSide.Inside)), new(() => Faces(CellSide.Outside)));
         var down = new Vector3(0, 0, -UsUnits.Gravity);
         Cob = Add(() => Loading.Weight(body.CobAlone, down));
@@ -172,10 +174,16 @@ internal sealed class BasisLoads
         {
             for (var k = 0; k < body.CobRows; k++)
             {
-                var layers = Enumerable.Range(0, body.Grid.Through).Select(j => body.Grid.Cell(i, k, j)).Where(cell => body.Model.Cells[cell].IsSolid).ToArray();
-                if (layers.Length > 0)
+                var (first, last) = (body.Grid.Cell(i, k, 0), body.Grid.Cell(i, k, body.Grid.Through - 1));
+                var (cell, inward) = side == CellSide.Inside ? (first, 1) : (last, -1);
+                while (cell >= first && cell <= last && !body.Model.Cells[cell].IsSolid)
                 {
-                    found.Add(side == CellSide.Inside ? layers[0] : layers[^1]);
+                    cell += inward;
+                }
+
+                if (cell >= first && cell <= last)
+                {
+                    found.Add(cell);
                 }
             }
         }
@@ -226,10 +234,16 @@ internal sealed class BasisLoads
         return east.Turned(up => new Vector3(up.Z, 0, 0)) + north.Turned(up => new Vector3(0, up.Z, 0));
     }
 
-    private NodalLoad WindFrom(double bearing, WindLoad wind)
+    /// <summary>Which cells around the wall look towards a bearing.</summary>
+    private bool[] Faced(double bearing)
     {
         var (sin, cos) = Math.SinCos(bearing);
-        var faced = Enumerable.Range(0, body.Grid.Around).Select(i => geometry.Curve.Normal((body.Grid.S[i] + body.Grid.S[i + 1]) / 2)).Select(n => n.East * sin + n.North * cos > 0).ToArray();
+        return [.. outward.Value.Select(normal => normal.East * sin + normal.North * cos > 0)];
+    }
+
+    private NodalLoad WindFrom(double bearing, WindLoad wind)
+    {
+        var faced = Faced(bearing);
         return Loading.Pressure(body.Model, CellSide.Outside, cell =>
             outsideFaces.Value.Contains(cell) && body.Grid.Position(cell) is var (i, k, _) ? (faced[i] ? wind.WallIn : wind.WallOut) * (1 + more.Value[i, k]) : null);
     }
@@ -237,21 +251,20 @@ internal sealed class BasisLoads
     /// <summary>The pressure in the middle of each cell; the top of the ground goes into the cell that it lies in by its share.</summary>
     private NodalLoad SoilFrom(double bearing, SoilPressure soil)
     {
-        var (sin, cos) = Math.SinCos(bearing);
+        var faced = Faced(bearing);
         var low = geometry.Wall.Base.Metres;
         return Loading.Traction(body.Model, CellSide.Outside, cell =>
         {
             var (i, k, _) = body.Grid.Position(cell);
             var (bottom, top) = (body.Grid.Z[k], body.Grid.Z[k + 1]);
-            var normal = geometry.Curve.Normal((body.Grid.S[i] + body.Grid.S[i + 1]) / 2);
-            if (!outsideFaces.Value.Contains(cell) || soil.Grade <= bottom || normal.East * sin + normal.North * cos <= 0)
+            if (soil.Grade <= bottom || !faced[i] || !outsideFaces.Value.Contains(cell))
             {
                 return null;
             }
 
             var reach = Math.Min(soil.Grade, top);
             var mean = soil.Force(Math.Max(low, bottom), reach) / (top - bottom) * (1 + more.Value[i, k]);
-            return (_, outward) => -mean * outward;
+            return (_, normal) => -mean * normal;
         });
     }
 

@@ -37,5 +37,5 @@ public readonly record struct Lettering(Cut Cut, double Size)
     public double Leading => Size * 1.22;
 
     /// <summary>Width of words set on one line, mm, without kerning.</summary>
-    public double WidthOf(string words) => Typeface.Of(Cut).Advance(words) * Size;
+    public double WidthOf(ReadOnlySpan<char> words) => Typeface.Of(Cut).Advance(words) * Size;
 }

@@ -54,10 +54,11 @@ public sealed class Typeface
     }
 
     /// <summary>Width of words at size 1. A character without a sign counts as one em.</summary>
-    public double Advance(string words)
+    /// <param name="words">What is set.</param>
+    /// <param name="before">Width of what stands before them on the line.</param>
+    public double Advance(ReadOnlySpan<char> words, double before = 0)
     {
-        ArgumentNullException.ThrowIfNull(words);
-        var sum = 0.0;
+        var sum = before;
         foreach (var rune in words.EnumerateRunes())
         {
             sum += rune.Value < Common ? common[rune.Value] : advances.GetValueOrDefault(rune.Value, 1);

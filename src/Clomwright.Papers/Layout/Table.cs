@@ -263,8 +263,8 @@ internal sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<Row> R
     {
         var lettering = cell.Lettering ?? Lettering;
         var tick = TickRoom(cell, lettering);
-        var natural = Math.Max(cell.Words.Split('\n').Max(lettering.WidthOf), cell.Note.Length == 0 ? 0 : Styles.Small.WidthOf(cell.Note));
-        var least = cell.Words.Split(' ', '\n').Max(lettering.WidthOf);
+        var natural = Math.Max(cell.Words.Split('\n').Max(line => lettering.WidthOf(line)), cell.Note.Length == 0 ? 0 : Styles.Small.WidthOf(cell.Note));
+        var least = cell.Words.Split(' ', '\n').Max(word => lettering.WidthOf(word));
         return (natural + tick + 0.01, Math.Min(least, 45) + tick + 0.01);
     }
 }

@@ -8,33 +8,40 @@ internal static class Wrapping
     /// <summary>Lines no wider than the width. Breaks at spaces, after hyphens and bars, and inside a word only when it alone is too wide.</summary>
     public static IReadOnlyList<string> Lines(string words, Lettering lettering, double width)
     {
+        var typeface = Typeface.Of(lettering.Cut);
         List<string> lines = [];
         foreach (var paragraph in words.Split('\n'))
         {
-            var line = "";
-            foreach (var piece in Pieces(paragraph))
+            // The line is what stands from start to end, and reached is how wide that is at size 1, spaces at its end too: no letter is measured twice.
+            var (start, end, reached) = (0, 0, 0.0);
+            foreach (var stop in Stops(paragraph))
             {
-                if (lettering.WidthOf((line + piece).TrimEnd()) <= width)
+                var piece = paragraph.AsSpan(end, stop - end);
+                var visible = piece.TrimEnd();
+                var wide = visible.IsEmpty ? lettering.WidthOf(paragraph.AsSpan(start, stop - start).TrimEnd()) : typeface.Advance(visible, reached) * lettering.Size;
+                if (wide <= width)
                 {
-                    line += piece;
+                    (end, reached) = (stop, typeface.Advance(piece, reached));
                     continue;
                 }
 
-                if (line.Length > 0)
+                if (end > start)
                 {
-                    lines.Add(line.TrimEnd());
+                    lines.Add(paragraph[start..end].TrimEnd());
                 }
 
-                line = piece;
-                while (lettering.WidthOf(line.TrimEnd()) > width && line.Length > 1)
+                start = end;
+                while (lettering.WidthOf(paragraph.AsSpan(start, stop - start).TrimEnd()) > width && stop - start > 1)
                 {
-                    var fits = FittingLength(line, lettering, width);
-                    lines.Add(line[..fits]);
-                    line = line[fits..];
+                    var fits = FittingLength(paragraph.AsSpan(start, stop - start), lettering, width);
+                    lines.Add(paragraph.Substring(start, fits));
+                    start += fits;
                 }
+
+                (end, reached) = (stop, typeface.Advance(paragraph.AsSpan(start, stop - start)));
             }
 
-            lines.Add(line.TrimEnd());
+            lines.Add(paragraph[start..end].TrimEnd());
         }
 
         return lines;
@@ -52,7 +59,8 @@ internal static class Wrapping
         return room <= 0 ? "" : words[..FittingLength(words, lettering, room)].TrimEnd() + "…";
     }
 
-    private static IEnumerable<string> Pieces(string words)
+    /// <summary>Where a line may end, the end of the words last.</summary>
+    private static IEnumerable<int> Stops(string words)
     {
         var start = 0;
         for (var i = 0; i < words.Length; i++)
@@ -60,18 +68,17 @@ internal static class Wrapping
             var breaks = words[i] == ' ' || (words[i] is '-' or '|' or '/' && i > start && i + 1 < words.Length && char.IsLetter(words[i + 1]) && char.IsLetter(words[i - 1]));
             if (breaks)
             {
-                yield return words[start..(i + 1)];
-                start = i + 1;
+                yield return start = i + 1;
             }
         }
 
         if (start < words.Length)
         {
-            yield return words[start..];
+            yield return words.Length;
         }
     }
 
-    private static int FittingLength(string words, Lettering lettering, double width)
+    private static int FittingLength(ReadOnlySpan<char> words, Lettering lettering, double width)
     {
         var (low, high) = (1, words.Length);
         while (low < high)

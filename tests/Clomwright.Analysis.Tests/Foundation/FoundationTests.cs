@@ -187,5 +187,5 @@ public sealed class FoundationTests
 
     // Rank property: any house gives numbers or reasons, and what is printed holds.
     [Fact]
-    public void AnyPlausibleHouse_GivesNumbersOrReasons() => Houses.Plausible.ForAll(house => { Of(house); }, iter: Counts.Of(30, 1000));
+    public void AnyPlausibleHouse_GivesNumbersOrReasons() => Houses.Plausible.ForAll(house => { Of(house); }, iter: Counts.Of(15, 1000));
 }

@@ -187,7 +187,7 @@ public sealed class RoofResultTests
                 }
             }
         },
-        iter: Counts.Of(60, 1000));
+        iter: Counts.Of(30, 1000));
 
     // Rank analytic: a notch to the middle leaves half a circle: A pi r^2/2, I (pi/8 - 8/(9 pi)) r^4.
     [Fact]

@@ -176,7 +176,7 @@ public sealed class PierTests
         var hand = Of(house).Hand;
         Printed.Holds(hand.Calculations);
         Assert.All(hand.Piers, p => Assert.True(p.Mean.Check.Is && double.IsFinite(p.Mean.Check.Value!.Use) && p.Edge.Check.Value!.Use >= 0));
-    }, iter: Counts.Of(12, 600), threads: 1);
+    }, iter: Counts.Of(8, 600), threads: 1);
 
     [Fact]
     public void Printed_Holds()

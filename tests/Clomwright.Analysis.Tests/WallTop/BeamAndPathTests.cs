@@ -157,5 +157,5 @@ public sealed class BeamAndPathTests
             Printed.Holds(top.Calculations);
             Assert.All([.. top.Beam, .. top.Lateral], c => Assert.True(!c.Check.Is || (double.IsFinite(c.Check.Value!.Use) && c.Check.Value.Use >= 0), c.Key));
         },
-        iter: Counts.Of(20, 500));
+        iter: Counts.Of(12, 500));
 }

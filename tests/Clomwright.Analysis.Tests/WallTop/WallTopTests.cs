@@ -177,7 +177,7 @@ public sealed class WallTopTests
             Assert.All([.. top.Headers, .. top.Tees], c => Assert.True(!c.Check.Is || (double.IsFinite(c.Check.Value!.Use) && c.Check.Value.Use >= 0), c.Key));
             Assert.Equal(geometry.Tees.Count, top.Tees.Count(t => t.Key == "tee-uplift"));
         },
-        iter: Counts.Of(30, 1000));
+        iter: Counts.Of(15, 1000));
 
     [Fact]
     public void HouseWithoutARoof_ChecksNoHeader() => Assert.All(

@@ -190,7 +190,7 @@ public static class FromWallTop
                             stacks.Where(s => s % sheet.Rows == pier.Rows[row]).Select(s => hardest.Sheet.Upright[s]).DefaultIfEmpty(0).Max())).ToSequence(),
                         Across = Pushed(hardest.Use.Across[place], pier, cases), Along = Pushed(hardest.Use.Along[place], pier, cases),
                         MeanBare = -(answers.Forces[basis.Cob][PierSections.Parts * first] + answers.Forces[basis.Timber][PierSections.Parts * first]) / pier.Areas[0],
-                        How = How(answers, cases[hardest.MeanCase[mean]], mean, hardest.Mean[mean] * pier.Areas[mean - first], pier.Areas[mean - first]),
+                        How = How(answers, cases[hardest.MeanCase[mean]], mean, hardest.Mean[mean] * pier.Areas[mean - first], pier.Areas[mean - first]) with { Place = pier.Pier.Address },
                     };
                 }
 

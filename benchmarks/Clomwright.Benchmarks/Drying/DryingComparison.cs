@@ -71,12 +71,14 @@ internal static class DryingComparison
     private static double Error(DiffusionStrip a, DiffusionStrip b, HourlyWall wall)
     {
         double sum = 0, size = 0;
-        for (var k = 0; k < a.State.Length; k++)
+        for (var row = 0; row < a.Rows; row++)
         {
-            var (row, node) = (k / wall.Grid.Nodes, k % wall.Grid.Nodes);
-            var volume = wall.Grid.Heights[row] * wall.Grid.Thicknesses[row] * wall.Grid.NodeShares[node];
-            sum += volume * (a.State[k] - b.State[k]) * (a.State[k] - b.State[k]);
-            size += volume;
+            for (var node = 0; node < wall.Grid.Nodes; node++)
+            {
+                var volume = wall.Grid.Heights[row] * wall.Grid.Thicknesses[row] * wall.Grid.NodeShares[node];
+                sum += volume * (a[row, node] - b[row, node]) * (a[row, node] - b[row, node]);
+                size += volume;
+            }
         }
 
         return Math.Sqrt(sum / size);
@@ -103,6 +105,6 @@ internal static class DryingComparison
         {
             c.ScaleA, c.ScaleB, c.First.P, c.First.Q, c.First.R, c.First.S, c.Last.P, c.Last.Q, c.Last.R, c.Last.S, c.Top.P, c.Top.Q, c.Top.R, c.Top.S,
         })]);
-        All(exact.State);
+        All(exact.ToArray());
     }
 }

@@ -87,7 +87,7 @@ internal sealed class DateForm : Form<DateOnly>
 /// <summary>One of the words of an enumeration, in small letters.</summary>
 internal sealed class WordForm<T> : Form<T> where T : struct, Enum
 {
-    private static readonly T[] Values = (T[])Enum.GetValues(typeof(T));
+    private static readonly T[] Values = Enum.GetValues<T>();
     private static readonly Sequence<string> Words = AmongWords.Of(typeof(T));
 
     public override Kind Kind { get; } = new Kind.Word(Words);

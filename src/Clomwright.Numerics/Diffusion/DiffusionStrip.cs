@@ -60,8 +60,8 @@ public sealed class DiffusionStrip
     /// <summary>What all placed rows hold.</summary>
     public double Held => Sum(0, Rows);
 
-    /// <summary>The state of a placed row, from the first face to the last.</summary>
-    public double[] Row(int row) => [.. Enumerable.Range(0, Grid.Nodes).Select(node => this[row, node])];
+    /// <summary>The state of the placed rows, row by row from the bottom, in each from the first face to the last.</summary>
+    public double[] ToArray() => [.. Enumerable.Range(0, Rows).SelectMany(row => Enumerable.Range(0, Grid.Nodes).Select(node => this[row, node]))];
 
     /// <summary>The mean state of a row.</summary>
     public double Mean(int row) => Sum(row, row + 1) / (Grid.Heights[row] * Grid.Thicknesses[row]);

@@ -12,7 +12,7 @@ namespace Clomwright.Numerics.Diffusion;
 /// </remarks>
 public sealed class Medium
 {
-    private const int Stride = 8;
+    private const int Used = 6, Stride = 8;
     private readonly double from;
     private readonly double spacing;
     private readonly double perSpacing;
@@ -47,7 +47,6 @@ public sealed class Medium
                 throw new ArgumentOutOfRangeException(nameof(slopeA), "A slope is negative or no number: such a medium has no steady state.");
             }
 
-            // For each grid point A, its slope, the slope's slope, and the same of B.
             var row = table.AsSpan(i * Stride, Stride);
             (row[0], row[1], row[2], row[3], row[4], row[5]) = (a, sa, (na - sa) * perSpacing, b, sb, (nb - sb) * perSpacing);
             a += (sa + na) / 2 * spacing;
@@ -55,6 +54,9 @@ public sealed class Medium
             (sa, sb) = (na, nb);
         }
     }
+
+    /// <summary>For each grid point A, its slope, the slope's slope, and the same of B.</summary>
+    internal double[] Table => [.. Enumerable.Range(0, intervals + 1).SelectMany(i => table[(i * Stride)..(i * Stride + Used)])];
 
     /// <summary>A linear medium: A = D u, B = u.</summary>
     public static Medium Linear(double diffusivity) => new(_ => diffusivity, _ => 1, 0, 1, 1);

@@ -147,15 +147,8 @@ public sealed class DiffusionStrip
 
     private void Stand(int rows)
     {
-        (Rows, size) = (rows, 0);
-        var volume = cells.Volume.Numbers();
-        for (var r = 0; r < rows; r++)
-        {
-            for (var i = 0; i < Grid.Nodes; i++)
-            {
-                size += volume[cells.At(r, i)];
-            }
-        }
+        Rows = rows;
+        size = Sum(cells.Volume);
     }
 
     /// <summary>One step of ROS2 into the trial state; what would go out; the size of the difference to first order.</summary>
@@ -192,7 +185,7 @@ public sealed class DiffusionStrip
         outflow = new(
             f * (out1.First + more1.First + out2.First + more2.First), f * (out1.Last + more1.Last + out2.Last + more2.Last),
             f * (out1.Top + more1.Top + out2.Top + more2.Top), f * (out1.Bottom + more1.Bottom + out2.Bottom + more2.Bottom));
-        return Math.Sqrt(Sum(rate, 0, Rows) / size);
+        return Math.Sqrt(Sum(rate) / size);
     }
 
     private double Sum(int fromRow, int toRow)
@@ -211,11 +204,12 @@ public sealed class DiffusionStrip
         return sum;
     }
 
-    private double Sum(Vector256<double>[] of, int fromRow, int toRow)
+    /// <summary>Of all placed rows.</summary>
+    private double Sum(Vector256<double>[] of)
     {
         var values = of.Numbers();
         double sum = 0;
-        for (var r = fromRow; r < toRow; r++)
+        for (var r = 0; r < Rows; r++)
         {
             for (var i = 0; i < Grid.Nodes; i++)
             {

@@ -88,6 +88,15 @@ internal sealed class StripCells
         }
     }
 
+    /// <summary>Lays the first rows down.</summary>
+    public void LayRows(Vector256<double>[] stacked, int count, Vector256<double>[] into)
+    {
+        for (var r = 0; r < count; r++)
+        {
+            Lay(stacked, r, into.AsSpan(r * Width, Width));
+        }
+    }
+
     /// <summary>Stacks a lying row.</summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void Stack(ReadOnlySpan<Vector256<double>> lying, int row, Vector256<double>[] into)

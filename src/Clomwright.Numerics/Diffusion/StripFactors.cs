@@ -88,11 +88,7 @@ internal sealed class StripFactors(StripCells cells)
     {
         var (volume, upward, width) = (cells.LyingVolume, cells.LyingUpward, cells.Width);
         var slope = lying;
-        for (var r = 0; r < rows; r++)
-        {
-            cells.Lay(rates.Slope, r, slope.AsSpan(r * width, width));
-        }
-
+        cells.LayRows(rates.Slope, rows, slope);
         var last = (rows - 1) * width;
         for (var k = 0; k < last + width; k++)
         {
@@ -144,11 +140,7 @@ internal sealed class StripFactors(StripCells cells)
     private void SolveUpward(int rows)
     {
         var (z, volume, width) = (lying, cells.LyingVolume, cells.Width);
-        for (var r = 0; r < rows; r++)
-        {
-            cells.Lay(half, r, z.AsSpan(r * width, width));
-        }
-
+        cells.LayRows(half, rows, z);
         var last = (rows - 1) * width;
         for (var k = 0; k < width; k++)
         {

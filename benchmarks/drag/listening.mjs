@@ -10,8 +10,8 @@ export async function opened(address, part) {
   });
   const page = await browser.newPage({ viewport: { width: 1366, height: 768 } });
   await page.addInitScript(() => {
-    // pictures: those that come by themselves on a stream, each with the time its house's answer had been asked for.
-    const log = { events: [], sent: new Map(), answered: [], bytes: [], pictures: [], pictureBytes: [], asked: new Map() };
+    // pictures: those that come by themselves on a stream, each of a house as it was in one revision.
+    const log = { events: [], sent: new Map(), answered: [], bytes: [], pictures: [], pictureBytes: [] };
     window.log = log;
     const send = WebSocket.prototype.send;
     WebSocket.prototype.send = function (text) {
@@ -20,17 +20,17 @@ export async function opened(address, part) {
         this.addEventListener('message', (message) => {
           for (const part of String(message.data).split('\u001e').filter(Boolean)) {
             const said = JSON.parse(part);
-            const at0 = said.type === 2 && said.item?.picture?.field ? log.asked.get(said.item.revision) : undefined;
-            if (at0 !== undefined) {
+            if (said.type === 2 && said.item?.picture?.field) {
+              const { revision } = said.item;
               log.pictureBytes.push(part.length);
-              queueMicrotask(() => requestAnimationFrame(() => setTimeout(() => log.pictures.push({ sent: at0, drawn: performance.now() }))));
+              queueMicrotask(() => requestAnimationFrame(() => setTimeout(() => log.pictures.push({ revision, drawn: performance.now() }))));
             }
             if (said.type !== 3 || !log.sent.has(said.invocationId)) continue;
             const at = log.sent.get(said.invocationId);
             const came = performance.now();
             log.bytes.push(part.length);
-            if (said.result?.state) log.asked.set(said.result.state.revision, at);
-            queueMicrotask(() => requestAnimationFrame(() => setTimeout(() => log.answered.push({ sent: at, came, drawn: performance.now() }))));
+            const revision = said.result?.state?.revision;
+            queueMicrotask(() => requestAnimationFrame(() => setTimeout(() => log.answered.push({ sent: at, came, revision, drawn: performance.now() }))));
           }
         });
       }
@@ -52,6 +52,20 @@ export function redrawn({ events, answered }) {
   const times = [];
   let from = 0;
   for (const { sent, drawn } of answered) for (; from < events.length && events[from] <= sent; from++) times.push(drawn - events[from]);
+  return times;
+}
+
+/**
+ * From each event to the first picture of the house as that event, or a newer one, made it. An event that leaves the house as it was (less than a step of the builder's grid) asks for no new picture: where the one of
+ * its house stands already, its time ends with its answer, by which the page knows so.
+ */
+export function pictured({ events, answered, pictures }) {
+  const times = [];
+  let from = 0;
+  for (const { sent, revision, drawn } of answered) {
+    const picture = pictures.find((one) => one.revision >= revision);
+    for (; from < events.length && events[from] <= sent; from++) if (picture) times.push(Math.max(drawn, picture.drawn) - events[from]);
+  }
   return times;
 }
 

@@ -1,10 +1,10 @@
 // Drags the middle opening of a house to and fro on the sheet of stress and measures what a person would feel:
 //   frames:    time between animation frames while the pointer moves, one move a frame
 //   findings:  from a pointer event to the frame after the page has redrawn from the answer to it, or to a newer one
-//   stress:    from a pointer event to the frame after the page has redrawn the stress of a house in which that move, or a newer one, is made
+//   stress:    from a pointer event to the frame after which the page shows the stress of a house in which that move, or a newer one, is made (listening.mjs says when a move is)
 //   envelope:  from letting go to the frame after the hardest of all cases is drawn again
 // Nothing here fails on a slow machine: it only tells.
-import { heading, moved, opened, redrawn, row, wayOf, weight } from './listening.mjs';
+import { heading, moved, opened, pictured, redrawn, row, wayOf, weight } from './listening.mjs';
 
 const [, , address] = process.argv;
 const moves = 600;
@@ -38,7 +38,7 @@ await page.mouse.move(start.x + 8, start.y);
 await page.locator('.on-the-way').waitFor({ timeout: 120_000 });
 await page.waitForTimeout(1500);
 await page.evaluate(() => {
-  window.log.events.length = window.log.answered.length = window.log.pictures.length = 0;
+  window.log.events.length = window.log.answered.length = window.log.pictureBytes.length = 0;
   window.log.going = true;
 });
 const took = await moved(page, moves, (share) => [start.x + 14 * Math.sin(share * Math.PI * 6), start.y]);
@@ -61,6 +61,6 @@ row('event to findings redrawn', redrawn(log));
 const [away, drawing] = wayOf(log);
 row('  of it: asked to answered', away);
 row('  of it: answered to redrawn', drawing);
-row('event to stress redrawn', redrawn({ events: log.events, answered: log.pictures }));
+row('event to stress redrawn', pictured(log));
 row('let go to the hardest of all', [envelope]);
-console.log(`${log.events.length} pointer events, ${log.answered.length} answers, ${weight(log.bytes)}; ${log.pictures.length} pictures, ${weight(log.pictureBytes)}`);
+console.log(`${log.events.length} pointer events, ${log.answered.length} answers, ${weight(log.bytes)}; ${log.pictureBytes.length} pictures, ${weight(log.pictureBytes)}`);

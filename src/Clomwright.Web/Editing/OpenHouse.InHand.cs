@@ -1,5 +1,4 @@
-using Clomwright.Building;
-using Clomwright.Evidence;
+using Clomwright.Study;
 using Clomwright.Web.Scenes;
 
 namespace Clomwright.Web.Editing;
@@ -13,8 +12,8 @@ internal sealed partial class OpenHouse
     /// <summary>Between two times that all is worked out while something is in hand: the rest of the time belongs to the hand.</summary>
     private static readonly TimeSpan Breath = TimeSpan.FromMilliseconds(150);
 
-    /// <summary>What was found of this house when it was last worked out whole; null before that.</summary>
-    private Sequence<Finding>? found;
+    /// <summary>The study of this house that was last worked out whole; null before that. Houses in hand take over from it: those between it and them have worked out nothing but where everything stands.</summary>
+    private HouseStudy? whole;
     private bool following;
 
     private HouseAnswer InHand(Scene scene, Sight sight, long? since)
@@ -34,10 +33,10 @@ internal sealed partial class OpenHouse
         {
             await Task.Delay(Breath);
             var now = Now.Study;
-            var all = now.Findings;
+            _ = now.Findings;
             lock (gate)
             {
-                found = all;
+                whole = now;
                 if (ReferenceEquals(now, study))
                 {
                     following = false;

@@ -139,15 +139,15 @@ internal sealed partial class OpenHouse : IDisposable
     {
         lock (gate)
         {
-            var before = since is null || !change.ByHand ? null : found;
+            var before = since is null || !change.ByHand ? null : whole;
             Message? reason;
             if ((change is Change.TakeWay way ? EditOfWay(way, out reason) : EditOf.Change(change, history.Now, StationOf, out reason, Roomiest)) is not { } edit)
             {
                 return Answer(sight, ChangeRefusal.Of(change, reason!, Say(reason!)));
             }
 
-            Become(history.With(edit.Apply(history.Now), gesture));
-            return before is not null && Seen.Wall(sight, before) is { } scene ? InHand(scene, sight, since) : Answer(sight, since: since);
+            Become(history.With(edit.Apply(history.Now), gesture), before);
+            return before is not null && Seen.Wall(sight, before.Findings) is { } scene ? InHand(scene, sight, since) : Answer(sight, since: since);
         }
     }
 
@@ -223,11 +223,14 @@ internal sealed partial class OpenHouse : IDisposable
         return null;
     }
 
-    private void Become(History next)
+    /// <summary>Makes the house another.</summary>
+    /// <param name="next">What it becomes.</param>
+    /// <param name="from">The study whose passes may be taken over: what it has not worked out is worked out again. Null is the one of the house as it was.</param>
+    private void Become(History next, HouseStudy? from = null)
     {
         if (next.Now != history.Now)
         {
-            study = HouseStudy.Of(next.Now, StudyOptions.Quick, study);
+            study = HouseStudy.Of(next.Now, StudyOptions.Quick, from ?? study);
             Forget();
             revision++;
             another.SetResult();
@@ -282,7 +285,7 @@ internal sealed partial class OpenHouse : IDisposable
     private HouseAnswer Answer(Sight sight, ChangeRefusal? refusal = null, bool fileDiffers = false, long? since = null)
     {
         var wall = Seen.Wall(sight);
-        found = wall is null ? found : study.Findings;
+        whole = wall is null ? whole : study;
         return Answer(sight, wall, refusal, fileDiffers, since);
     }
 

@@ -16,6 +16,9 @@ export class MarginList extends LitElement {
   declare pointed: string | null;
   declare open: string | null;
 
+  /** What is met, as it stood before something was taken in hand: folded away nobody sees it, and it waits until the hand rests. */
+  private folded: readonly FindingLine[] = [];
+
   constructor() {
     super();
     this.open = null;
@@ -56,9 +59,11 @@ export class MarginList extends LitElement {
     const lines = this.scene.findings.filter((finding) => finding.standing === standing);
     if (lines.length === 0) return nothing;
     const heading = say(`web.findings.${standing}`, { count: lines.length });
+    const waits = standing === 'met' && this.inHand && this.folded.length > 0 && this.querySelector('details.met[open]') === null;
+    if (standing === 'met' && !waits) this.folded = lines;
     const list = html`<ul>
       ${repeat(
-        lines,
+        waits ? this.folded : lines,
         (finding) => finding.id,
         // A line that says what it said is left as it stands.
         (finding) => guard([finding, finding.id === this.open, finding.id === this.pointed], () => this.line(finding)),

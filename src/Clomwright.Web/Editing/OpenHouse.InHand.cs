@@ -12,7 +12,7 @@ internal sealed partial class OpenHouse
     /// <summary>Between two times that all is worked out while something is in hand: the rest of the time belongs to the hand.</summary>
     private static readonly TimeSpan Breath = TimeSpan.FromMilliseconds(150);
 
-    /// <summary>The study of this house that was last worked out whole; null before that. Houses in hand take over from it: those between it and them have worked out nothing but where everything stands.</summary>
+    /// <summary>The study that was last worked out whole; null before that. Houses in hand take over from it: those between have worked out nothing but where everything stands.</summary>
     private HouseStudy? whole;
     private bool following;
 

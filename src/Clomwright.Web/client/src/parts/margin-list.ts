@@ -16,8 +16,8 @@ export class MarginList extends LitElement {
   declare pointed: string | null;
   declare open: string | null;
 
-  /** What is met, as it stood before something was taken in hand: folded away nobody sees it, and it waits until the hand rests. */
-  private folded: readonly FindingLine[] = [];
+  /** What is met, as it is on the page. */
+  private met: readonly FindingLine[] = [];
 
   constructor() {
     super();
@@ -59,11 +59,9 @@ export class MarginList extends LitElement {
     const lines = this.scene.findings.filter((finding) => finding.standing === standing);
     if (lines.length === 0) return nothing;
     const heading = say(`web.findings.${standing}`, { count: lines.length });
-    const waits = standing === 'met' && this.inHand && this.folded.length > 0 && this.querySelector('details.met[open]') === null;
-    if (standing === 'met' && !waits) this.folded = lines;
     const list = html`<ul>
       ${repeat(
-        waits ? this.folded : lines,
+        standing === 'met' ? this.unfolded(lines) : lines,
         (finding) => finding.id,
         // A line that says what it said is left as it stands.
         (finding) => guard([finding, finding.id === this.open, finding.id === this.pointed], () => this.line(finding)),
@@ -72,6 +70,13 @@ export class MarginList extends LitElement {
     return standing === 'met'
       ? html`<details class="group met"><summary><h3>${heading}</h3></summary>${list}</details>`
       : html`<section class="group ${standing}"><h3>${heading}</h3>${list}</section>`;
+  }
+
+  /** Folded away nobody sees what is met: while something is in hand it waits as it stands, until the hand rests. */
+  private unfolded(lines: readonly FindingLine[]): readonly FindingLine[] {
+    const folded = this.querySelector('details.met:not([open])') !== null;
+    if (!(this.inHand && folded)) this.met = lines;
+    return this.met;
   }
 
   private line(finding: FindingLine): TemplateResult {

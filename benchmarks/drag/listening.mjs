@@ -29,7 +29,8 @@ export async function opened(address, part) {
             const at = log.sent.get(said.invocationId);
             const came = performance.now();
             log.bytes.push(part.length);
-            const revision = said.result?.state?.revision;
+            // Without a state the house is what the page shows already.
+            const revision = (log.revision = said.result?.state?.revision ?? log.revision);
             queueMicrotask(() => requestAnimationFrame(() => setTimeout(() => log.answered.push({ sent: at, came, revision, drawn: performance.now() }))));
           }
         });

@@ -3,8 +3,12 @@ using Clomwright.Web.Scenes;
 
 namespace Clomwright.Web.Editing;
 
-/// <summary>The state of an open house, or one sentence why there is none.</summary>
-public sealed record HouseAnswer(HouseState? State, string? Trouble);
+/// <summary>The state of an open house, or one sentence why there is none; neither where the house is what the page shows.</summary>
+public sealed record HouseAnswer(HouseState? State, string? Trouble)
+{
+    /// <summary>The page shows this house, as it is, already.</summary>
+    public static HouseAnswer AsShown { get; } = new(null, null);
+}
 
 /// <summary>An open house as the page shows it.</summary>
 public sealed record HouseState

@@ -16,7 +16,10 @@ internal sealed partial class OpenHouse
     private HouseStudy? whole;
     private bool following;
 
-    private HouseAnswer InHand(Scene scene, Sight sight, long? since)
+    /// <summary>What the last answer in hand showed: the house, whose findings, from where, and under which number. A move within a step of the builder's grid leaves the house as it is: the page that has this has nothing to draw.</summary>
+    private (long Revision, HouseStudy Whole, Sight Sight, long Edition)? shown;
+
+    private HouseAnswer InHand(Scene scene, HouseStudy before, Sight sight, long? since)
     {
         if (!following && scene.InHand)
         {
@@ -24,7 +27,9 @@ internal sealed partial class OpenHouse
             _ = Task.Run(Follow);
         }
 
-        return Answer(sight, scene, null, false, since);
+        var answer = Answer(sight, scene, null, false, since);
+        shown = scene.InHand && answer.State?.Scene is { } sent ? (revision, before, sight, sent.Edition) : null;
+        return answer;
     }
 
     private async Task Follow()

@@ -146,8 +146,14 @@ internal sealed partial class OpenHouse : IDisposable
                 return Answer(sight, ChangeRefusal.Of(change, reason!, Say(reason!)));
             }
 
-            Become(history.With(edit.Apply(history.Now), gesture), before);
-            return before is not null && Seen.Wall(sight, before.Findings) is { } scene ? InHand(scene, sight, since) : Answer(sight, since: since);
+            var next = history.With(edit.Apply(history.Now), gesture);
+            if (before is not null && next.Now == history.Now && shown == (revision, before, sight, since!.Value))
+            {
+                return HouseAnswer.AsShown;
+            }
+
+            Become(next, before);
+            return before is not null && Seen.Wall(sight, before.Findings) is { } scene ? InHand(scene, before, sight, since) : Answer(sight, since: since);
         }
     }
 

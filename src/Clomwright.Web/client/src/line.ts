@@ -24,6 +24,8 @@ export class HouseLine {
   private wall: { edition: number; findings: FindingLine[] } | null = null;
   /** The last answer was given while something was in hand: everything is asked for when that rests. */
   private resting: ReturnType<typeof setTimeout> | null = null;
+  /** The last state was given while something was in hand. */
+  private inHand = false;
   /** How long it rests before that, ms. */
   private patience = rest;
   private seen = 0;
@@ -243,9 +245,11 @@ export class HouseLine {
     } finally {
       this.running = false;
     }
+    const asShown = answer.state === null && answer.trouble === null;
     this.seen = answer.state?.revision ?? this.seen;
-    if (answer.state?.scene?.inHand && this.waiting.length === 0) this.resting = setTimeout(() => this.rested(), this.patience);
-    this.took(this.whole(answer));
+    this.inHand = asShown ? this.inHand : answer.state?.scene?.inHand === true;
+    if (this.inHand && this.waiting.length === 0) this.resting = setTimeout(() => this.rested(), this.patience);
+    this.took(asShown ? answer : this.whole(answer));
     this.catchUp();
     void this.run();
   }

@@ -34,6 +34,7 @@ export interface HouseCard {
 }
 
 /** A state, or one sentence why there is none. */
+/** Neither state nor trouble: the house is what the page shows. */
 export interface HouseAnswer {
   state: HouseState | null;
   trouble: string | null;

@@ -337,7 +337,7 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
     if (this.line !== line) return;
     this.settled = line.idle;
     if (answer.state === null) {
-      this.trouble = answer.trouble;
+      this.trouble = answer.trouble ?? this.trouble;
       return;
     }
     this.chosen = chosenAfter(this.state, answer.state, this.chosen);

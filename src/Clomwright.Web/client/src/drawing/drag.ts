@@ -20,6 +20,8 @@ export interface Held {
   readonly gesture: string;
   readonly pointer: number;
   readonly from: { readonly px: number; readonly py: number; readonly x: number; readonly sill: number };
+  /** Where the pointer was last seen, px. */
+  at: { readonly px: number; readonly py: number };
   moved: boolean;
   /** On the view, m. */
   x: number;
@@ -34,17 +36,19 @@ export function take(card: Movable, view: FaceView, ring: number, event: Pointer
     gesture,
     pointer: event.pointerId,
     from: { px: event.clientX, py: event.clientY, x, sill: card.sill },
+    at: { px: event.clientX, py: event.clientY },
     moved: false,
     x,
     sill: card.sill,
   };
 }
 
-/** Follows the pointer; true once the opening really moves. */
+/** Follows the pointer; true when the opening really moves. */
 export function follow(held: Held, card: Movable, view: FaceView, k: number, event: PointerEvent): boolean {
   const dx = event.clientX - held.from.px;
   const dy = event.clientY - held.from.py;
-  if (!held.moved && Math.hypot(dx, dy) < 4) return false;
+  if ((!held.moved && Math.hypot(dx, dy) < 4) || (held.at.px === event.clientX && held.at.py === event.clientY)) return false;
+  held.at = { px: event.clientX, py: event.clientY };
   held.moved = true;
   held.x = Math.min(Math.max(held.from.x + dx / k, 0), view.length);
   if (!card.alongOnly) {

@@ -100,6 +100,7 @@ export class UnrolledWall extends LitElement {
         height=${round(frame.height)}
         role="group"
         aria-label=${say(carries ? 'web.stress.said' : this.face === 'inside' ? 'web.drawing.inside' : 'web.drawing.outside')}
+        @pointerrawupdate=${this.pointerMoved}
         @pointermove=${this.pointerMoved}
         @pointerup=${this.pointerLeft}
         @pointercancel=${this.pointerLeft}
@@ -161,6 +162,7 @@ export class UnrolledWall extends LitElement {
     if (this.stress !== null) this.dispatchEvent(new CustomEvent('take-opening', { detail: card.name, bubbles: true }));
   }
 
+  /** Asked for as soon as the pointer is there, where the browser tells that before the next frame. */
   private pointerMoved(event: PointerEvent): void {
     const { held, frame } = this;
     if (held?.pointer !== event.pointerId || frame === null) return;

@@ -21,14 +21,11 @@ public static class FromBuilding
     public static PlacedHouse Place(House house, PlacedHouse? earlier = null)
     {
         ArgumentNullException.ThrowIfNull(house);
-        var remarks = new Remarks();
-        var wall = WallSolids.Of(house, remarks);
-        var curve = PlanCurves.Of(house.Plan, remarks);
-        WallSolids.CheckFolds(curve, wall, remarks);
-        var heights = LiftHeights.Of(house.Lifts, wall, remarks);
         var before = earlier is not null && IsSameWall(earlier.Frame.House, house) ? earlier : null;
-        var frame = before is null ? new WallFrame(house, curve, wall, heights) : before.Frame with { House = house };
-        (curve, wall) = (frame.Curve, frame.Wall);
+        var (frame, ofWall) = before is null ? Wall(house) : (before.Frame with { House = house }, before.OfWall);
+        var (curve, wall) = (frame.Curve, frame.Wall);
+        var remarks = new Remarks();
+        remarks.Take(ofWall);
 
         var openings = OpeningPlaces.Of(frame, before?.Openings ?? [], remarks);
         var headers = HeaderPlaces.Of(frame, openings, before?.Headers ?? [], remarks);
@@ -55,7 +52,17 @@ public static class FromBuilding
             Tees = TeePlaces.Of(frame, told, niches.Select(n => n.Place), landings, remarks),
             Diagnostics = remarks.BesidesThoseOf(house),
         };
-        return new PlacedHouse(geometry, frame, openings, headers.Values, niches);
+        return new PlacedHouse(geometry, frame, ofWall, openings, headers.Values, niches);
+    }
+
+    /// <summary>The wall itself, with what is to be said of it.</summary>
+    private static (WallFrame Frame, Remarks OfWall) Wall(House house)
+    {
+        var remarks = new Remarks();
+        var wall = WallSolids.Of(house, remarks);
+        var curve = PlanCurves.Of(house.Plan, remarks);
+        WallSolids.CheckFolds(curve, wall, remarks);
+        return (new WallFrame(house, curve, wall, LiftHeights.Of(house.Lifts, wall, remarks)), remarks);
     }
 
     /// <summary>Whether the wall itself is equal: its plan, faces, foot and lifts.</summary>

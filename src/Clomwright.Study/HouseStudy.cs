@@ -37,7 +37,7 @@ public sealed class HouseStudy
     private readonly Lazy<WallByHandResult> wallByHand;
     private readonly Lazy<FoundationResult> foundation;
     private readonly Lazy<FinishesResult> finishes;
-    private readonly Lazy<Known<StructureResult>> structure;
+    private readonly Awaited<Known<StructureResult>> structure;
     private readonly Awaited<Known<CollapseResult>> collapse;
     private readonly Lazy<Known<WallTrialsResult>> trials;
     private readonly Lazy<Sequence<Finding>> wallFindings;
@@ -75,7 +75,7 @@ public sealed class HouseStudy
         finishes = new(() => Analysis.Finishes.FromGeometry.Of(Geometry, FinishInputs.None with { Months = MonthsOf(Weather) }));
         findings = new(() => RuleBook.Check(Geometry, [.. FromResults.Of(Geometry, Roof, WallTop, Mix), .. OfWallByHand.Demands(House, Roof, WallByHand, Mix), .. OfFoundation.Demands(House, Foundation), .. OfFinishes.Demands(House, Finishes),
             .. OfDrying.Demands(House, Fresh, Milestones, Finishes)], Mix).Concat(NotAsked).ToSequence());
-        structure = new(() => StructureOf(house, Geometry, Roof, WallTop, Mix, before.Study));
+        structure = new(watch => StructureOf(house, Geometry, Roof, WallTop, Mix, before.Study, watch));
         collapse = new(watch => CollapseOf(house, Geometry, Roof, WallTop, Mix, options, before.Study, watch));
         trials = new(() => TrialsOf(this, before.Study));
         wallFindings = new(() => RuleBook.CheckWall(Geometry, [.. OfStructure.Demands(Structure, Mix), OfCollapse.Demand(Collapse), .. OfWallTrials.Demands(Trials, Structure, WallByHand, Mix)]));
@@ -140,6 +140,11 @@ public sealed class HouseStudy
 
     /// <summary>The whole wall as one elastic body; or why it is not known. Computed when somebody asks: <see cref="Findings"/> do not wait for it, <see cref="AllFindings"/> do.</summary>
     public Known<StructureResult> Structure => structure.Value;
+
+    /// <summary>The same for one who waits and may give up: the same answer as <see cref="Structure"/>, and kept.</summary>
+    /// <param name="watch">Who waits.</param>
+    /// <exception cref="OperationCanceledException">The one who waited gave up; nothing is kept.</exception>
+    public Known<StructureResult> StructureFor(Watch watch) => structure.For(watch);
 
     /// <summary>The push at which the house falls; or why it is not known. Only in a deep study, and computed when somebody asks.</summary>
     public Known<CollapseResult> Collapse => collapse.Value;
@@ -350,10 +355,10 @@ public sealed class HouseStudy
 
     private Sequence<Finding> NotAsked => RuleBook.CheckWall(Geometry, [.. OfStructure.Demands(new Message("study.structure.not-asked"), Mix), OfCollapse.Demand(new Message("study.collapse.not-deep")), .. OfWallTrials.Demands(new Message("study.trials.not-deep"), new Message("study.trials.not-deep"), null, Mix)]);
 
-    private static Known<StructureResult> StructureOf(House house, HouseGeometry geometry, RoofResult roof, WallTopResult top, MixResult mix, HouseStudy? earlier) =>
+    private static Known<StructureResult> StructureOf(House house, HouseGeometry geometry, RoofResult roof, WallTopResult top, MixResult mix, HouseStudy? earlier, Watch? watch) =>
         earlier is { structure.IsValueCreated: true } && ReferenceEquals(earlier.Roof, roof) && WhatIsRead.ByStructure(earlier.House) == WhatIsRead.ByStructure(house)
             ? earlier.Structure
-            : FromWallTop.Of(geometry, roof, top, mix.Strength);
+            : FromWallTop.Of(geometry, roof, top, mix.Strength, watch: watch);
 
     private static Known<CollapseResult> CollapseOf(House house, HouseGeometry geometry, RoofResult roof, WallTopResult top, MixResult mix, StudyOptions options, HouseStudy? earlier, Watch? watch) =>
         !options.Deep ? new Message("study.collapse.not-deep")

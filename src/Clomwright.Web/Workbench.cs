@@ -10,8 +10,10 @@ using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Server.Kestrel.Core;
+using Microsoft.AspNetCore.SignalR;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Logging;
+using Microsoft.Extensions.Options;
 
 namespace Clomwright.Web;
 
@@ -41,7 +43,7 @@ public static class Workbench
         try
         {
             var first = options.File ?? (options.Greet && folder.List() is [var one, ..] ? one : null);
-            running = await Start(folder, options.Port, PageOf(first, options.Greet), options.Share ? new WorkbenchShare(LocalAddresses.OfThisMachine(), PhoneFile.Of(folder.Path)) : null, language, cancellation);
+            running = await Start(folder, options.Port, PageOf(first, options.Greet), options.Share ? new WorkbenchShare(LocalAddresses.OfThisMachine(), PhoneFile.Of(folder.Path)) : null, language, rehearses: true, cancellation);
         }
         catch (IOException)
         {
@@ -77,12 +79,12 @@ public static class Workbench
     /// <param name="cancellation">Gives up starting.</param>
     /// <exception cref="IOException">The port is taken.</exception>
     public static Task<RunningWorkbench> Start(HouseFolder folder, int port = 0, string? file = null, WorkbenchShare? share = null, CancellationToken cancellation = default) =>
-        Start(folder, port, PageOf(file, greet: false), share, new LanguageFile(null), cancellation);
+        Start(folder, port, PageOf(file, greet: false), share, new LanguageFile(null), rehearses: false, cancellation);
 
     /// <summary>The wall of a house, or the list of houses.</summary>
     private static string PageOf(string? file, bool greet) => file is null ? "/" : $"/wall/{Uri.EscapeDataString(HouseKey.Of(file))}{(greet ? "?greet" : "")}";
 
-    private static async Task<RunningWorkbench> Start(HouseFolder folder, int port, string page, WorkbenchShare? share, LanguageFile language, CancellationToken cancellation)
+    private static async Task<RunningWorkbench> Start(HouseFolder folder, int port, string page, WorkbenchShare? share, LanguageFile language, bool rehearses, CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(folder);
         var houses = new OpenHouses(folder);
@@ -102,6 +104,7 @@ public static class Workbench
         builder.Services.AddSingleton(houses);
 
         var app = builder.Build();
+        houses.Rehearsal = rehearses ? new Rehearsal(app.Services.GetRequiredService<IOptions<JsonHubProtocolOptions>>().Value.PayloadSerializerOptions) : null;
         app.Lifetime.ApplicationStopped.Register(houses.Close);
         app.Use(Guarded);
         app.MapClient();

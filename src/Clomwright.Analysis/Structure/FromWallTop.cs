@@ -23,11 +23,13 @@ public static class FromWallTop
     /// <param name="top">The wall top: where poles sit off the middle.</param>
     /// <param name="strength">Of this cob.</param>
     /// <param name="fineness">How finely; null takes the usual.</param>
-    public static Known<StructureResult> Of(HouseGeometry geometry, RoofResult roof, WallTopResult top, CobStrength strength, WallFineness? fineness = null) =>
-        Of(geometry, roof, top, strength, WallChange.None, fineness);
+    /// <param name="watch">Who waits and may give up; null where nobody does.</param>
+    /// <exception cref="OperationCanceledException">The one who waited gave up.</exception>
+    public static Known<StructureResult> Of(HouseGeometry geometry, RoofResult roof, WallTopResult top, CobStrength strength, WallFineness? fineness = null, Watch? watch = null) =>
+        Of(geometry, roof, top, strength, WallChange.None, fineness, watch);
 
     /// <summary>The same with something taken otherwise than it is described, to see what hangs on it.</summary>
-    internal static Known<StructureResult> Of(HouseGeometry geometry, RoofResult roof, WallTopResult top, CobStrength strength, WallChange change, WallFineness? fineness = null)
+    internal static Known<StructureResult> Of(HouseGeometry geometry, RoofResult roof, WallTopResult top, CobStrength strength, WallChange change, WallFineness? fineness = null, Watch? watch = null)
     {
         if (WhyNot(geometry) is { } why)
         {
@@ -42,13 +44,15 @@ public static class FromWallTop
 
         var soil = SoilPressure.Of(geometry.House.Site, geometry.Wall.Base.Metres);
         var basis = new BasisLoads(body, change.Seats(geometry, top), roof.Wind.Value, LoadCases.Thrusts(geometry, roof), soil);
+        var stop = watch?.Cancelled ?? default;
+        stop.ThrowIfCancellationRequested();
         using var elastic = new ElasticBody(body.Model);
         if (elastic.LooseColumn is { } loose)
         {
             return Message.Of("analysis.structure.loose", ("station", Amount.Metres(body.Grid.S[loose / (body.Grid.Up + 1)])));
         }
 
-        return new WallStudy(body, basis, elastic, roof, strength).Result(soil, change.Roof);
+        return new WallStudy(body, basis, elastic, roof, strength, stop).Result(soil, change.Roof);
     }
 
     private static Message? WhyNot(HouseGeometry geometry) =>
@@ -56,8 +60,8 @@ public static class FromWallTop
         : geometry.Curve.ConcavityMax * Math.Max(geometry.Wall.OutsideOffset(geometry.Wall.Base.Metres), geometry.Wall.OutsideOffset(geometry.Wall.Top.Metres)) >= 1 ? new Message("analysis.structure.folds")
         : null;
 
-    /// <summary>One solved wall on its way to a result.</summary>
-    private sealed class WallStudy(WallBody body, BasisLoads basis, ElasticBody elastic, RoofResult roof, CobStrength strength)
+    /// <summary>One solved wall on its way to a result; given up between two steps of the way.</summary>
+    private sealed class WallStudy(WallBody body, BasisLoads basis, ElasticBody elastic, RoofResult roof, CobStrength strength, CancellationToken stop)
     {
         private readonly HouseGeometry geometry = body.Geometry;
         private readonly Landing[] landings = [.. body.Geometry.Landings.Where(l => !l.Secondary)];
@@ -66,7 +70,8 @@ public static class FromWallTop
 
         public Known<StructureResult> Result(SoilPressure? soil, double roofFactor)
         {
-            var answers = WallAnswers.Of(elastic, basis, sheet, body, piers);
+            stop.ThrowIfCancellationRequested();
+            var answers = WallAnswers.Of(elastic, basis, sheet, body, piers, stop);
             if (!(answers.Checks.ReactionError <= ReactionErrorMost))
             {
                 return Message.Of("analysis.structure.unbalanced", ("error", Amount.Number(answers.Checks.ReactionError)));
@@ -74,7 +79,9 @@ public static class FromWallTop
 
             var (cases, missing, assumed) = LoadCases.Of(body, basis, roof, roofFactor);
             var hardest = new Hardest(sheet, piers, landings, [.. HeaderSeat.Of(geometry, sheet)], new PierUse(body, piers, strength.Allowable));
+            stop.ThrowIfCancellationRequested();
             var (pulling, pulls) = Linear(answers, cases, hardest);
+            stop.ThrowIfCancellationRequested();
             var resolved = Resolve(answers, cases, hardest, pulls);
             var level = body.Numbers["wall-tension-unlooked"] * strength.Characteristic;
             var allowed = Allowed();
@@ -135,6 +142,7 @@ public static class FromWallTop
             elastic.Become(body.Model with { Supports = body.Unilateral });
             var loads = again.Select(i => Load(cases[i])).ToArray();
             SolidAnswer[] solved = [.. elastic.Solve(loads)];
+            stop.ThrowIfCancellationRequested();
             var stresses = elastic.CellStresses(solved);
             elastic.Become(body.Model);
             var feet = body.Unilateral.Springs.Count(s => s.PushesOnly);

@@ -20,10 +20,12 @@ internal sealed class WallAnswers
     /// <summary>How far each node of the foot moves up, for each unit load, m.</summary>
     public required double[][] Foot { get; init; }
 
-    public static WallAnswers Of(ElasticBody elastic, BasisLoads basis, WallSheet sheet, WallBody body, PierSections[] piers)
+    public static WallAnswers Of(ElasticBody elastic, BasisLoads basis, WallSheet sheet, WallBody body, PierSections[] piers, CancellationToken stop)
     {
         SolidAnswer[] answers = [.. elastic.Solve(basis.All)];
+        stop.ThrowIfCancellationRequested();
         var stresses = elastic.CellStresses(answers);
+        stop.ThrowIfCancellationRequested();
         var springs = body.Model.Supports.Springs.Where(s => s.Axis == 2).Select(s => s.Node).ToArray();
         int[] probed = [basis.Cob, basis.WallTwist, .. basis.Wind.Take(1)];
         var residual = probed.Max(i => elastic.Balance(answers[i]).Residual);

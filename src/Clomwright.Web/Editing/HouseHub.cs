@@ -16,7 +16,11 @@ internal sealed class HouseHub(OpenHouses houses) : Hub
     public async Task<HouseAnswer> Open(string key, Sight sight)
     {
         await Groups.AddToGroupAsync(Context.ConnectionId, key, Context.ConnectionAborted);
-        return On(key, house => house.Look(sight));
+        return On(key, house =>
+        {
+            houses.Rehearsal?.On(house);
+            return house.Look(sight);
+        });
     }
 
     /// <summary>Changes a house. Changes of one gesture are taken back together.</summary>
@@ -49,25 +53,28 @@ internal sealed class HouseHub(OpenHouses houses) : Hub
         return run.Told<WaterAnswer>(share => new(share, null, null), [known => new(1, WaterSceneOf.Scene(run.Study, known, FaceOf(sight), Words.Book), null)], null, cancellation);
     }
 
-    /// <summary>What the wall carries: nothing while the model is solved, then the picture. Solved beside everything else; no change waits for it.</summary>
-    public async IAsyncEnumerable<StressAnswer> Stress(string key, Sight sight, [EnumeratorCancellation] CancellationToken cancellation)
+    /// <summary>What the wall carries: nothing while the model is solved, then the picture. Solved beside everything else; no change waits for it, and it ends without one when the house changes meanwhile.</summary>
+    public IAsyncEnumerable<StressAnswer> Stress(string key, Sight sight, CancellationToken cancellation)
     {
         if (houses.Find(key, out var trouble) is not { } house)
         {
-            yield return new StressAnswer(null, trouble);
-            yield break;
+            return new[] { new StressAnswer(null, trouble) }.ToAsyncEnumerable();
         }
 
-        yield return new StressAnswer(null, null);
-        var (study, revision) = await house.After(-1, cancellation);
-        var scene = await Task.Run(
-            () =>
-            {
-                house.Rest(study);
-                return StressSceneOf.Scene(study, revision, FaceOf(sight), Words.Book);
-            },
-            cancellation);
-        yield return new StressAnswer(scene, null);
+        var (run, revision) = house.Stress;
+        return run.Told<StressAnswer>(_ => new(null, null),
+            [
+                known =>
+                {
+                    house.Rest(known);
+                    if (known.Value is { } solved)
+                    {
+                        houses.Rehearsal?.OnStress(house, solved);
+                    }
+
+                    return new(StressSceneOf.Scene(run.Study, revision, FaceOf(sight), Words.Book), null);
+                },
+            ], null, cancellation);
     }
 
     /// <summary>What the wall carries while an opening is in hand: a picture for the house as it is each time one is ready, never for one that is no more. Ends, with all it holds, when the page lets go.</summary>

@@ -2,6 +2,7 @@ using Clomwright.Analysis;
 using Clomwright.Analysis.Collapse;
 using Clomwright.Analysis.Days;
 using Clomwright.Analysis.Drying;
+using Clomwright.Analysis.Structure;
 using Clomwright.Study;
 
 namespace Clomwright.Web.Editing;
@@ -10,6 +11,7 @@ namespace Clomwright.Web.Editing;
 internal sealed partial class OpenHouse
 {
     private LongRun<Known<DryingResult>>? drying;
+    private LongRun<Known<StructureResult>>? stress;
     private LongRun<Known<CollapseResult>>? fall;
     private LongRun<Known<DaysResult>>? days;
     private LongRun<Known<DaysChoices>>? choices;
@@ -23,6 +25,19 @@ internal sealed partial class OpenHouse
             {
                 TakeNewFile();
                 return drying ??= new(study, (of, watch) => of.DryingFor(watch));
+            }
+        }
+    }
+
+    /// <summary>What the wall of the house as it is now carries, being solved beside everything else, and the number of that house; one run, given up when the house changes.</summary>
+    public (LongRun<Known<StructureResult>> Run, long Revision) Stress
+    {
+        get
+        {
+            lock (gate)
+            {
+                TakeNewFile();
+                return (stress ??= new(study, (of, watch) => of.StructureFor(watch)), revision);
             }
         }
     }

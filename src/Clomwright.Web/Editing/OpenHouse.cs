@@ -78,10 +78,19 @@ internal sealed partial class OpenHouse : IDisposable
         }
     }
 
-    /// <summary>Keeps what the wall of a study carries, by which the next opening is taken in hand. Solves it where nobody has yet.</summary>
-    public void Rest(HouseStudy solved)
+    /// <summary>Whether it is what it was under a number.</summary>
+    public bool IsStill(long seen)
     {
-        if (solved.Structure.Value is { } structure)
+        lock (gate)
+        {
+            return revision == seen;
+        }
+    }
+
+    /// <summary>Keeps what the wall carries, by which the next opening is taken in hand.</summary>
+    public void Rest(Known<StructureResult> solved)
+    {
+        if (solved.Value is { } structure)
         {
             lock (gate)
             {
@@ -266,11 +275,12 @@ internal sealed partial class OpenHouse : IDisposable
     {
         looked = null;
         drying?.Cancel();
+        stress?.Cancel();
         fall?.Cancel();
         days?.Cancel();
         choices?.Cancel();
         arrival?.Cancel();
-        (drying, fall, days, choices, arrival) = (null, null, null, null, null);
+        (drying, stress, fall, days, choices, arrival) = (null, null, null, null, null, null);
     }
 
     private double? StationOf(string part) => StandingOpening.All(study.Geometry).FirstOrDefault(o => o.Opening.Name == part)?.Station

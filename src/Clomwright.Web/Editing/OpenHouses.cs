@@ -10,6 +10,9 @@ internal sealed class OpenHouses(HouseFolder folder)
     private readonly Dictionary<string, OpenHouse> open = new(StringComparer.Ordinal);
     private readonly Lock gate = new();
 
+    /// <summary>What is rehearsed on a house that a page has opened; null where nothing is.</summary>
+    public Rehearsal? Rehearsal { get; set; }
+
     /// <summary>The folder.</summary>
     public string Folder => folder.Path;
 

@@ -83,13 +83,15 @@ export class Flows {
       return;
     }
     this.forgetUnfinished(state);
-    if (!line.idle || this.inHand) return;
+    if (!line.idle) return;
     this.stressOf = of;
     line.stress((answer) => {
       // Until it is solved, what is on the sheet stays and says of which house it is.
       if (this.stressOf !== of || (answer.scene === null && answer.trouble === null && this.stress?.scene)) return;
       this.stress = answer;
       if (!this.inHand) this.leaveHand();
+      // The hand rests: all cases are shown under it until it goes on.
+      else if (answer.scene !== null) this.live = null;
       this.host.requestUpdate();
     });
   }

@@ -23,7 +23,9 @@ internal sealed class Rehearsal(JsonSerializerOptions json)
     /// <summary>Every so many moves all is found, as beside a hand.</summary>
     private const int FoundEvery = 8;
 
-    private const double Reach = 0.6;
+    /// <summary>Metres that one move goes, and moves until it turns.</summary>
+    private const double Step = 0.06;
+    private const int Turn = 12;
 
     /// <summary>The page comes first: it is drawn before anything is rehearsed.</summary>
     private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(600);
@@ -99,8 +101,12 @@ internal sealed class Rehearsal(JsonSerializerOptions json)
         return pictures;
     }
 
-    private static House Moved(House house, OpeningPlace opening, int move) =>
-        EditOf.Change(new Change.Move(opening.Opening.Name, opening.Station + Reach * Math.Sin(0.1 * move), null), house, _ => opening.Station, out _)?.Apply(house) ?? house;
+    private static House Moved(House house, OpeningPlace opening, int move)
+    {
+        var (there, back) = (move % Turn, (Turn - move % Turn) % Turn);
+        var station = opening.Station + Step * (move / Turn % 2 == 0 ? there : back);
+        return EditOf.Change(new Change.Move(opening.Opening.Name, station, null), house, _ => opening.Station, out _)?.Apply(house) ?? house;
+    }
 
     /// <summary>A part of what is rehearsed, and how much of it is left.</summary>
     private sealed class Part(int enough)

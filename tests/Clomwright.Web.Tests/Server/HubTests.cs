@@ -85,6 +85,54 @@ public sealed class HubTests : IAsyncLifetime
         Assert.True(stranger.Scene.Findings.Count > 100);
     }
 
+    /// <summary>Rank property: a move within a step of the grid leaves the house as it is, and a page that has it is told no more than that; a page that has not, or looks from the other side, gets all.</summary>
+    [Fact]
+    public async Task AMoveWithinAStep_SaysOnlyThatNothingChanged()
+    {
+        var edition = (await Ask("Open")).Scene!.Edition;
+        var first = (await Drag(5.0, edition)).State!;
+        Assert.True(first.Scene!.InHand);
+
+        var within = await Drag(5.0 + 1e-4, first.Scene.Edition);
+        Assert.Equal(HouseAnswer.AsShown, within);
+
+        Assert.NotNull((await Drag(5.0 + 1e-4, edition)).State!.Scene);
+        Assert.Equal("outside", (await Drag(5.0 + 1e-4, first.Scene.Edition, Sight.Outside)).State!.Scene!.Face);
+
+        var further = (await Drag(5.1, first.Scene.Edition)).State!;
+        Assert.True(further.Revision > first.Revision);
+        await Ask("Undo");
+        Assert.NotNull((await Drag(5.1, further.Scene!.Edition)).State);
+
+        Task<HouseAnswer> Drag(double station, long since, Sight sight = Sight.Inside) =>
+            hub.InvokeAsync<HouseAnswer>("Drag", HouseFolderCopy.Key, "drag-1", new { kind = "move", opening = "tub-window", station }, sight, since);
+    }
+
+    /// <summary>Rank property: solving the wall is given up when the house becomes another, and the next who asks gets that of the new house.</summary>
+    [Fact]
+    public async Task SolvingTheWall_IsGivenUp_WhenTheHouseChanges()
+    {
+        await Ask("Open");
+        long? solved = null;
+        await foreach (var answer in hub.StreamAsync<StressAnswer>("Stress", HouseFolderCopy.Key, Sight.Inside))
+        {
+            solved = answer.Scene?.Revision ?? solved;
+            if (answer.Scene is null)
+            {
+                await Ask("Change", $"drag-{Guid.NewGuid()}", new { kind = "move", opening = "tub-window", station = 5.0 });
+            }
+        }
+
+        Assert.Null(solved);
+        var now = (await Ask("Open")).Revision;
+        await foreach (var answer in hub.StreamAsync<StressAnswer>("Stress", HouseFolderCopy.Key, Sight.Inside))
+        {
+            solved = answer.Scene?.Revision ?? solved;
+        }
+
+        Assert.Equal(now, solved);
+    }
+
     /// <summary>Rank property: while an opening is in hand pictures come for the house as it is, small, and when the page lets go the next may take one; without a wall solved before there is none.</summary>
     [Fact]
     public async Task AnOpeningInHand_IsFollowed_AndLetGo()

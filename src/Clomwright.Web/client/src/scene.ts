@@ -33,8 +33,7 @@ export interface HouseCard {
   plan: PlanKey | null;
 }
 
-/** A state, or one sentence why there is none. */
-/** Neither state nor trouble: the house is what the page shows. */
+/** A state, or one sentence why there is none; neither where the house is what the page shows. */
 export interface HouseAnswer {
   state: HouseState | null;
   trouble: string | null;

@@ -1,3 +1,4 @@
+using System.Runtime.Intrinsics;
 using Clomwright.Analysis.Weather;
 using Clomwright.Building;
 using Clomwright.Evidence;
@@ -20,7 +21,7 @@ internal sealed class HouseYear
     public YearResult Run(YearWeather weather)
     {
         var gains = Gains(weather);
-        var (heated, free) = (Run(weather, gains, heat: true), Run(weather, gains, heat: false));
+        var (heated, free) = Both(weather, gains);
         return new YearResult
         {
             Heated = heated, Free = free, Simple = Simple(weather, gains), Warm = shell.Warm,
@@ -89,7 +90,8 @@ internal sealed class HouseYear
         return table;
     }
 
-    private RunResult Run(YearWeather weather, SunGains gains, bool heat)
+    /// <summary>The house kept warm and the house that nobody heats, through the same hours.</summary>
+    private (RunResult Heated, RunResult Free) Both(YearWeather weather, SunGains gains)
     {
         var elements = shell.Elements;
         var hours = weather.Hours.AsSpan();
@@ -99,41 +101,50 @@ internal sealed class HouseYear
         var (warm, openAbove, onFloor) = (shell.Warm, shell.OpenAbove, shell.SunFloor);
         var (massive, floor) = (elements.Where(e => !e.IsLight && !e.IsGround).Sum(e => e.Area), shell.Ground.Area);
         var state = balance.Even(weather.Days.Average(d => d.Mean));
-        var (faces, inner, lost) = (new double[elements.Count], new double[elements.Count], new double[elements.Count]);
-        var tally = new RunTally(elements.Count);
-        var (felt, isOpen, kept) = (15.0, false, 0.0);
+        var (faces, inner, lost) = (new double[elements.Count], new double[elements.Count], new Vector128<double>[elements.Count]);
+        var (heated, free) = (new RunTally(elements.Count), new RunTally(elements.Count));
+        var (feltHeated, feltFree, before) = (15.0, 15.0, Vector128<double>.Zero);
         var people = (shell.People * shell.HeatEach + shell.OtherHeat) / 2;
         for (var h = -RunUp; h < hours.Length; h++)
         {
             var at = h < 0 ? h + hours.Length : h;
             ref readonly var hour = ref hours[at];
+            var (ground, sun) = (GroundBelow(weather, at / 24), gains.Inside[at]);
             for (var e = 0; e < faces.Length; e++)
             {
                 var element = elements[e];
-                faces[e] = element.IsGround ? GroundBelow(weather, at / 24) : hour.Temperature + element.Part.Outside * gains.Faces[at, e];
-                inner[e] = element.IsGround ? onFloor * gains.Inside[at] / floor : element.IsLight ? 0 : (1 - onFloor) * gains.Inside[at] / massive;
+                faces[e] = element.IsGround ? ground : hour.Temperature + element.Part.Outside * gains.Faces[at, e];
+                inner[e] = element.IsGround ? onFloor * sun / floor : element.IsLight ? 0 : (1 - onFloor) * sun / massive;
             }
 
-            isOpen = felt > openAbove && hour.Temperature < felt;
-            var before = h == 0 ? balance.Kept(state) : kept;
-            var step = balance.Step(state, new(hour.Temperature, faces, inner, people, people), heat ? warm : null, isOpen, lost);
-            felt = step.Felt;
+            bool Open(double felt, double outside) => felt > openAbove && outside < felt;
+            var (isOpenHeated, isOpenFree) = (Open(feltHeated, hour.Temperature), Open(feltFree, hour.Temperature));
+            before = h == 0 ? balance.Kept(state) : before;
+            var (warmed, left) = balance.Step(state, new(hour.Temperature, faces, inner, people, people), warm, (isOpenHeated, isOpenFree), lost);
+            (feltHeated, feltFree) = (warmed.Felt, left.Felt);
             if (h < 0)
             {
                 continue;
             }
 
-            var came = 2 * people + gains.Inside[at] + step.Heating;
-            kept = balance.Kept(state);
-            tally.Off(kept - before - Hour * (came - step.Straight - step.Outside), Hour * (Math.Abs(came) + Math.Abs(step.Straight) + Math.Abs(step.Outside)));
-            tally.Add(weather.First.AddDays(at / 24 % 365), hour, step, gains.Inside[at], isOpen);
-            if (hour.Temperature < warm - ColdBy)
+            var kept = balance.Kept(state);
+            var date = weather.First.AddDays(at / 24 % 365);
+            for (var run = 0; run < 2; run++)
             {
-                tally.Lost(lost, step.Straight);
+                var (tally, step, isOpen) = run == 0 ? (heated, warmed, isOpenHeated) : (free, left, isOpenFree);
+                var came = 2 * people + sun + step.Heating;
+                tally.Off(kept[run] - before[run] - Hour * (came - step.Straight - step.Outside), Hour * (Math.Abs(came) + Math.Abs(step.Straight) + Math.Abs(step.Outside)));
+                tally.Add(date, hour, step, sun, isOpen);
+                if (hour.Temperature < warm - ColdBy)
+                {
+                    tally.Lost(lost, run, step.Straight);
+                }
             }
+
+            before = kept;
         }
 
-        return tally.Told(weather, elements, shell);
+        return (heated.Told(weather, elements, shell), free.Told(weather, elements, shell));
     }
 
     /// <summary>Under the floor: ISO 13370's month, whose swing stands for what the year's swing outside does through the ground, a month late.</summary>

@@ -1,3 +1,6 @@
+using System.Runtime.Intrinsics;
+using Pair = System.Runtime.Intrinsics.Vector128<double>;
+
 namespace Clomwright.Analysis.Comfort;
 
 /// <summary>What an hour brings to a room, held through the hour.</summary>
@@ -11,6 +14,7 @@ internal readonly record struct RoomHour(double Outside, double[] Faces, double[
 /// <summary>
 /// The heat of a room and its shell in time: parts of slices, one air, one mean of radiation. Linear, so that heating is found in one step. In time the second-order scheme of two stages
 /// of Alexander 1977 (from memory; gamma = 1 - 1/sqrt 2): stiffly stable, and what a stage lets through is what the slices keep.
+/// Two rooms alike live through the same hours beside each other, one kept warm and one that nobody heats: every state is a pair of them, and an elimination waits for its last result once for both.
 /// </summary>
 internal sealed class RoomBalance
 {
@@ -18,7 +22,9 @@ internal sealed class RoomBalance
     private const double Radiation = 5.13, LeastConvection = 0.3, SliceOfSwing = 0.25;
     private readonly Strip[] strips;
     private readonly double step, airCapacity;
-    private readonly Room closed, open;
+
+    /// <summary>By whose windows stand open: nobody's, of the one kept warm, of the one that nobody heats, of both.</summary>
+    private readonly Rooms[] rooms;
 
     /// <param name="elements">Parts.</param>
     /// <param name="edges">Edges, W/K, between both airs.</param>
@@ -32,9 +38,12 @@ internal sealed class RoomBalance
         (this.step, this.airCapacity, RadiantShare) = (step, airCapacity, radiantShare);
         strips = [.. elements.Select(e => new Strip(e, Gamma * step))];
         States = strips.Sum(s => s.Nodes) + 1;
-        (closed, open) = (new(strips, airCapacity / (Gamma * step), edges + air, radiantShare), new(strips, airCapacity / (Gamma * step), edges + airOpen, radiantShare));
-        closed.Learn(this);
-        open.Learn(this);
+        var (shut, open) = (edges + air, edges + airOpen);
+        rooms = [.. new[] { Vector128.Create(shut, shut), Vector128.Create(open, shut), Vector128.Create(shut, open), Vector128.Create(open, open) }.Select(straight => new Rooms(strips, airCapacity / (Gamma * step), straight, radiantShare))];
+        foreach (var pair in rooms)
+        {
+            pair.Learn(this);
+        }
     }
 
     /// <summary>Share of the heating that goes to the surfaces.</summary>
@@ -44,10 +53,10 @@ internal sealed class RoomBalance
     public int States { get; }
 
     /// <summary>A state of one temperature.</summary>
-    public double[] Even(double temperature) => [.. Enumerable.Repeat(temperature, States)];
+    public Pair[] Even(double temperature) => [.. Enumerable.Repeat(Vector128.Create(temperature), States)];
 
     /// <summary>Heat kept in a state above 0 C, J.</summary>
-    public double Kept(ReadOnlySpan<double> state)
+    public Pair Kept(ReadOnlySpan<Pair> state)
     {
         var (sum, at) = (airCapacity * state[^1], 0);
         foreach (var strip in strips)
@@ -61,15 +70,15 @@ internal sealed class RoomBalance
         return sum;
     }
 
-    /// <summary>One step.</summary>
+    /// <summary>One step of both.</summary>
     /// <param name="state">Before; after.</param>
     /// <param name="hour">What comes.</param>
-    /// <param name="wanted">Felt temperature that the heating holds at the end; null without heating.</param>
-    /// <param name="isOpen">Whether windows stand open.</param>
+    /// <param name="warm">Felt temperature that the heating of the first holds at the end.</param>
+    /// <param name="isOpen">Whether windows of the first stand open, and of the second.</param>
     /// <param name="lost">Takes what each part lets out of the room, mean of the step, W.</param>
-    public RoomStep Step(double[] state, in RoomHour hour, double? wanted, bool isOpen, Span<double> lost)
+    public (RoomStep Heated, RoomStep Free) Step(Pair[] state, in RoomHour hour, double warm, (bool Heated, bool Free) isOpen, Span<Pair> lost)
     {
-        var room = isOpen ? open : closed;
+        var room = rooms[(isOpen.Heated ? 1 : 0) + (isOpen.Free ? 2 : 0)];
         var (first, second) = (room.First, room.Second);
         room.Stage(state, hour, first);
         for (var i = 0; i < States; i++)
@@ -78,15 +87,15 @@ internal sealed class RoomBalance
         }
 
         room.Stage(room.Base, hour, second);
-        var felt = (second.State[^1] + second.Radiant) / 2;
-        var heat = wanted is { } warm && felt < warm ? (warm - felt) / room.FeltOfWatt : 0;
+        var felt = (second.State[^1][0] + second.Radiant[0]) / 2;
+        var heat = felt < warm ? (warm - felt) / room.FeltOfWatt : 0;
         if (heat > 0)
         {
-            first.Add(heat, room.UnitFirst);
-            second.Add(heat, room.UnitSecond);
+            first.Add(Vector128.Create(heat, 0), room.UnitFirst);
+            second.Add(Vector128.Create(heat, 0), room.UnitSecond);
         }
 
-        var (edgeOut, outside) = ((1 - Gamma) * first.State[^1] + Gamma * second.State[^1] - hour.Outside, 0.0);
+        var (edgeOut, outside) = ((1 - Gamma) * first.State[^1] + Gamma * second.State[^1] - Vector128.Create(hour.Outside), Pair.Zero);
         for (var e = 0; e < strips.Length; e++)
         {
             lost[e] = strips[e].Area * ((1 - Gamma) * first.Out[e] + Gamma * second.Out[e]);
@@ -94,17 +103,16 @@ internal sealed class RoomBalance
         }
 
         second.State.CopyTo(state, 0);
-        return new(second.State[^1], second.Radiant, heat, room.Straight * edgeOut, outside);
+        RoomStep Of(int one, double heating) => new(second.State[^1][one], second.Radiant[one], heating, (room.Straight * edgeOut)[one], outside[one]);
+        return (Of(0, heat), Of(1, 0));
     }
-
-    /// <summary>Temperature of a part's inside face at the end of the last step, C.</summary>
-    public double Face(int element, bool wasOpen) => (wasOpen ? open : closed).Second.Face[element];
 
     /// <summary>One part: Thomas's elimination done once, its divisions too.</summary>
     internal sealed class Strip
     {
         public readonly double Area, Convection, Radiant, First, Last, Whole, ShareOfFirst;
-        public readonly double[] Capacity, Response;
+        public readonly double[] Capacity;
+        public readonly Pair[] Response;
         private readonly double[] down, up, inverse;
 
         /// <summary>How the face answers to air and radiation together: known part aside, T_s = taken (h_c T_a + h_r T_r).</summary>
@@ -139,7 +147,7 @@ internal sealed class RoomBalance
             (First, Last) = (between[0], between[^1]);
             Whole = Convection + Radiant + First;
             (ShareOfFirst, Taken) = (First / Whole, 1 / Whole);
-            (Response, down, up, inverse) = (new double[Nodes], new double[Nodes], new double[Nodes], new double[Nodes]);
+            (Response, down, up, inverse) = (new Pair[Nodes], new double[Nodes], new double[Nodes], new double[Nodes]);
             if (Nodes == 0)
             {
                 return;
@@ -156,15 +164,15 @@ internal sealed class RoomBalance
             }
 
             Rates = [.. Capacity.Select(c => c / gammaStep)];
-            Response[0] = ShareOfFirst;
+            Response[0] = Vector128.Create(ShareOfFirst);
             Solve(Response);
-            Taken = (1 + First * Response[0]) / Whole;
+            Taken = (1 + First * Response[0][0]) / Whole;
         }
 
         public double[] Rates { get; } = [];
 
         /// <summary>Solves in place.</summary>
-        public void Solve(Span<double> right)
+        public void Solve(Span<Pair> right)
         {
             var carried = right[0];
             for (var i = 1; i < down.Length; i++)
@@ -180,16 +188,16 @@ internal sealed class RoomBalance
         }
 
         /// <summary>Out of its last slice, or its face where it is light, W/m2.</summary>
-        public double Through(StageState stage, double face) => Last * ((Nodes > 0 ? stage.State[Start + Nodes - 1] : stage.Face[Index]) - face);
+        public Pair Through(StageState stage, double face) => Last * ((Nodes > 0 ? stage.State[Start + Nodes - 1] : stage.Face[Index]) - Vector128.Create(face));
     }
 
     /// <summary>What a stage comes to.</summary>
     internal sealed class StageState(Strip[] strips, int states)
     {
-        public readonly double[] State = new double[states], Face = new double[strips.Length], Out = new double[strips.Length];
-        public double Radiant;
+        public readonly Pair[] State = new Pair[states], Face = new Pair[strips.Length], Out = new Pair[strips.Length];
+        public Pair Radiant;
 
-        public void Add(double share, StageState other)
+        public void Add(Pair share, StageState other)
         {
             for (var i = 0; i < State.Length; i++)
             {
@@ -206,36 +214,37 @@ internal sealed class RoomBalance
         }
     }
 
-    /// <summary>The room with one change of air.</summary>
-    private sealed class Room
+    /// <summary>The two rooms, each with one change of air.</summary>
+    private sealed class Rooms
     {
         private readonly Strip[] strips;
-        private readonly double rate, a11, a12, a22, radiantShare;
+        private readonly double rate, a12, a22, radiantShare;
+        private readonly Pair a11;
         private readonly double[] none;
-        private readonly double[] known;
+        private readonly Pair[] known;
 
-        public Room(Strip[] strips, double rate, double straight, double radiantShare)
+        public Rooms(Strip[] strips, double rate, Pair straight, double radiantShare)
         {
             (this.strips, this.rate, Straight, this.radiantShare) = (strips, rate, straight, radiantShare);
-            var states = 1;
+            var (states, of11) = (1, 0.0);
             foreach (var s in strips)
             {
                 (s.Start, s.Index) = (states - 1, Array.IndexOf(strips, s));
                 states += s.Nodes;
                 var taken = s.Taken;
-                a11 += s.Area * s.Convection * (1 - taken * s.Convection);
+                of11 += s.Area * s.Convection * (1 - taken * s.Convection);
                 a12 -= s.Area * s.Convection * taken * s.Radiant;
                 a22 += s.Area * s.Radiant * (1 - taken * s.Radiant);
             }
 
-            a11 += rate + straight;
+            a11 = Vector128.Create(of11) + (Vector128.Create(rate) + straight);
             (First, Second, UnitFirst, UnitSecond) = (new(strips, states), new(strips, states), new(strips, states), new(strips, states));
-            (Base, none, known) = (new double[states], new double[strips.Length], new double[strips.Length]);
+            (Base, none, known) = (new Pair[states], new double[strips.Length], new Pair[strips.Length]);
         }
 
-        public double Straight { get; }
+        public Pair Straight { get; }
 
-        public double[] Base { get; }
+        public Pair[] Base { get; }
 
         public StageState First { get; }
 
@@ -245,13 +254,13 @@ internal sealed class RoomBalance
 
         public StageState UnitSecond { get; }
 
-        /// <summary>How much warmer the room feels at the end of a step for each watt of heating.</summary>
+        /// <summary>How much warmer the first room feels at the end of a step for each watt of heating.</summary>
         public double FeltOfWatt { get; private set; }
 
         /// <summary>The answer to one watt of heating from nothing.</summary>
         public void Learn(RoomBalance balance)
         {
-            var nothing = new double[balance.States];
+            var nothing = new Pair[balance.States];
             var watt = new RoomHour(0, none, none, 1 - radiantShare, radiantShare);
             Stage(nothing, watt, UnitFirst);
             for (var i = 0; i < nothing.Length; i++)
@@ -260,17 +269,17 @@ internal sealed class RoomBalance
             }
 
             Stage(Base, watt, UnitSecond);
-            FeltOfWatt = (UnitSecond.State[^1] + UnitSecond.Radiant) / 2;
+            FeltOfWatt = (UnitSecond.State[^1][0] + UnitSecond.Radiant[0]) / 2;
         }
 
         /// <summary>One implicit stage from a state.</summary>
-        public void Stage(double[] from, in RoomHour hour, StageState to)
+        public void Stage(Pair[] from, in RoomHour hour, StageState to)
         {
-            var (air, radiant) = (rate * from[^1] + Straight * hour.Outside + hour.Air, hour.Radiant);
+            var (air, radiant) = (rate * from[^1] + Straight * hour.Outside + Vector128.Create(hour.Air), Vector128.Create(hour.Radiant));
             for (var e = 0; e < strips.Length; e++)
             {
                 var s = strips[e];
-                var face = hour.Sun[e];
+                var face = Vector128.Create(hour.Sun[e]);
                 if (s.Nodes > 0)
                 {
                     var right = to.State.AsSpan(s.Start, s.Nodes);
@@ -279,14 +288,14 @@ internal sealed class RoomBalance
                         right[i] = s.Rates[i] * from[s.Start + i];
                     }
 
-                    right[0] += s.ShareOfFirst * hour.Sun[e];
-                    right[^1] += s.Last * hour.Faces[e];
+                    right[0] += Vector128.Create(s.ShareOfFirst * hour.Sun[e]);
+                    right[^1] += Vector128.Create(s.Last * hour.Faces[e]);
                     s.Solve(right);
                     face += s.First * right[0];
                 }
                 else
                 {
-                    face += s.Last * hour.Faces[e];
+                    face += Vector128.Create(s.Last * hour.Faces[e]);
                 }
 
                 known[e] = face / s.Whole;
@@ -294,7 +303,7 @@ internal sealed class RoomBalance
                 radiant += s.Area * s.Radiant * known[e];
             }
 
-            var determinant = a11 * a22 - a12 * a12;
+            var determinant = a11 * a22 - Vector128.Create(a12 * a12);
             var ta = (air * a22 - a12 * radiant) / determinant;
             var tr = (a11 * radiant - a12 * air) / determinant;
             (to.State[^1], to.Radiant) = (ta, tr);

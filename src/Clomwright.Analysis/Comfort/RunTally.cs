@@ -1,3 +1,4 @@
+using System.Runtime.Intrinsics;
 using Clomwright.Analysis.Weather;
 using Clomwright.Evidence;
 
@@ -40,11 +41,12 @@ internal sealed class RunTally(int elements)
         }
     }
 
-    public void Lost(ReadOnlySpan<double> parts, double byAir)
+    /// <summary>What each part lets out, W, of the first room or the second.</summary>
+    public void Lost(ReadOnlySpan<Vector128<double>> parts, int one, double byAir)
     {
         for (var e = 0; e < lost.Length; e++)
         {
-            lost[e] += 3600 * parts[e];
+            lost[e] += 3600 * parts[e][one];
         }
 
         straight += 3600 * byAir;

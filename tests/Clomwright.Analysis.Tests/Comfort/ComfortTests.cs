@@ -1,3 +1,4 @@
+using System.Runtime.Intrinsics;
 using Clomwright.Analysis.Comfort;
 using Clomwright.Analysis.Weather;
 using Clomwright.Building;
@@ -118,12 +119,12 @@ public sealed class ComfortTests
             new(PartKind.Openings, "window", 2, new([], .13, .04), 0) { Light = .2 },
         ];
         var balance = new RoomBalance(parts, 1.5, 8, 60, 1e6, 0.5);
-        var (state, lost) = (balance.Even(5), new double[3]);
+        var (state, lost) = (balance.Even(5), new Vector128<double>[3]);
         var hour = new RoomHour(-3, [-3, -3, -3], [0, 0, 0], 0, 0);
         RoomStep step = default;
         for (var h = 0; h < 3000; h++)
         {
-            step = balance.Step(state, hour, 18, false, lost);
+            step = balance.Step(state, hour, 18, (false, false), lost).Heated;
         }
 
         Assert.Equal(18, step.Felt, 1e-9);
@@ -156,16 +157,16 @@ public sealed class ComfortTests
         var part = new BuildUp([new("cob", .3, .6, 1600, 1000, 8, Tag.Given, null)], .13, .04);
         // Air and radiation are held by far more changed air than the wall can move.
         var balance = new RoomBalance([new RoomElement(PartKind.Wall, "wall", 1, part, 0), new RoomElement(PartKind.Wall, "inner", 1e6, new([], .13, .04), null) { Light = 1e9 }], 0, 1e9, 1e9, 1, 0.5);
-        var (state, lost) = (balance.Even(0), new double[2]);
+        var (state, lost) = (balance.Even(0), new Vector128<double>[2]);
         double sin = 0, cos = 0;
         for (var h = 0; h < 24 * 60; h++)
         {
             var swing = Math.Cos(2 * Math.PI * (h + .5) / 24);
-            balance.Step(state, new RoomHour(0, [swing, 0], [0, 0], 0, 0), null, false, lost);
+            balance.Step(state, new RoomHour(0, [swing, 0], [0, 0], 0, 0), -100, (false, false), lost);
             if (h >= 24 * 59)
             {
-                sin -= lost[0] * Math.Sin(2 * Math.PI * (h + .5) / 24) / 12;
-                cos -= lost[0] * Math.Cos(2 * Math.PI * (h + .5) / 24) / 12;
+                sin -= lost[0][1] * Math.Sin(2 * Math.PI * (h + .5) / 24) / 12;
+                cos -= lost[0][1] * Math.Cos(2 * Math.PI * (h + .5) / 24) / 12;
             }
         }
 

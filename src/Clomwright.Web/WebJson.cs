@@ -1,5 +1,7 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using System.Text.Json.Serialization.Metadata;
+using Clomwright.Web.Scenes;
 
 namespace Clomwright.Web;
 
@@ -13,6 +15,7 @@ internal static class WebJson
         json.AllowOutOfOrderMetadataProperties = true;
         json.NumberHandling = JsonNumberHandling.Strict;
         json.MaxDepth = 16;
+        json.TypeInfoResolver = (json.TypeInfoResolver ?? new DefaultJsonTypeInfoResolver()).WithAddedModifier(WithoutWhatIsThere.Modify);
     }
 }
 

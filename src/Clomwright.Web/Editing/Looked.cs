@@ -8,8 +8,8 @@ namespace Clomwright.Web.Editing;
 /// <summary>What can be looked at of one house as it is: each scene is made when somebody first looks, and kept as long as the house stays.</summary>
 /// <param name="study">The study.</param>
 /// <param name="said">What is wrong or odd in the file and in the description, with paths as in the file.</param>
-/// <param name="lines">The lines of findings that say what they said before.</param>
-internal sealed class Looked(HouseStudy study, IReadOnlyList<Diagnostic> said, FindingMemory lines)
+/// <param name="made">Parts of the wall's scene as they were made last.</param>
+internal sealed class Looked(HouseStudy study, IReadOnlyList<Diagnostic> said, SceneMemory made)
 {
     private Scene? inside;
     private Scene? outside;
@@ -27,7 +27,7 @@ internal sealed class Looked(HouseStudy study, IReadOnlyList<Diagnostic> said, F
         _ => null,
     };
 
-    private Scene Seen(Face face, Sequence<Finding>? before = null) => Scenes.FromStudy.Scene(study, face, Words.Book, said, lines, before);
+    private Scene Seen(Face face, Sequence<Finding>? before = null) => Scenes.FromStudy.Scene(study, face, Words.Book, said, made, before);
 
     /// <summary>The roof.</summary>
     public RoofScene Roof => field ??= RoofSceneOf.Scene(study, Words.Book, said);

@@ -35,7 +35,7 @@ internal sealed partial class OpenHouse
     {
         lock (gate)
         {
-            lines.Forget();
+            made.Forget();
             sent.Forget();
             Forget();
             revision++;

@@ -24,8 +24,8 @@ internal sealed partial class OpenHouse : IDisposable
     private Looked? looked;
     private readonly KeptAside aside;
     private StructureResult? rested;
-    private readonly FindingMemory lines = new();
-    private readonly SentFindings sent = new();
+    private readonly SceneMemory made = new();
+    private readonly SentScenes sent = new();
     private long revision;
 
     /// <summary>Done when the house becomes another; then there is a new one.</summary>
@@ -118,7 +118,7 @@ internal sealed partial class OpenHouse : IDisposable
     private bool Saved => history.Now == saved;
 
     /// <summary>What can be looked at of the house as it is.</summary>
-    private Looked Seen => looked ??= new(study, [.. saidOfFile, .. study.Diagnostics.Select(file.Document.InFile)], lines);
+    private Looked Seen => looked ??= new(study, [.. saidOfFile, .. study.Diagnostics.Select(file.Document.InFile)], made);
 
     /// <summary>Some parts of the house as it is as a form, and of which revision.</summary>
     public FormAnswer Form(IEnumerable<string> paths)
@@ -143,7 +143,7 @@ internal sealed partial class OpenHouse : IDisposable
     /// <param name="gesture">Changes of one gesture are one step back.</param>
     /// <param name="change">The change.</param>
     /// <param name="sight">What is looked at.</param>
-    /// <param name="since">The number of the findings that the page has: those that say the same are not sent again. Null sends all.</param>
+    /// <param name="since">The number of the scene that the page has: what is the same is not sent again. Null sends all.</param>
     public HouseAnswer Change(string gesture, Change change, Sight sight, long? since = null)
     {
         lock (gate)

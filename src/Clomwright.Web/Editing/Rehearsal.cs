@@ -50,7 +50,7 @@ internal sealed class Rehearsal(JsonSerializerOptions json)
             return moves;
         }
 
-        var (whole, lines, sent, edition) = (study, new FindingMemory(), new SentFindings(), (long?)null);
+        var (whole, made, sent, edition) = (study, new SceneMemory(), new SentScenes(), (long?)null);
         for (var move = 0; move < moves; move++)
         {
             if (!goesOn())
@@ -59,7 +59,7 @@ internal sealed class Rehearsal(JsonSerializerOptions json)
             }
 
             var next = HouseStudy.Of(Moved(study.House, first, move), StudyOptions.Quick, whole);
-            var scene = sent.Only(new Looked(next, [.. next.Diagnostics], lines).Wall(Sight.Inside, whole.Findings)!, edition);
+            var scene = sent.Only(new Looked(next, [.. next.Diagnostics], made).Wall(Sight.Inside, whole.Findings)!, edition);
             edition = scene.Edition;
             JsonSerializer.SerializeToUtf8Bytes(scene, json);
             if (move % FoundEvery == FoundEvery - 1)

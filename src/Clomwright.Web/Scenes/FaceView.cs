@@ -1,8 +1,13 @@
 namespace Clomwright.Web.Scenes;
 
 /// <summary>The unrolled wall seen from one side. Points are [x, y]: metres from the left edge, metres from the finished floor.</summary>
-public sealed record FaceView
+public sealed record FaceView : IAfterAnother
 {
+    /// <summary>The view that the page has; null where this is a whole one.</summary>
+    internal FaceView? Before { get; init; }
+
+    object? IAfterAnother.Before => Before;
+
     /// <summary>Length of the face.</summary>
     public required double Length { get; init; }
 
@@ -74,8 +79,13 @@ public sealed record PierOutline(string Address, IReadOnlyList<double[]> Boxes);
 public sealed record FindingMark(string Id, IReadOnlyList<double[]> Boxes);
 
 /// <summary>The plan as a small key; points are [east, north].</summary>
-public sealed record PlanKey
+public sealed record PlanKey : IAfterAnother
 {
+    /// <summary>The plan that the page has; null where this is a whole one.</summary>
+    internal PlanKey? Before { get; init; }
+
+    object? IAfterAnother.Before => Before;
+
     /// <summary>The inside face at the wall base.</summary>
     public required double[][] Inside { get; init; }
 

@@ -17,36 +17,40 @@ internal sealed class FaceViewOf(HouseGeometry geometry, Face face, Pen pen, dou
     private readonly WallStrip strip = Whole(geometry, face, middle);
 
     /// <summary>The view, with the places that findings speak of.</summary>
-    public FaceView View(IReadOnlyList<StandingOpening> openings, IEnumerable<(FindingLine Line, Finding Finding)> findings)
+    /// <param name="openings">Openings.</param>
+    /// <param name="findings">Findings, with their lines.</param>
+    /// <param name="made">Parts as they were made last; null where nothing is remembered.</param>
+    public FaceView View(IReadOnlyList<StandingOpening> openings, IEnumerable<(FindingLine Line, Finding Finding)> findings, SceneMemory? made = null)
     {
-        var house = geometry.House;
+        made ??= new SceneMemory();
+        var (house, curve, wall) = (geometry.House, geometry.Curve, geometry.Wall);
         var zone = Analysis.FreeZone.FromGeometry.Of(geometry);
-        var (bottom, top) = (geometry.Wall.Base.Metres, geometry.Wall.Top.Metres);
+        var (bottom, top) = (wall.Base.Metres, wall.Top.Metres);
+        var stem = Extent.Bottom(house);
         return new FaceView
         {
             Length = Pen.Round(strip.FaceLength),
-            Along = [.. Enumerable.Range(0, Along + 1).Select(i => Pen.Round(X(geometry.Curve.Length * i / Along)))],
-            Ticks = Rulers.Along(strip.FaceLength, arc => strip.X(Within(arc)), pen),
-            Wall = [Wide(bottom, top)],
-            Stem = [Wide(Extent.Bottom(house), bottom)],
-            BondBeam = house.BondBeam is { } beam ? [Wide(top, top + beam.Depth.Metres)] : [],
-            LiftLines = [.. geometry.Lifts.Take(geometry.Lifts.Count - 1).Select(lift => Line(0, strip.FaceLength, lift.Top.Metres))],
+            Along = made.Keep<IReadOnlyList<double>>(face, "along", curve, () => [.. Enumerable.Range(0, Along + 1).Select(i => Pen.Round(X(curve.Length * i / Along)))]),
+            Ticks = made.Keep(face, "ticks", (curve, wall), () => Rulers.Along(strip.FaceLength, arc => strip.X(Within(arc)), pen)),
+            Wall = made.Keep<IReadOnlyList<double[][]>>(face, "wall", (curve, wall), () => [Wide(bottom, top)]),
+            Stem = made.Keep<IReadOnlyList<double[][]>>(face, "stem", (curve, wall, stem), () => [Wide(stem, bottom)]),
+            BondBeam = made.Keep<IReadOnlyList<double[][]>>(face, "bond-beam", (curve, wall, house.BondBeam), () => house.BondBeam is { } beam ? [Wide(top, top + beam.Depth.Metres)] : []),
+            LiftLines = made.Keep<IReadOnlyList<double[][]>>(face, "lift-lines", (curve, wall, house.Lifts), () => [.. geometry.Lifts.Take(geometry.Lifts.Count - 1).Select(lift => Line(0, strip.FaceLength, lift.Top.Metres))]),
             Grade = house.Site.Grade?.Metres,
-            Openings = [.. openings.Select(Opening)],
-            Niches = [.. geometry.Niches.Select(Niche)],
-            Embeds = [.. geometry.Embeds.Select(Embed)],
-            Landings = [.. geometry.Landings.Select(landing => new LandingMark(landing.Name, Pen.Round(X(landing.Station)), landing.Secondary))],
-            Tees = house.Tees is { } tees ? [.. geometry.Tees.SelectMany(tee => Tee(tee, tees, top))] : [],
-            Piers = [.. geometry.Piers.Select(pier => new PierOutline(pier.Address, Boxes(pier.Span, pier.Heights.From, pier.Heights.To)))],
-            Free = [.. zone.Boxes.SelectMany(b => Boxes(b.Stations, b.Bottom, b.Top))],
-            FreeSays = zone.Boxes.Count == 0 ? pen.Say("web.free.none") : pen.Say("web.free.says", ("depth", Amount.Metres(zone.Depth))),
-            Marks =
-            [
-                .. findings.Where(f => f.Finding.Places.Count > 0).Select(f => new FindingMark(f.Line.Id,
-                    [.. f.Finding.Places.SelectMany(place => Boxes(new Span(place.FromStation, place.ToStation), place.FromHeight, place.ToHeight))])),
-            ],
+            Openings = [.. openings.Select(o => made.Keep(face, "opening", (curve, wall, o), () => Opening(o), o.Opening.Name))],
+            Niches = made.Keep<IReadOnlyList<NicheOutline>>(face, "niches", (curve, wall, geometry.Niches), () => [.. geometry.Niches.Select(Niche)]),
+            Embeds = made.Keep<IReadOnlyList<EmbedMark>>(face, "embeds", (curve, wall, geometry.Embeds), () => [.. geometry.Embeds.Select(Embed)]),
+            Landings = made.Keep<IReadOnlyList<LandingMark>>(face, "landings", (curve, wall, geometry.Landings), () => [.. geometry.Landings.Select(landing => new LandingMark(landing.Name, Pen.Round(X(landing.Station)), landing.Secondary))]),
+            Tees = made.Keep<IReadOnlyList<double[][]>>(face, "tees", (curve, wall, geometry.Tees, house.Tees), () => house.Tees is { } tees ? [.. geometry.Tees.SelectMany(tee => Tee(tee, tees, top))] : []),
+            Piers = [.. geometry.Piers.Select(pier => made.Keep(face, "pier", (curve, wall, pier.Span, pier.Heights), () => new PierOutline(pier.Address, Boxes(pier.Span, pier.Heights.From, pier.Heights.To)), pier.Address))],
+            Free = made.Keep<IReadOnlyList<double[]>>(face, "free", (curve, wall, zone.Boxes), () => [.. zone.Boxes.SelectMany(b => Boxes(b.Stations, b.Bottom, b.Top))]),
+            FreeSays = made.Keep(null, "free-says", (zone.Boxes.Count == 0, zone.Depth), () => zone.Boxes.Count == 0 ? pen.Say("web.free.none") : pen.Say("web.free.says", ("depth", Amount.Metres(zone.Depth)))),
+            Marks = [.. findings.Where(f => f.Finding.Places.Count > 0).Select(f => made.Keep(face, "mark", (curve, wall, f.Finding.Places), () => Mark(f.Line.Id, f.Finding.Places), f.Line.Id))],
         };
     }
+
+    private FindingMark Mark(string id, Sequence<Place> places) =>
+        new(id, [.. places.SelectMany(place => Boxes(new Span(place.FromStation, place.ToStation), place.FromHeight, place.ToHeight))]);
 
     private static WallStrip Whole(HouseGeometry geometry, Face face, double? middle)
     {

@@ -15,41 +15,43 @@ public static class FromStudy
     /// <param name="face">Where the wall is seen from.</param>
     /// <param name="words">The language.</param>
     /// <param name="diagnostics">What is wrong or odd in the file, with paths as in the file.</param>
-    public static Scene Scene(HouseStudy study, Face face, Phrasebook words, IEnumerable<Diagnostic> diagnostics) => Scene(study, face, words, diagnostics, null);
+    public static Scene Scene(HouseStudy study, Face face, Phrasebook words, IEnumerable<Diagnostic> diagnostics) => Scene(study, face, words, diagnostics, new SceneMemory());
 
-    /// <summary>The same, with the lines of findings that say what they said before.</summary>
+    /// <summary>The same, with every part that is as it was before.</summary>
     /// <param name="study">The study.</param>
     /// <param name="face">Where the wall is seen from.</param>
     /// <param name="words">The language.</param>
     /// <param name="diagnostics">What is wrong or odd in the file, with paths as in the file.</param>
-    /// <param name="memory">The lines; null where nothing is remembered.</param>
+    /// <param name="made">Parts as they were made last.</param>
     /// <param name="before">While something is in hand, what was found of the house before: only what is told by where everything stands is found anew. Null finds everything.</param>
-    internal static Scene Scene(HouseStudy study, Face face, Phrasebook words, IEnumerable<Diagnostic> diagnostics, FindingMemory? memory, Sequence<Finding>? before = null)
+    internal static Scene Scene(HouseStudy study, Face face, Phrasebook words, IEnumerable<Diagnostic> diagnostics, SceneMemory made, Sequence<Finding>? before = null)
     {
         ArgumentNullException.ThrowIfNull(study);
         var pen = new Pen(words, study.House.Units);
-        var geometry = study.Geometry;
+        var (geometry, said) = (study.Geometry, diagnostics.ToSequence());
         var openings = StandingOpening.All(geometry);
         var found = before is { } known ? study.FindingsInHand(known) : study.Findings;
-        var findings = FindingLines.Of(found, pen, null, memory);
+        made.WriteIn(pen.Units);
+        var findings = FindingLines.Of(found, pen, null, made.Lines);
+        var (bottom, top, wall) = (Extent.Bottom(study.House), Extent.Top(study.House), study.House.Wall.Top);
         return new Scene
         {
             Ring = Pen.Round(geometry.Curve.Length),
-            Bottom = Extent.Bottom(study.House),
-            Top = Extent.Top(study.House),
-            Heights = Rulers.Heights(Extent.Bottom(study.House), study.House.Wall.Top.Metres, pen),
-            Lifts = [.. geometry.Lifts.Select((lift, i) => Lift(lift, study.WallQuantities.Lifts.FirstOrDefault(q => q.Lift == i), pen))],
+            Bottom = bottom,
+            Top = top,
+            Heights = made.Keep(null, "heights", (bottom, wall), () => Rulers.Heights(bottom, wall.Metres, pen)),
+            Lifts = [.. geometry.Lifts.Select((lift, i) => (Lift: lift, Amounts: study.WallQuantities.Lifts.FirstOrDefault(q => q.Lift == i))).Select(l => made.Keep(null, "lift", (l.Lift, l.Amounts), () => Lift(l.Lift, l.Amounts, pen), $"{l.Lift.Number}"))],
             Face = face == Face.Inside ? "inside" : "outside",
-            View = new FaceViewOf(geometry, face, pen).View(openings, findings),
-            Openings = [.. openings.Select(opening => Card(opening, study, pen))],
-            Parts = BuiltIn.Of(geometry, pen),
-            Piers = [.. geometry.Piers.Select(pier => Line(pier, found, pen))],
+            View = new FaceViewOf(geometry, face, pen).View(openings, findings, made),
+            Openings = [.. openings.Select(opening => made.Keep(null, "card", (opening, wall, opening.Place is null ? (study.House.Openings, study.Diagnostics) : default), () => Card(opening, study, pen), opening.Opening.Name))],
+            Parts = made.Keep(null, "parts", (study.House.Niches, study.House.Embeds, geometry.Niches, geometry.Embeds, study.House.Stem, study.House.Wall), () => BuiltIn.Of(geometry, pen)),
+            Piers = [.. geometry.Piers.Select(pier => (Pier: pier, Standing: Standing(pier, found))).Select(p => made.Keep(null, "pier", (p.Pier, p.Standing), () => Line(p.Pier, p.Standing, pen), p.Pier.Address))],
             Findings = [.. findings.Select(f => f.Line)],
             InHand = before is not null,
             Totals = FindingLines.Totals(Tally.Of(found), pen),
-            Figures = Figures(study, pen),
-            Plan = PlanKeys.Of(geometry),
-            Diagnostics = [.. diagnostics.Select(d => new DiagnosticLine(d.Path, pen.Say(d.What), d.Severity == Severity.Error))],
+            Figures = [.. Figures(study, pen).Select(figure => made.Keep(null, "figure", figure, () => figure, figure.Label))],
+            Plan = PlanKeys.Of(geometry, made),
+            Diagnostics = made.Keep<IReadOnlyList<DiagnosticLine>>(null, "diagnostics", said, () => [.. said.Select(d => new DiagnosticLine(d.Path, pen.Say(d.What), d.Severity == Severity.Error))]),
         };
     }
 
@@ -93,9 +95,12 @@ public static class FromStudy
     }
 
     /// <summary>A pier, with the worst of what is said of it.</summary>
-    internal static PierLine Line(Pier pier, Sequence<Finding> findings, Pen pen)
+    internal static PierLine Line(Pier pier, Sequence<Finding> findings, Pen pen) => Line(pier, Standing(pier, findings), pen);
+
+    private static string Standing(Pier pier, Sequence<Finding> findings) => FindingLines.Worst(findings.Where(f => f.Subject == pier.Address).Select(f => f.Verdict));
+
+    private static PierLine Line(Pier pier, string standing, Pen pen)
     {
-        var standing = FindingLines.Worst(findings.Where(f => f.Subject == pier.Address).Select(f => f.Verdict));
         var label = pen.Say("web.pier.described", ("before", pier.Before), ("after", pier.After),
             ("inside", Amount.Metres(pier.WidthInside)), ("outside", Amount.Metres(pier.WidthOutside)), ("narrowest", Amount.Metres(pier.Narrowest)));
         return new PierLine(pier.Address, label, pen.Short(pier.Narrowest), standing);

@@ -8,17 +8,20 @@ internal static class PlanKeys
     private const int Around = 180;
     private const int Across = 6;
 
-    public static PlanKey Of(HouseGeometry geometry)
+    /// <param name="geometry">Of the house.</param>
+    /// <param name="made">Parts as they were made last; null where nothing is remembered.</param>
+    public static PlanKey Of(HouseGeometry geometry, SceneMemory? made = null)
     {
+        made ??= new SceneMemory();
         var (curve, wall) = (geometry.Curve, geometry.Wall);
         var outside = wall.OutsideOffset(wall.Base.Metres);
         return new PlanKey
         {
-            Inside = Ring(curve, 0),
-            Outside = Ring(curve, outside),
-            Zero = [Point(curve.At(0, -0.12)), Point(curve.At(0, outside + 0.12))],
-            Openings = [.. geometry.Openings.Select(opening => new PlanOpening(opening.Opening.Name, Gap(curve, opening, outside)))],
-            Landings = [.. geometry.Landings.Select(landing => new PlanLanding(Point(landing.Point), landing.Secondary))],
+            Inside = made.Keep(null, "ring-inside", curve, () => Ring(curve, 0)),
+            Outside = made.Keep(null, "ring-outside", (curve, wall), () => Ring(curve, outside)),
+            Zero = made.Keep<double[][]>(null, "zero", (curve, wall), () => [Point(curve.At(0, -0.12)), Point(curve.At(0, outside + 0.12))]),
+            Openings = [.. geometry.Openings.Select(o => made.Keep(null, "gap", (curve, wall, o), () => new PlanOpening(o.Opening.Name, Gap(curve, o, outside)), o.Opening.Name))],
+            Landings = made.Keep<IReadOnlyList<PlanLanding>>(null, "landings", geometry.Landings, () => [.. geometry.Landings.Select(landing => new PlanLanding(Point(landing.Point), landing.Secondary))]),
         };
     }
 

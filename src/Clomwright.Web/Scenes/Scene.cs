@@ -1,8 +1,13 @@
 namespace Clomwright.Web.Scenes;
 
 /// <summary>What the page draws: lengths in metres, every word and every written number already text. Nothing is computed from it.</summary>
-public sealed record Scene
+public sealed record Scene : IAfterAnother
 {
+    /// <summary>The scene that the page has; null where this is a whole one.</summary>
+    internal Scene? Before { get; init; }
+
+    object? IAfterAnother.Before => Before;
+
     /// <summary>Length of the ring along the inside face at the wall base.</summary>
     public required double Ring { get; init; }
 
@@ -39,10 +44,10 @@ public sealed record Scene
     /// <summary>Something is in hand: findings that are <see cref="FindingLine.Computed"/> are those of a moment ago.</summary>
     public bool InHand { get; init; }
 
-    /// <summary>The number under which these findings were sent.</summary>
+    /// <summary>The number under which this was sent.</summary>
     public long Edition { get; init; }
 
-    /// <summary>The number of the findings that the page has and may keep; null where all are here.</summary>
+    /// <summary>The number of the scene that the page has and may keep; null where all is here.</summary>
     public long? Since { get; init; }
 
     /// <summary>For every finding, in order, its place among those of <see cref="Since"/>, or -1 - k for number k of <see cref="Findings"/>; null where all are here.</summary>

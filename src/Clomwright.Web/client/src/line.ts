@@ -1,7 +1,8 @@
 import { HubConnectionBuilder, HubConnectionState, LogLevel, type HubConnection, type ISubscription } from '@microsoft/signalr';
 import type { ArrivedAnswer } from './arrived-scene';
 import type { ChoicesAnswer, DaysAnswer } from './days-scene';
-import type { Change, FindingLine, HouseAnswer, Sight } from './scene';
+import { wholeScene } from './kept-scene';
+import type { Change, HouseAnswer, Scene, Sight } from './scene';
 import type { FallAnswer, LiveAnswer, StressAnswer } from './stress-scene';
 import type { WaterAnswer } from './water-scene';
 
@@ -20,8 +21,8 @@ export class HouseLine {
   private readonly hub: HubConnection;
   private readonly waiting: Asking[] = [];
   private running = false;
-  /** The wall's findings as they are here, and the number they were sent under. */
-  private wall: { edition: number; findings: FindingLine[] } | null = null;
+  /** The wall as it is here, with the number it was sent under. */
+  private wall: Scene | null = null;
   /** The last answer was given while something was in hand: everything is asked for when that rests. */
   private resting: ReturnType<typeof setTimeout> | null = null;
   /** The last state was given while something was in hand. */
@@ -197,18 +198,12 @@ export class HouseLine {
     this.put({ gesture: null, ask: (hub) => hub.invoke<HouseAnswer>(act, this.key, this.sight) });
   }
 
-  /** An answer with all its findings: those that were not sent again are the ones that are here. */
+  /** An answer with the whole wall: what was not sent again is what is here. */
   private whole(answer: HouseAnswer): HouseAnswer {
     const { state } = answer;
-    const scene = state?.scene ?? null;
-    if (state === null || scene === null) {
-      this.wall = null;
-      return answer;
-    }
-    const before = this.wall?.findings ?? [];
-    const findings = scene.order === null ? scene.findings : scene.order.flatMap((place) => (place >= 0 ? before[place] : scene.findings[-1 - place]) ?? []);
-    this.wall = { edition: scene.edition, findings };
-    return scene.order === null ? answer : { ...answer, state: { ...state, scene: { ...scene, findings, order: null, since: null } } };
+    const sent = state?.scene ?? null;
+    this.wall = sent === null ? null : wholeScene(sent, this.wall);
+    return state === null || this.wall === sent ? answer : { ...answer, state: { ...state, scene: this.wall } };
   }
 
   private heardOf(revision: number): void {

@@ -85,9 +85,9 @@ export interface Said {
 export interface Scene extends Said {
   /** Something is in hand: findings that are computed are those of a moment ago. */
   inHand: boolean;
-  /** The number under which these findings were sent. */
+  /** The number under which this was sent. */
   edition: number;
-  /** The number of the findings that are kept; null where all are here. */
+  /** The number of the scene that is kept, to which only what is otherwise was sent; null where all is here. */
   since: number | null;
   /** For every finding its place among those kept, or -1 - k for number k of those here; null where all are here. */
   order: number[] | null;

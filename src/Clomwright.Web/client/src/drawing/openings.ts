@@ -1,5 +1,5 @@
-import { nothing, svg, type TemplateResult } from 'lit';
-import type { FaceView, OpeningCard, OpeningShape } from '../scene';
+import { svg, type TemplateResult } from 'lit';
+import type { FaceView, OpeningShape } from '../scene';
 import { path, round, type Frame } from './frame';
 
 const letterWidth = 6.4;
@@ -30,9 +30,7 @@ export function namePlaces(frame: Frame, view: FaceView): Map<string, NamePlace>
 }
 
 /** The opening's own drawing, at its place in the scene. */
-export function openingShape(frame: Frame, view: FaceView, card: Pick<OpeningCard, 'name'>, place: NamePlace | undefined): TemplateResult<2> | typeof nothing {
-  const shape = view.openings.find((opening) => opening.name === card.name);
-  if (shape === undefined) return nothing;
+export function openingShape(frame: Frame, shape: OpeningShape, place: NamePlace | undefined): TemplateResult<2> {
   const d = path(frame, shape.outlines);
   return svg`
     <path class="hole" d=${d} />

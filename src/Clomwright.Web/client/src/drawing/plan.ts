@@ -1,4 +1,5 @@
 import { html, nothing, svg, type TemplateResult } from 'lit';
+import { guard } from 'lit/directives/guard.js';
 import type { PlanKey, Point } from '../scene';
 import { say } from '../words';
 
@@ -16,9 +17,9 @@ export function planKey(plan: PlanKey, size: number, chosen: string | null, choo
 
   return html`
     <svg class="plan" width=${width} height=${height} viewBox="0 0 ${width} ${height}" role="img" aria-label=${say('web.drawing.plan')}>
-      <path class="ring" fill-rule="evenodd" d="${closed(plan.outside)}${closed(plan.inside)}" />
+      <path class="ring" fill-rule="evenodd" d=${guard([plan.outside, plan.inside, size], () => closed(plan.outside) + closed(plan.inside))} />
       ${plan.openings.map(
-        (opening) => svg`<path class="gap ${opening.name === chosen ? 'chosen' : ''}" d=${closed(opening.outline)}
+        (opening) => svg`<path class="gap ${opening.name === chosen ? 'chosen' : ''}" d=${guard([opening, plan.outside, size], () => closed(opening.outline))}
           @click=${choose === undefined ? nothing : () => choose(opening.name)}><title>${opening.name}</title></path>`,
       )}
       ${plan.landings

@@ -1,13 +1,14 @@
 import { LitElement, html, nothing, svg, type PropertyValues } from 'lit';
+import { guard } from 'lit/directives/guard.js';
 import { repeat } from 'lit/directives/repeat.js';
-import type { Change, Face, FaceView, Scene } from '../scene';
+import type { Change, Face, FaceView, OpeningCard, Scene } from '../scene';
 import { say } from '../words';
 import { asked, follow, take, type Held, type Movable } from './drag';
 import { direction, frameOf, round, xOfStation, type Frame, type Nearness } from './frame';
 import { foundLayer, freeLayer, type FoundMark } from './free';
 import { hatches } from './hatches';
 import { builtInLayer, builtInShape, landingLayer, markLayer, wallLayer } from './layers';
-import { namePlaces, openingShape } from './openings';
+import { namePlaces, openingShape, type NamePlace } from './openings';
 import { pierLayer } from './piers';
 import { pierEdges, stressLayer } from './stress';
 import type { StressPicture, StressScene } from '../stress-scene';
@@ -88,7 +89,7 @@ export class UnrolledWall extends LitElement {
   protected override render() {
     if (this.room === 0) return nothing;
     const { scene, view } = this;
-    const frame = frameOf(scene, view, this.room, this.nearness);
+    const frame = this.framed(frameOf(scene, view, this.room, this.nearness));
     this.frame = frame;
     const names = namePlaces(frame, view);
     const { stress, picture } = this;
@@ -106,12 +107,18 @@ export class UnrolledWall extends LitElement {
         @pointercancel=${this.pointerLeft}
       >
         ${hatches}
-        ${carries ? stressLayer(frame, scene, stress, picture) : svg`${wallLayer(frame, scene, view)} ${freeLayer(frame, view)} ${landingLayer(frame, scene, view)} ${builtInLayer(frame, view)} ${pierLayer(frame, view, scene.piers)}`}
-        ${carries ? nothing : svg`<g class="built-ins">${this.inHand(this.placed, 'built', () => 'built', (card) => builtInShape(frame, view, card.name))}</g>`}
-        <g class="openings">${this.inHand(scene.openings, 'opening', (card) => `opening ${card.kind} ${card.trouble === null ? '' : 'troubled'}`, (card) => openingShape(frame, view, card, names.get(card.name)))}</g>
+        ${carries ? stressLayer(frame, scene, stress, picture) : svg`${guard([frame, view.wall, view.stem, view.bondBeam, view.liftLines, view.grade, view.ticks, scene.heights], () => wallLayer(frame, scene, view))} ${guard([frame, view.free, view.freeSays], () => freeLayer(frame, view))} ${guard([frame, view.landings], () => landingLayer(frame, scene, view))} ${guard([frame, view.tees], () => builtInLayer(frame, view))} ${pierLayer(frame, view, scene.piers)}`}
+        ${carries ? nothing : svg`<g class="built-ins">${this.inHand(this.placed, 'built', () => 'built', (card) => guard([frame, view.niches, view.embeds, card.name], () => builtInShape(frame, view, card.name)))}</g>`}
+        <g class="openings">${this.inHand(scene.openings, 'opening', (card) => `opening ${card.kind} ${card.trouble === null ? '' : 'troubled'}`, (card) => this.openingShape(frame, card, names.get(card.name)))}</g>
         ${carries ? pierEdges(frame, scene, picture) : svg`${foundLayer(frame, this.found)} ${markLayer(frame, view, scene.findings, this.pointed)}`}
       </svg>
     `;
+  }
+
+  /** The frame as it was, where it is the same: what is drawn in it and did not change is left as it stands. */
+  private framed(fresh: Frame): Frame {
+    const { frame } = this;
+    return frame !== null && frame.k === fresh.k && frame.width === fresh.width && frame.height === fresh.height && frame.y(0) === fresh.y(0) ? frame : fresh;
   }
 
   /** What can be taken in hand, each with its drawing: openings, and what is built in. */
@@ -135,6 +142,11 @@ export class UnrolledWall extends LitElement {
           @focus=${() => this.choose(card.name)}
         >${shape(card)}</g>`,
     );
+  }
+
+  private openingShape(frame: Frame, card: OpeningCard, place: NamePlace | undefined) {
+    const shape = this.view.openings.find((opening) => opening.name === card.name);
+    return shape === undefined ? nothing : guard([frame, shape, place?.way, place?.way === 'below' ? place.row : null], () => openingShape(frame, shape, place));
   }
 
   /** Niches and what is built in, those that have a place. */

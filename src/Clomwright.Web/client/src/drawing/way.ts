@@ -24,7 +24,7 @@ export function wayPicture(scene: ArrivedScene, way: WayCard, wide: number): Tem
     <svg class="way-picture" width=${round(wide)} height=${round(high)} viewBox="0 0 ${round(wide)} ${round(high)}" role="img" aria-label=${way.what}>
       ${wallBody(frame, view)} ${builtInLayer(frame, view)} ${pierLayer(frame, whole, way.piers)}
       ${parts.map((name) => builtInShape(frame, view, name))}
-      ${view.openings.map((opening) => svg`<g class="opening ${opening.name === scene.opening ? 'chosen' : ''}">${openingShape(frame, view, opening, names.get(opening.name))}</g>`)}
+      ${view.openings.map((opening) => svg`<g class="opening ${opening.name === scene.opening ? 'chosen' : ''}">${openingShape(frame, opening, names.get(opening.name))}</g>`)}
       <path class="as-drawn" d=${path(frame, scene.drawn)} />
       <g class="rulers" aria-hidden="true">
         <path d="M0 ${foot}H${round(wide)}" />

@@ -53,6 +53,11 @@ export class HouseForm extends LitElement {
     this.asked = '';
   }
 
+  /** While something is in hand the house is another with every move: nothing of it is asked for or shown here until it rests. */
+  protected override shouldUpdate(changed: PropertyValues<this>): boolean {
+    return this.settled || changed.size > 1 || !changed.has('revision');
+  }
+
   protected override willUpdate(changed: PropertyValues<this>): void {
     if ((changed.has('of') && changed.get('of') !== undefined) || (changed.has('house') && changed.get('house') !== undefined)) this.answer = null;
     const wanted = `${this.house}/${this.revision}/${this.of}`;

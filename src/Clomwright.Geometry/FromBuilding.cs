@@ -49,7 +49,7 @@ public static class FromBuilding
             Niches = niches.Select(n => n.Place).ToSequence(),
             Embeds = embeds.Select(e => e.Place).ToSequence(),
             Landings = landings,
-            Tees = TeePlaces.Of(frame, told, niches.Select(n => n.Place), landings, remarks),
+            Tees = TeePlaces.Of(frame, told, niches.Select(n => n.Place), embeds.Select(e => e.Place), landings, remarks),
             Diagnostics = remarks.BesidesThoseOf(house),
         };
         return new PlacedHouse(geometry, frame, ofWall, openings, headers.Values, niches);

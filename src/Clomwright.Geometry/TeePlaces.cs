@@ -4,17 +4,20 @@ namespace Clomwright.Geometry;
 
 /// <summary>Finds places for tees: one for each pole, as near under its landing as whole cob allows, and more between until none stand further apart than is written, where the wall has room.</summary>
 /// <remarks>
-/// A bar lies in whole cob when no opening, header with what it rests on, or niche that reaches above the bar comes within <see cref="Packed"/> of its length. Without poles tees stand evenly along the
+/// A leg stands clear by <see cref="Packed"/> of what goes through the wall. A bar lies in whole cob when no opening, header with what it rests on, or niche that reaches above the bar comes within <see cref="Packed"/> of its length. Without poles tees stand evenly along the
 /// bond beam from the zero mark, each moved to the nearest whole cob. A wall with no such place at all keeps them evenly; each then says that it is not in whole cob.
 /// </remarks>
 internal static class TeePlaces
 {
     private const int CountMax = 500;
 
+    /// <summary>A leg that nobody described, m: 4 in.</summary>
+    private const double UsualLeg = 0.1016;
+
     /// <summary>Cob to be packed round the ends of a bar, m: 2 in.</summary>
     private const double Packed = 0.0508;
 
-    public static Sequence<TeePlace> Of(WallFrame frame, Sequence<OpeningPlace> openings, IEnumerable<NichePlace> niches, Sequence<Landing> landings, Remarks remarks)
+    public static Sequence<TeePlace> Of(WallFrame frame, Sequence<OpeningPlace> openings, IEnumerable<NichePlace> niches, IEnumerable<EmbedPlace> embeds, Sequence<Landing> landings, Remarks remarks)
     {
         if (frame.House.Tees is not { } tees)
         {
@@ -41,6 +44,12 @@ internal static class TeePlaces
         foreach (var span in Cut(openings, niches, bar))
         {
             solid.Block(span.From - apart / 2, span.To + apart / 2);
+        }
+
+        var leg = tees.Timber?.Metres ?? UsualLeg;
+        foreach (var (station, half) in InTheWay(embeds, bar))
+        {
+            solid.Block(station - half - leg / 2 - Packed, station + half + leg / 2 + Packed);
         }
 
         var poles = landings.Where(l => !l.Secondary).ToArray();
@@ -122,6 +131,19 @@ internal static class TeePlaces
         .. openings.Select(o => o.Header).OfType<HeaderPlace>().Where(h => h.Top > bar).Select(h => h.Span),
         .. niches.Where(n => n.Top > bar).Select(n => n.Span),
     ];
+
+    /// <summary>What goes through the wall beside a leg, with half its width: a thimble, a sleeve, a bottle.</summary>
+    private static IEnumerable<(double Station, double Half)> InTheWay(IEnumerable<EmbedPlace> embeds, double bar)
+    {
+        foreach (var place in embeds.Where(e => e.Embed.Through))
+        {
+            var half = (place.Embed.Width ?? place.Embed.Size ?? Length.Zero).Metres / 2;
+            if (place.Height + half > bar)
+            {
+                yield return (place.Station, half);
+            }
+        }
+    }
 
     /// <summary>The station whose arc along the curve of an offset is given.</summary>
     internal static double StationAlong(PlanCurve curve, double offset, double arc)

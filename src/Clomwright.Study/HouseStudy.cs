@@ -51,6 +51,7 @@ public sealed class HouseStudy
     private readonly Lazy<Known<WallCover>> cover;
     private readonly Lazy<Known<DaysQuestion>> daysAsked, daysOutline;
     private readonly Lazy<DateOnly?> firstLift;
+    private readonly Lazy<Sequence<BeamPiece>> beamPieces;
     private readonly Lazy<Known<PlannedDaysResult>> daysPlanned;
     private readonly Lazy<ComfortResult> comfort;
     private readonly Lazy<Known<FixResults>> comfortFixes;
@@ -65,11 +66,12 @@ public sealed class HouseStudy
         (House, Options, Before) = (house, options, before);
         placed = new(() => PlacedOf(house, before.Study));
         ofWall = new(() => Clomwright.Geometry.Quantities.Of(Geometry));
-        quantities = new(() => WithRoofAndFinishes(WallQuantities, Roof, Finishes));
+        beamPieces = new(() => Analysis.WallTop.FromRoof.Pieces(Geometry));
+        quantities = new(() => WithRoofAndFinishes(WallQuantities, Roof, beamPieces.Value, Finishes));
         mix = new(() => FromTests.Of(house.Mix, Quantities));
         settingOut = new(() => SettingOuts.Of(Geometry));
         roof = new(() => RoofOf(house, Geometry, before.Study));
-        wallTop = new(() => Analysis.WallTop.FromRoof.Of(Geometry, Roof, Mix.Strength.Settled));
+        wallTop = new(() => Analysis.WallTop.FromRoof.Of(Geometry, Roof, Mix.Strength.Settled, beamPieces.Value));
         wallByHand = new(() => FromPiers.Of(Geometry, Roof, WallTop.Seats, Mix.Strength, DryingNumbers.Of(house.Assumed, DryingCase.Middle, KnownToDrying.OfCob(Geometry, Mix))));
         foundation = new(() => FoundationOf(house, Geometry, Roof, before.Study));
         finishes = new(() => Analysis.Finishes.FromGeometry.Of(Geometry, FinishInputs.None with { Months = MonthsOf(Weather) }));
@@ -278,9 +280,15 @@ public sealed class HouseStudy
     /// <summary>The quick study of a house.</summary>
     public static HouseStudy Of(House house) => Of(house, StudyOptions.Quick);
 
-    /// <summary>The orders of the roof, plasters and floor with those of the wall.</summary>
-    private static HouseQuantities WithRoofAndFinishes(HouseQuantities wall, RoofResult roof, FinishesResult finishes) =>
-        wall with { Orders = [.. wall.Orders, .. roof.Skin?.Orders ?? [], .. finishes.Orders] };
+    /// <summary>The orders of the roof, plasters and floor with those of the wall; the bond beam by the pieces it is cut into.</summary>
+    private static HouseQuantities WithRoofAndFinishes(HouseQuantities wall, RoofResult roof, Sequence<BeamPiece> beam, FinishesResult finishes) =>
+        wall with { Orders = [.. wall.Orders.Select(line => line.Key == "bond-beam" && beam.Count > 0 ? InPieces(line, beam) : line), .. roof.Skin?.Orders ?? [], .. finishes.Orders] };
+
+    private static OrderLine InPieces(OrderLine beam, Sequence<BeamPiece> pieces)
+    {
+        var length = pieces.Sum(p => p.CutTo);
+        return beam with { Net = Amount.Metres(length), Order = Amount.Metres(length * (1 + beam.Waste)), Basis = Message.Of("study.basis.bond-beam", ("pieces", pieces.Count)) };
+    }
 
     private static PlacedHouse PlacedOf(House house, HouseStudy? earlier) =>
         earlier is not { placed.IsValueCreated: true } ? FromBuilding.Place(house)

@@ -23,8 +23,10 @@ public sealed class TeePlaceTests
                 .. g.Openings.Where(o => o.Head > Bar(g)).Select(o => o.Widest), .. g.Openings.Select(o => o.Header).OfType<HeaderPlace>().Where(h => h.Top > Bar(g)).Select(h => h.Span),
                 .. g.Niches.Where(n => n.Top > Bar(g)).Select(n => n.Span),
             ];
+            var leg = made.Timber?.Metres ?? 0.1016;
             foreach (var tee in g.Tees.Where(t => t.InSolidCob))
             {
+                Assert.All(g.Embeds.Where(e => e.Embed.Through && e.Height + Half(e.Embed) > Bar(g)), e => Assert.True(Between(g, e.Station, tee.Station) >= Half(e.Embed) + leg / 2 + 0.0508 - 1e-6, $"tee {tee.Number} and {e.Address}"));
                 Assert.All(cuts, cut => Assert.True(Clear(g, cut, tee.Station) >= made.Bar.Metres / 2 + 0.0508 - 1e-6, $"tee {tee.Number}"));
             }
 
@@ -32,6 +34,20 @@ public sealed class TeePlaceTests
             Assert.All(whole, a => Assert.All(whole.Where(b => b != a), b => Assert.True(Between(g, a.Station, b.Station) >= made.Bar.Metres - 1e-6)));
         },
         iter: Counts.Of(60, 2000));
+
+    private static double Half(Embed embed) => (embed.Width ?? embed.Size ?? Length.Zero).Metres / 2;
+
+    // Rank analytic: a thimble of 8 in under a pole, high in the wall: the leg of 4 in stands 2 in clear of it, 8 in from its middle. 1e-6 m: stations are found by root.
+    [Fact]
+    public void ALeg_StandsClearOfAThimble()
+    {
+        var bare = Houses.HeronPoint with { Openings = [], Niches = [], Embeds = [], Tees = Houses.HeronPoint.Tees! with { Timber = Length.FromInches(4) } };
+        var landing = FromBuilding.Of(bare).Landings.First(l => !l.Secondary);
+        Embed thimble = new() { Name = "thimble", Kind = EmbedKind.Sleeve, Along = Along.At(Length.Nearest(landing.Station)), Height = bare.Wall.Top - Length.FromInches(10), Width = Length.FromInches(8), Through = true };
+        double Away(House house) => FromBuilding.Of(house) is var g ? g.Tees.Min(t => Between(g, t.Station, landing.Station)) : 0;
+        Assert.Equal(0, Away(bare), 1e-6);
+        Assert.Equal(Length.FromInches(8).Metres, Away(bare with { Embeds = [thimble] }), 1e-6);
+    }
 
     // Rank analytic: on a round wall without openings each pole has its tee under it, and none stand further apart than is written.
     [Theory]

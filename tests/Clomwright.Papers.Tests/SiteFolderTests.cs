@@ -17,6 +17,21 @@ public class SiteFolderTests
     private static PaperSet As(House house) => Papers.HeronPoint with { Geometry = Papers.HeronPoint.Geometry with { House = house } };
 
     // Every embed, niche and tee stands once in the register, whatever else is there.
+    // Rank analytic: a quarter round a circle of radius R inside, R and the wall's thickness outside: each sheet gives a sleeve's distance on its own face.
+    [Theory]
+    [InlineData("unrolled-inside", Face.Inside)]
+    [InlineData("unrolled-outside", Face.Outside)]
+    public void WhatIsBuiltIn_IsGivenOnTheFaceOfItsSheet(string sheet, Face face)
+    {
+        Embed sleeve = new() { Name = "sleeve", Kind = EmbedKind.Sleeve, Along = Along.At(new Angle(90)), Height = Length.FromFeet(2), Width = Length.FromInches(4), Through = true };
+        var house = Houses.Round(Length.FromFeet(14)) with { Embeds = [sleeve], Units = UnitSystem.Imperial };
+        var set = Papers.Placed(house, PaperSize.Letter);
+        var wall = set.Geometry.Wall;
+        var away = Math.PI / 2 * (Length.FromFeet(7).Metres + (face == Face.Inside ? wall.InsideOffset(wall.Base.Metres) : wall.OutsideOffset(wall.Base.Metres)));
+        var written = LengthText.Tape(Length.Nearest(away), UnitSystem.Imperial);
+        Assert.Contains(written, Book.Site(set).Where(s => s.Key.StartsWith(sheet, StringComparison.Ordinal)).SelectMany(s => s.Texts()).Select(t => t.Words.Replace('\u00a0', ' ')));
+    }
+
     [Fact]
     public void Register_HoldsEverythingBuiltInOnce()
     {

@@ -9,6 +9,21 @@ namespace Clomwright.Study.Tests;
 /// <summary>Ranks: property throughout.</summary>
 public class StudyTests
 {
+    /// <summary>Analytic: a ring of n equal pieces round a circle of radius R, w wide: each is cut to its chord 2 R sin(pi/n), both mitres w tan(pi/n) and a lap; so much is ordered, with its waste.</summary>
+    [Fact]
+    public void BondBeam_IsOrderedByItsPieces()
+    {
+        Length width = Length.FromInches(10), lap = Length.FromInches(12);
+        var study = HouseStudy.Of(Houses.Round(Length.FromFeet(14)) with { BondBeam = new BondBeam(width, Length.FromInches(8), Length.Zero) { Lap = lap } });
+        var (wall, pieces) = (study.Geometry.Wall, study.WallTop.BeamPieces);
+        var radius = Length.FromFeet(7).Metres + (wall.InsideOffset(wall.Top.Metres) + wall.OutsideOffset(wall.Top.Metres)) / 2;
+        var half = Math.PI / pieces.Count;
+        var net = pieces.Count * (2 * radius * Math.Sin(half) + width.Metres * Math.Tan(half) + lap.Metres);
+        var line = study.Quantities.Orders.Single(o => o.Key == "bond-beam");
+        Assert.Equal(net, line.Net!.Value.Si, 1e-9);
+        Assert.Equal(net * (1 + line.Waste), line.Order!.Value.Si, 1e-9);
+    }
+
     /// <summary>Taking passes over from an earlier study never changes an answer.</summary>
     [Fact]
     public void AStudyFromAnEarlierOneEqualsAFreshOne() =>

@@ -33,6 +33,14 @@ public static class FromGeometry
         };
     }
 
+    /// <summary>Between rafters side by side, m; null where they run to a middle.</summary>
+    private static double? SpacingOf(Building.Roof roof) => roof switch
+    {
+        Building.Roof.Shed shed => shed.Spacing.Metres,
+        Building.Roof.Gable gable => gable.Spacing.Metres,
+        _ => null,
+    };
+
     private static RoofResult Plain(HouseGeometry geometry, House house, Building.Roof roof)
     {
         var found = PlainLayout.Of(geometry, roof);
@@ -70,7 +78,7 @@ public static class FromGeometry
         Sequence<CheckedMember> supports =
         [
             .. SecondaryEnds.Of(spans, loads, roof, weights.Poles, house.BondBeam), .. InnerSupport.Of(layout, roof, weights.Poles, all, result.Stages, axis, house.Site),
-            .. Only(clear), .. Only(SoilSlip.Of(roof, slope, weights.LayersWet)),
+            .. Only(clear), .. Only(SoilSlip.Of(roof, slope, weights.LayersWet)), .. Only(SpacingOf(roof) is { } spacing ? RoofEnds.Of(geometry, layout.Poles, roof.FirstBearing.Radians, spacing, eaveOffset) : null),
         ];
         var skin = roof is Building.Roof.Radial
             ? RoofSkins.Round(geometry, roof, layout.Shares, 0, geometry.Curve.Centre, eaveOffset, open: false, flue)

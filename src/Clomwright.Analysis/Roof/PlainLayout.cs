@@ -91,7 +91,7 @@ internal sealed record PlainLayout(PlainKind Kind, Sequence<PoleGeometry> Poles,
         var eave = EaveOffset(geometry, roof);
         var poles = new List<PoleGeometry>();
         var (feet, ends, partners) = (new List<int>(), new List<int>(), new List<int>());
-        var lines = Enumerable.Range(0, landings.Length).GroupBy(i => (int)Math.Round(fall.Cross(landings[i].Point - centre) / spacing.Metres)).OrderBy(g => g.Key);
+        var lines = Enumerable.Range(0, landings.Length).GroupBy(i => (int)Math.Round(-fall.Cross(landings[i].Point - centre) / spacing.Metres)).OrderBy(g => g.Key);
         foreach (var line in lines.Where(g => g.Count() == 2))
         {
             var low = line.MaxBy(i => fall.Dot(landings[i].Point - centre));

@@ -157,16 +157,22 @@ internal static class BeamPieces
         var count = stations.Length;
         double Station(int k) => k < count ? stations[k] : stations[k - count] + curve.Length;
         var corners = stations.Select(s => curve.At(s, offset)).ToArray();
+        double Mitre(int k)
+        {
+            PlanPoint along = corners[(k + 1) % count] - corners[k], next = corners[(k + 2) % count] - corners[(k + 1) % count];
+            return -Math.Atan2(along.Cross(next), along.Dot(next)) / 2;
+        }
+
+        var beam = geometry.House.BondBeam!;
         return [.. Enumerable.Range(0, count).Select(k =>
         {
-            PlanPoint a = corners[k], b = corners[(k + 1) % count], c = corners[(k + 2) % count];
-            PlanPoint along = b - a, next = c - b;
+            PlanPoint a = corners[k], along = corners[(k + 1) % count] - a;
             var middle = curve.At((Station(k) + Station(k + 1)) / 2, offset);
             var rise = along.Cross(middle - a) / along.Norm;
-            var turn = -Math.Atan2(along.Cross(next), along.Dot(next));
-            return new BeamPiece(k + 1, curve.OffsetArc(0, Station(k), offset), curve.OffsetArc(0, Station(k + 1), offset), along.Norm, turn / 2, rise)
+            var longest = along.Norm + beam.Width.Metres / 2 * Math.Abs(Math.Tan(Mitre((k + count - 1) % count)) + Math.Tan(Mitre(k)));
+            return new BeamPiece(k + 1, curve.OffsetArc(0, Station(k), offset), curve.OffsetArc(0, Station(k + 1), offset), along.Norm, Mitre(k), rise)
             {
-                Reach = Reach(geometry, Station(k + 1)), Corner = a,
+                Reach = Reach(geometry, Station(k + 1)), Corner = a, Longest = longest, CutTo = longest + (beam.Lap?.Metres ?? 0),
             };
         })];
     }

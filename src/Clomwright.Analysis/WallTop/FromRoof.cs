@@ -16,17 +16,25 @@ public static class FromRoof
     /// <summary>Bearing pressure on cob of which no test is known: 0.4 MPa over 5.</summary>
     private const double AssumedBearing = 80_000;
 
+    /// <summary>The bond beam cut into straight pieces; none without one.</summary>
+    public static Sequence<BeamPiece> Pieces(HouseGeometry geometry)
+    {
+        ArgumentNullException.ThrowIfNull(geometry);
+        return BeamPieces.Of(geometry);
+    }
+
     /// <summary>Headers, tees, seats and bond beam.</summary>
     /// <param name="geometry">The placed house.</param>
     /// <param name="roof">What the roof does.</param>
     /// <param name="cobBearing">Bearing pressure allowed on this house's cob, Pa, measured or with its assumption; null takes the cautious one.</param>
-    public static WallTopResult Of(HouseGeometry geometry, RoofResult roof, Settled<double>? cobBearing = null)
+    /// <param name="cut">The bond beam in pieces, where that is known; null cuts it.</param>
+    public static WallTopResult Of(HouseGeometry geometry, RoofResult roof, Settled<double>? cobBearing = null, Sequence<BeamPiece>? cut = null)
     {
         var combined = roof.Combined;
         var memory = Sources.Get("cob-density-memory");
         var settled = cobBearing ?? Settle.Or((double?)null, new Amount(AssumedBearing, Dimension.Stress), "cob-bearing", new Message("analysis.assumed.cob-bearing"), Sources.Get("cob-strength-memory"));
         var bearing = settled.Assumption is { } assumed ? new Cited<double>(settled.Value, assumed.Source, Tag.Assumed) : new Cited<double>(settled.Value, Sources.Get("en-1990-d"), Tag.Measured);
-        var pieces = BeamPieces.Of(geometry);
+        var pieces = cut ?? Pieces(geometry);
         var seating = new SeatChecks(geometry, combined, pieces, bearing);
         var seats = seating.Seats;
         var lateral = LateralPath.Of(geometry, roof, DryCob, bearing);

@@ -105,6 +105,12 @@ public sealed record BeamPiece(int Number, double From, double To, double Chord,
 
     /// <summary>Where its centreline begins, in plan.</summary>
     public PlanPoint Corner { get; init; }
+
+    /// <summary>Its longer edge, m: its middle line and what both mitres add on that side.</summary>
+    public double Longest { get; init; }
+
+    /// <summary>What to cut it to, m: the longer edge and half a lap past each mitre line; as long as the edge where no lap is described.</summary>
+    public double CutTo { get; init; }
 }
 
 /// <summary>Where a pole presses on the wall top.</summary>

@@ -134,10 +134,11 @@ internal static class OrderLines
 
     private static IEnumerable<OrderLine> Sundries(HouseGeometry geometry)
     {
-        var bottles = geometry.Embeds.Count(e => e.Embed.Kind == EmbedKind.Bottle);
+        // One through the wall is made of two, mouth to mouth.
+        var bottles = geometry.Embeds.Where(e => e.Embed.Kind == EmbedKind.Bottle).Sum(e => e.Embed.Through ? 2 : 1);
         if (bottles > 0)
         {
-            yield return Line("bottles", new Message("geometry.order.bottles"), "sundries", Amount.Count(bottles), new Message("geometry.basis.counted"));
+            yield return Line("bottles", new Message("geometry.order.bottles"), "sundries", Amount.Count(bottles), new Message("geometry.basis.bottles"));
         }
     }
 

@@ -51,7 +51,7 @@ internal static class BondBeamSheet
             scene.Fact("bond-beam.depth", beam.Depth, Tag.Given),
             .. beam.Lap is { } lap ? (Fact[])[scene.Fact("bond-beam.lap", lap, Tag.Given)] : [],
             .. beam.Bolt is { } bolt ? (Fact[])[new Fact(say.Say("bond-beam.bolts"), say.Say("bond-beam.bolts-of", ("count", beam.Bolts), ("bolt", bolt)), say.Say(Tag.Given))] : [],
-            scene.Fact("bond-beam.to-buy", Amount.Metres(top.BeamPieces.Select((p, i) => Cut(beam, top, i)).Sum()), Tag.Computed),
+            scene.Fact("bond-beam.to-buy", Amount.Metres(top.BeamPieces.Sum(p => p.CutTo)), Tag.Computed),
         ], Styles.Heading) { Above = 1.5 };
         yield return new Table(
             [
@@ -64,8 +64,8 @@ internal static class BondBeamSheet
                     new Cell(p.Number.ToString(CultureInfo.InvariantCulture)) { Tick = true, Lettering = Styles.BodyStrong },
                     .. scene.Pair(Amount.Metres(p.From), Styles.Body),
                     .. scene.Pair(Amount.Metres(p.Chord), cut),
-                    .. scene.Pair(Amount.Metres(Longest(beam, top, i)), Styles.Body),
-                    .. beam.Lap is null ? (Cell[])[new Cell(say.Say("not-checked")), new Cell("")] : scene.Pair(Amount.Metres(Cut(beam, top, i)), cut),
+                    .. scene.Pair(Amount.Metres(p.Longest), Styles.Body),
+                    .. beam.Lap is null ? (Cell[])[new Cell(say.Say("not-checked")), new Cell("")] : scene.Pair(Amount.Metres(p.CutTo), cut),
                     new Cell(say.One(new Amount(Before(top, i).Mitre, Dimension.Angle))),
                     new Cell(say.One(new Amount(p.Mitre, Dimension.Angle))),
                     new Cell("") { Tick = true },
@@ -74,14 +74,7 @@ internal static class BondBeamSheet
         yield return new Paragraph(say.Say("bond-beam.pieces-note"), Styles.Small) { Above = 1.5 };
     }
 
-    /// <summary>To cut: the longer edge and half a lap past each mitre line.</summary>
-    private static double Cut(BondBeam beam, WallTopResult top, int index) => Longest(beam, top, index) + (beam.Lap?.Metres ?? 0);
-
     private static BeamPiece Before(WallTopResult top, int index) => top.BeamPieces[(index + top.BeamPieces.Count - 1) % top.BeamPieces.Count];
-
-    /// <summary>The longer edge of a piece: its middle line and what both mitres add on that side.</summary>
-    private static double Longest(BondBeam beam, WallTopResult top, int index) =>
-        top.BeamPieces[index].Chord + beam.Width.Metres / 2 * Math.Abs(Math.Tan(Before(top, index).Mitre) + Math.Tan(top.BeamPieces[index].Mitre));
 
     /// <summary>What holds sideways, one line for each joint on the way down.</summary>
     internal static IEnumerable<Block> Sideways(Scene scene, WallTopResult top)

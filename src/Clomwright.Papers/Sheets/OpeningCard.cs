@@ -68,6 +68,10 @@ internal static class OpeningCard
                 : Forecast(scene, place)?.Gap.High is { } most
                     ? Size(scene, "opening.gap", say.One(Amount.Metres(most)), Wording.Dotted(say.Other(Amount.Metres(most)), say.Say("opening.gap-forecast-most")))
                     : new Row(say.Say("opening.gap"), new Cell(say.Say("not-checked")) { Lettering = Styles.BodyStrong }, new Cell(say.Say("opening.gap-unknown")) { Lettering = Styles.Small }));
+            if (gap.Value is { } left && Forecast(scene, place)?.Gap.High is { } comes && comes > left)
+            {
+                rows.Add(Size(scene, "opening.gap-short", say.One(Amount.Metres(comes)), Wording.Dotted(say.Other(Amount.Metres(comes)), say.Say("opening.gap-short-note"))));
+            }
         }
 
         if (place.Header is { } header)

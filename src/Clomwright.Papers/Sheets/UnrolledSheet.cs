@@ -33,7 +33,7 @@ internal static class UnrolledSheet
         ], Styles.Heading));
         blocks.AddRange(Free(scene));
         Block[] openings = [.. Openings(scene, layout.Bands[0].Strip)];
-        Block[] keys = [.. Keys(scene), .. Found(scene)];
+        Block[] keys = [.. Keys(scene, layout.Bands[0].Strip), .. Found(scene)];
         var wide = SheetFrame.Content(layout.Paper).Width > Wide && openings.Length > 0 && keys.Length > 0;
         blocks.AddRange(wide ? [new Beside(new Stack(openings), new Stack(keys)) { Above = 5 }] : [.. openings, .. keys]);
         // A drawing that lies down on small paper has its tables on upright sheets after it.
@@ -158,9 +158,10 @@ internal static class UnrolledSheet
     }
 
     /// <summary>What the numbers on the drawing stand for.</summary>
-    private static IEnumerable<Block> Keys(Scene scene)
+    private static IEnumerable<Block> Keys(Scene scene, WallStrip strip)
     {
         var say = scene.Say;
+        Amount OnFace(double station) => Amount.Metres(Wrapped(strip.Arc(station), strip.FaceLength));
         List<Row> rows =
         [
             .. scene.Geometry.Niches.Select(n => new Row(
@@ -169,7 +170,7 @@ internal static class UnrolledSheet
                 new Cell(n.Niche.Name),
                 new Cell(say.Say("built.niche")) { Lettering = Styles.Small },
                 new Cell(say.Say("face." + n.Niche.Face.ToString().ToLowerInvariant())),
-                .. scene.Pair(Amount.Metres(n.Station), Styles.Body),
+                .. scene.Pair(OnFace(n.Station), Styles.Body),
                 .. scene.Pair(Amount.Metres(n.Bottom), Styles.Body, say.Say("built.sill")),
             ])),
             .. scene.Geometry.Embeds.GroupBy(e => e.Index).Select(row => row.First()).Select(e => new Row(
@@ -178,7 +179,7 @@ internal static class UnrolledSheet
                 new Cell(e.Embed.Name),
                 new Cell(Wording.Dotted(say.Say("embed." + e.Embed.Kind.ToString().ToLowerInvariant()), e.Embed.Count > 1 ? say.Say("built.row", ("n", e.Embed.Count)) : "")) { Lettering = Styles.Small },
                 new Cell(say.Say("face." + (e.Embed.Through ? "through" : e.Embed.Face.ToString().ToLowerInvariant()))),
-                .. scene.Pair(Amount.Metres(e.Station), Styles.Body),
+                .. scene.Pair(OnFace(e.Station), Styles.Body),
                 .. scene.Pair(Amount.Metres(e.Height), Styles.Body, say.Say("built.middle")),
             ])),
         ];

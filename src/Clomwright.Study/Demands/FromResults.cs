@@ -93,7 +93,7 @@ internal static class FromResults
     {
         string[] rules = roof is Roof.Reciprocal
             ? ["pole-bending-crossing", "pole-bending-plate", "pole-foot", "pole-stub", "pole-shear", "pole-seat-bearing", "pole-crossing-bearing", "ring-sag", "stage-bending", "stage-shear", "crossing-opens", "crossing-pinned", "pole-loss", "stage-actions", "pin-strength", "charlie-stick", "secondaries-and-deck", .. Fixings]
-            : ["rafter-bending", "rafter-shear", "rafter-combined", "rafter-sag", "pole-seat-bearing", "stage-bending", "stage-shear", "stage-actions", "secondaries-and-deck", .. Fixings];
+            : ["rafter-bending", "rafter-shear", "rafter-combined", "rafter-sag", "pole-seat-bearing", "stage-bending", "stage-shear", "stage-actions", "secondaries-and-deck", "roof-ends", .. Fixings];
         return rules.Select(rule => CheckedDemand.Unknown(rule, "roof", why));
     }
 
@@ -101,7 +101,7 @@ internal static class FromResults
     private static readonly string[] Fixings = ["deck-uplift", "roof-diaphragm", "seat-bolt"];
 
     /// <summary>What holds the roof on; how far a bolt stands from an edge, a flue from timber, and how soil slides lean on no wind, snow or earthquake.</summary>
-    private static CheckedDemand Fixing(CheckedMember check, Message? missing) => check.Key is not ("seat-edge" or "flue-clear" or "soil-slip") ? Member(check, missing)
+    private static CheckedDemand Fixing(CheckedMember check, Message? missing) => check.Key is not ("seat-edge" or "flue-clear" or "soil-slip" or "roof-ends") ? Member(check, missing)
         : check.Check.Value is { } made ? Member(check, null) with { Notes = [.. Unsure(made)] } : Member(check, null);
 
     private static Message Why(RoofResult roof) =>

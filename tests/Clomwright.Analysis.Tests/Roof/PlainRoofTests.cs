@@ -30,6 +30,48 @@ public sealed class PlainRoofTests
         return with;
     }
 
+    private static House Long(int inches, int bearing) => Houses.RoundedRectangle(Length.FromFeet(20), Length.FromFeet(14), Length.FromFeet(3)) with
+    {
+        Site = Site, BondBeam = new BondBeam(Length.FromInches(10), Length.FromInches(8), Length.Zero),
+        Roof = new Building.Roof.Shed(Pole, Length.FromInches(inches), new Slope(0.1)) { Eave = Length.FromFeet(2), FirstBearing = new Angle(bearing), Deck = Length.FromMillimetres(25), Layers = Soil },
+    };
+
+    // Rank property: the pole that is computed under a number is the one that lands under it, whichever way the roof falls.
+    [Theory]
+    [InlineData(0)]
+    [InlineData(90)]
+    [InlineData(180)]
+    [InlineData(217)]
+    public void Rafters_HaveTheNumbersOfTheirLandings(int bearing)
+    {
+        var geometry = Placing.Of(Long(48, bearing));
+        var poles = FromGeometry.Of(geometry).Plain.Value!.Places;
+        Assert.True(poles.Count >= 3);
+        Assert.All(poles, p => Assert.Equal(0, (p.Foot - geometry.Landings.Single(l => l.Name == $"pole {p.Number} low").Point).Norm, 1e-9));
+    }
+
+    // Rank by hand: rafters across a length of 20 ft inside, its walls as thick as they are at the top and an eave of 2 ft beyond, from the outermost line: half the spacing is what that one is reckoned with.
+    [Theory]
+    [InlineData(66)]
+    [InlineData(114)]
+    public void ADeck_ThatReachesFurtherThanItsOutermostRafterIsReckonedWith_IsNotChecked(int inches)
+    {
+        var geometry = Placing.Of(Long(inches, 0) with { Plan = new Plan.RoundedRectangle(Length.FromFeet(20), Length.FromFeet(14), Length.FromFeet(3)) { Bearing = new Angle(90) } });
+        var roof = FromGeometry.Of(geometry);
+        var end = Length.FromFeet(12).Metres + geometry.Wall.OutsideOffset(geometry.Wall.Top.Metres);
+        var outermost = roof.Plain.Value!.Places.Max(p => Math.Abs(p.Foot.East - geometry.Curve.Centre.East));
+        var check = roof.Supports.Single(c => c.Key == "roof-ends").Check;
+        if (end - outermost > Length.FromInches(inches).Metres / 2)
+        {
+            Assert.Equal("analysis.roof-ends.beyond", check.NotChecked!.Key);
+        }
+        else
+        {
+            Assert.Equal(end - outermost, check.Value!.Demand.Si, 1e-3);
+            Assert.Equal(Length.FromInches(inches).Metres / 2, check.Value.Capacity.Si, 1e-12);
+        }
+    }
+
     // Rank analytic: even snow q on a cone over a circle: one of n wedges carries q pi R_e^2/n; about the plate its moment is q (2 pi/n) (R_w R_e^2/2 - R_e^3/3).
     [Fact]
     public void CentrePost_CarriesItsShareOfEveryWedge()

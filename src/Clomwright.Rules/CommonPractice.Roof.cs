@@ -42,8 +42,13 @@ internal static partial class CommonPractice
             ? roof.Pole.Butt.Metres / 2 / Math.Sqrt(1 - Math.Pow(Math.Min(0.9, roof.RingRadius.Metres / (landing.Point - house.Curve.Centre).Norm), 2))
             : 0;
 
-    private static Sequence<Ruling> TeeSpacing(HouseGeometry house, Amount most) =>
-        OnTees(house, tees => Require.AtMost(tees.Spacing, most));
+    /// <summary>As written; where the wall has no room for that, somebody has to judge what stands further apart.</summary>
+    private static Sequence<Ruling> TeeSpacing(HouseGeometry house, Amount most) => OnTees(house, tees =>
+        Require.AtMost(tees.Spacing, most) is Verdict.Met met
+            ? house.Tees.Where(t => t.ToNext > most.Si + 1e-6).MaxBy(t => t.ToNext) is { } widest
+                ? new Verdict.NeedsJudgement(Message.Of("rules.ask.tees-apart", ("from", widest.Number), ("to", widest.Number % house.Tees.Count + 1), ("gap", Amount.Metres(widest.ToNext)), ("most", most)))
+                : met
+            : Require.AtMost(tees.Spacing, most));
 
     private static Sequence<Ruling> TeeDepth(HouseGeometry house, Amount least) =>
         OnTees(house, tees => Require.AtLeast(tees.Depth, least));

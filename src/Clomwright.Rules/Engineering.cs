@@ -32,7 +32,7 @@ internal static class Engineering
         var rule when MeasuredByOthers.Contains(rule) => demands.Where(d => d.Rule == rule).Select(d => Compared(clause, d, limit)).ToSequence() is { Count: > 0 } rulings
             ? rulings : [NothingMeasured(rule)],
         var rule => DoesNotArise(rule, house) is { } because ? [Ruling.NotApplicable("roof", because)]
-            : Rulings(rule, demands, limit) is { Count: > 0 } rulings ? rulings : [None(rule, house)],
+            : Rulings(clause, demands, limit) is { Count: > 0 } rulings ? rulings : [None(rule, house)],
     };
 
     /// <summary>What a rule says where nothing was measured for it.</summary>
@@ -74,15 +74,16 @@ internal static class Engineering
         : demands.Where(d => d.Rule == clause.Rule.Key).Select(d => new Ruling(d.Subject, new Verdict.NotChecked(d.NotChecked ?? clause.Says!))).ToSequence() is { Count: > 0 } rulings ? rulings
         : [new Ruling("roof", new Verdict.NotChecked(clause.Says!))];
 
-    private static Sequence<Ruling> Rulings(string rule, Sequence<CheckedDemand> demands, Amount limit)
+    private static Sequence<Ruling> Rulings(WrittenClause clause, Sequence<CheckedDemand> demands, Amount limit)
     {
-        var own = demands.Where(d => d.Rule == rule).ToList();
+        var own = demands.Where(d => d.Rule == clause.Rule.Key).ToList();
         return own.Count > 1 && own.All(d => d.NotChecked is not null && d.NotChecked == own[0].NotChecked)
-            ? [new Ruling(Together(rule), new Verdict.NotChecked(own[0].NotChecked!))]
-            : own.Select(demand => Answer(demand, limit)).ToSequence();
+            ? [new Ruling(Together(clause.Rule.Key), new Verdict.NotChecked(own[0].NotChecked!))]
+            : own.Select(demand => Answer(clause, demand, limit)).ToSequence();
     }
 
-    private static Ruling Answer(CheckedDemand checkedDemand, Amount limit)
+    /// <summary>What is asked of a thing against what it has; a rule that asks for room is told the other way round: at least what is asked.</summary>
+    private static Ruling Answer(WrittenClause clause, CheckedDemand checkedDemand, Amount limit)
     {
         if (checkedDemand is not { Demand: { } demand, Capacity: { } capacity })
         {
@@ -95,7 +96,9 @@ internal static class Engineering
             return Ruling.NotChecked(checkedDemand.Subject, "not-finite");
         }
 
-        var compared = Require.AtMost(Exactly.Near(demand, allowed), allowed);
+        var compared = clause.Word is ComparisonWord.AtLeast
+            ? Require.AtLeast(Exactly.Near(allowed, demand), demand)
+            : Require.AtMost(Exactly.Near(demand, allowed), allowed);
         return (compared, checkedDemand) switch
         {
             (Verdict.Met, { Missing: { } missing }) => new Ruling(checkedDemand.Subject, new Verdict.NotChecked(missing))

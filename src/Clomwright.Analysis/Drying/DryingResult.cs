@@ -124,9 +124,6 @@ public sealed record WallDrying(Sequence<LiftDrying> Lifts, double? RoofDay, dou
 /// <param name="NextDay">Day of the next lift: the last bay to be firm; null if not reached.</param>
 public sealed record LiftDrying(int Number, double LaidDay, double LaidWater, Sequence<BayLift> Bays, double? NextDay)
 {
-    /// <summary>Days until the first bay is firm.</summary>
-    public double? Soonest => Bays.Min(b => b.FirmAfter);
-
     /// <summary>Days until the last bay is firm; null while one is not.</summary>
     public double? Latest => Bays.Any(b => b.FirmAfter is null) ? null : Bays.Max(b => b.FirmAfter);
 }
@@ -145,7 +142,7 @@ public sealed record BayLift(double? FirmAfter, double? KeysUntil, double Safety
 
 /// <summary>A lift's windows over the cases.</summary>
 /// <param name="Number">From 1 at the bottom.</param>
-/// <param name="DaysToNext">From the first bay in the fast case to the last in the slow one.</param>
+/// <param name="DaysToNext">Of the whole ring, which waits for its last bay: in the fast case and in the slow one.</param>
 /// <param name="KeysFor">Days for which its top keys, the fast case's first bay and the slow case's last.</param>
 /// <param name="Settles">How far the lift comes down until it is dry, m.</param>
 /// <param name="FrostFrom">Whether the mean low of a month lies below freezing within the days in which young cob must not freeze.</param>

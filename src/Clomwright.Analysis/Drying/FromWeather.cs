@@ -243,7 +243,7 @@ public static class FromWeather
     {
         var (quick, late) = (At(fast, lift.Index), At(slow, lift.Index));
         return new(
-            lift.Number, new(quick?.Soonest, late?.Latest),
+            lift.Number, new(quick?.Latest, late?.Latest),
             new(quick?.Bays.Min(b => b.KeysUntil), late is null || late.Bays.Any(b => b.KeysUntil is null) ? null : late.Bays.Max(b => b.KeysUntil)),
             settling.Of(lift), frost);
     }

@@ -29,7 +29,7 @@ internal static class BondBeamSheet
         [
             .. house.BondBeam is { } beam ? Beam(scene, beam, top, cut) : [],
             .. house.Tees is null ? Sideways(scene, top) : [],
-            new Cautions(say.Say("caution.title"), [say.Say("caution.free-wall"), say.Say("caution.wet-wall"), say.Say("caution.platform")]) { Above = 4 },
+            new Cautions(say.Say("caution.title"), [say.Say("caution.lifting"), say.Say("caution.free-wall"), say.Say("caution.wet-wall"), say.Say("caution.platform")]) { Above = 4 },
         ];
         return Draft.Flow(new SheetHead("bond-beam", say.Say("bond-beam.title")), scene.Portrait, blocks, say);
     }

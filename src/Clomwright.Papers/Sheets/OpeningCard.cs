@@ -68,10 +68,6 @@ internal static class OpeningCard
                 : Forecast(scene, place)?.Gap.High is { } most
                     ? Size(scene, "opening.gap", say.One(Amount.Metres(most)), Wording.Dotted(say.Other(Amount.Metres(most)), say.Say("opening.gap-forecast-most")))
                     : new Row(say.Say("opening.gap"), new Cell(say.Say("not-checked")) { Lettering = Styles.BodyStrong }, new Cell(say.Say("opening.gap-unknown")) { Lettering = Styles.Small }));
-            if (gap.Value is { } left && Forecast(scene, place)?.Gap.High is { } comes && comes > left)
-            {
-                rows.Add(Size(scene, "opening.gap-short", say.One(Amount.Metres(comes)), Wording.Dotted(say.Other(Amount.Metres(comes)), say.Say("opening.gap-short-note"))));
-            }
         }
 
         if (place.Header is { } header)
@@ -96,10 +92,12 @@ internal static class OpeningCard
             yield break;
         }
 
+        // A gap that is written is held against it.
+        var isShort = place.Opening.Frame is { } frame && SettlementGap.Over(frame, scene.House.Mix).Value is { } left && gap.Gap.High > left;
         string Band(Func<Amount, string> text) => gap.Gap is { Low: { } low, High: { } high } ? $"{text(Amount.Metres(low))} – {text(Amount.Metres(high))}" : say.Say("not-known");
         yield return new Facts(
         [
-            new Fact(say.Say("opening.gap-forecast"), Band(say.One), Wording.Dotted(gap.Gap.High is null ? "" : Band(say.Other), say.Say("drying.forecast"))),
+            new Fact(say.Say("opening.gap-forecast"), Band(say.One), Wording.Dotted(gap.Gap.High is null ? "" : Band(say.Other), say.Say("drying.forecast"), isShort ? say.Say("opening.gap-short") : "")),
             new Fact(say.Say("opening.bridge"), say.Say("drying.days", ("days", say.Days(gap.BridgeAfter.Low, gap.BridgeAfter.High))), say.Say("opening.bridge-note")),
         ], Styles.BodyStrong) { Above = 4, Across = 2 };
     }

@@ -44,11 +44,9 @@ internal static partial class CommonPractice
 
     /// <summary>As written; where the wall has no room for that, somebody has to judge what stands further apart.</summary>
     private static Sequence<Ruling> TeeSpacing(HouseGeometry house, Amount most) => OnTees(house, tees =>
-        Require.AtMost(tees.Spacing, most) is Verdict.Met met
-            ? house.Tees.Where(t => t.ToNext > most.Si + 1e-6).MaxBy(t => t.ToNext) is { } widest
-                ? new Verdict.NeedsJudgement(Message.Of("rules.ask.tees-apart", ("from", widest.Number), ("to", widest.Number % house.Tees.Count + 1), ("gap", Amount.Metres(widest.ToNext)), ("most", most)))
-                : met
-            : Require.AtMost(tees.Spacing, most));
+        Require.AtMost(tees.Spacing, most) is var asked && asked is Verdict.Met && house.Tees.Where(t => t.ToNext > most.Si + 1e-6).MaxBy(t => t.ToNext) is { } widest
+            ? new Verdict.NeedsJudgement(Message.Of("rules.ask.tees-apart", ("from", widest.Number), ("to", widest.Number % house.Tees.Count + 1), ("gap", Amount.Metres(widest.ToNext)), ("most", most)))
+            : asked);
 
     private static Sequence<Ruling> TeeDepth(HouseGeometry house, Amount least) =>
         OnTees(house, tees => Require.AtLeast(tees.Depth, least));

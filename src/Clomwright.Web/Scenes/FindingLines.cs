@@ -26,7 +26,7 @@ internal static class FindingLines
         return [.. ordered.Select(finding =>
         {
             var (id, place) = (Id(finding, seen), finding.Verdict is Verdict.Met || !isPlaced(finding) ? (int?)null : ++number);
-            return (memory is null ? Line(finding, id, place, pen) : memory.LineOf(finding, id, place, pen.Units, () => Line(finding, id, place, pen)), finding);
+            return (memory is null ? Line(finding, id, place, pen) : memory.LineOf(finding, id, place, () => Line(finding, id, place, pen)), finding);
         })];
     }
 

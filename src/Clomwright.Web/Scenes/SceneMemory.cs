@@ -24,7 +24,7 @@ internal sealed class SceneMemory
     {
         if (inUnits != units)
         {
-            parts.Clear();
+            Forget();
             units = inUnits;
         }
     }

@@ -54,7 +54,8 @@ internal static class DaysChoicesOf
             return study.DaysAsked.NotChecked!;
         }
 
-        asked = asked with { Seasons = Seasons };
+        // What the wall allows is asked, not what a day kept to leaves of it.
+        asked = asked with { Seasons = Seasons, Crew = asked.Crew with { RoofOn = null }, PlasterOn = null };
         var (done, all) = (0, 4 + Starts);
         DaysResult Run(DaysQuestion other)
         {
@@ -76,7 +77,7 @@ internal static class DaysChoicesOf
             Way("study.days.as-planned", asked),
             Way("study.days.one-more", asked with { Crew = asked.Crew with { People = asked.Crew.People + 1 } }),
             Way("study.days.tarps", asked with { Tarps = true }),
-            .. HouseStudy.Of(lower, study.Options).DaysAsked.Value is { } low ? new[] { Way("study.days.lower-lifts", low with { Seasons = Seasons }) } : [],
+            .. HouseStudy.Of(lower, study.Options).DaysAsked.Value is { } low ? new[] { Way("study.days.lower-lifts", asked with { Amounts = low.Amounts, Sectors = low.Sectors, Plaster = low.Plaster, Log = low.Log }) } : [],
         ];
         var weeks = Enumerable.Range(0, Starts).Select(i =>
         {

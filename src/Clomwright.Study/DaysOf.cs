@@ -34,7 +34,7 @@ internal static class DaysOf
         crew = crew with { Start = JobLog.StartOf(record, crew) };
         return new DaysQuestion
         {
-            Crew = crew, Amounts = amounts, Log = JobLog.Of(record, crew, amounts, study.Options.Today ?? DateOnly.MinValue), Numbers = numbers, Weather = weather, Sectors = [],
+            Crew = crew, PlasterOn = study.House.Finishes.Min(f => f.Start), Amounts = amounts, Log = JobLog.Of(record, crew, amounts, study.Options.Today ?? DateOnly.MinValue), Numbers = numbers, Weather = weather, Sectors = [],
             Known = study.House.Site.Forecast.Select(d => new ForecastDay(d.Date, 1000 * d.Rain.Metres, d.High.Celsius, d.Low.Celsius) { Wind = d.Wind?.MetresPerSecond, Sun = d.Sun }).ToSequence(),
             Latitude = study.House.Site.Latitude ?? weather.Climate.Latitude, Elevation = study.House.Site.Elevation?.Metres ?? weather.Climate.Elevation,
         };

@@ -21,7 +21,7 @@ public sealed record HostLine(OrderLine Line, string Task, DateOnly? Needed, Dat
 /// <param name="Drinking">Water to drink a day, m3.</param>
 /// <param name="Washing">Water to wash and cook a day, m3.</param>
 /// <param name="Toilets">How many.</param>
-/// <param name="WorkDays">Work days until the poles are raised, if nothing is lost.</param>
+/// <param name="WorkDays">Days with work until the poles are raised, if nothing is lost.</param>
 /// <param name="Assumptions">What nobody gave.</param>
 public sealed record HostList(
     DateOnly Start, DateOnly SiteReady, Sequence<HostLine> Lines, int People, int Meals, double Drinking, double Washing, int Toilets, int WorkDays, Sequence<Assumption> Assumptions)
@@ -52,10 +52,12 @@ public sealed record HostList(
         }
 
         var people = asked.Crew.People + (int)numbers["host-guests"];
-        var raised = planned.Days.Select((d, i) => (d, i)).Where(d => d.d.Works.Any(w => w.Task == WorkList.Raise)).Select(d => d.i + 1).LastOrDefault();
+        var raised = planned.Days.LastOrDefault(d => d.Works.Any(w => w.Task == WorkList.Raise))?.Date ?? DateOnly.MaxValue;
+        // While a wall dries nobody is fed.
+        var workDays = planned.Days.Count(d => d.Date <= raised && d.Works.Count > 0);
         return new HostList(
             start, start.AddDays(-(int)numbers["host-site-days"]), study.Quantities.Orders.Select(Line).OrderBy(l => l.By).ToSequence(), people, (int)numbers["host-meals"] * people,
-            numbers["host-drinking"] * people, numbers["host-washing"] * people, (int)Math.Ceiling(people / numbers["host-toilet"]), raised > 0 ? raised : planned.Days.Count,
+            numbers["host-drinking"] * people, numbers["host-washing"] * people, (int)Math.Ceiling(people / numbers["host-toilet"]), workDays,
             numbers.Assumed(RotaNumbers.Keys.Where(k => k.StartsWith("host-", StringComparison.Ordinal))));
     }
 }

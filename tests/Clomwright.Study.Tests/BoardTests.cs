@@ -27,6 +27,20 @@ public sealed class BoardTests
         Assert.Equal(Enumerable.Range(0, Study.Geometry.Lifts.Count), days.Where(d => d.Closes).Select(d => d.Lift!.Value));
     }
 
+    /// <summary>Property: a day planned for the roof, five weeks later than the wall asks, is kept by plan, forecast and host's list; without a day the plan says that none is there.</summary>
+    [Fact]
+    public void The_day_planned_for_the_roof_is_kept()
+    {
+        DateOnly Raised(HouseStudy s) => s.DaysPlanned.Value!.Days.First(d => d.Works.Any(w => w.Task == WorkList.Raise)).Date;
+        var free = HouseStudy.Of(House with { Crew = House.Crew! with { RoofOn = null } });
+        var kept = HouseStudy.Of(House with { Crew = House.Crew! with { RoofOn = Raised(free).AddDays(35) } });
+        Assert.Equal(kept.House.Crew!.RoofOn, Raised(kept));
+        Assert.True(kept.Days.Value!.Start.AddDays(kept.Days.Value!.Mark(WorkList.Raise)!.Days.P10!.Value) >= kept.House.Crew.RoofOn);
+        Assert.Equal(free.Host.Value!.WorkDays, kept.Host.Value!.WorkDays);
+        Assert.Equal(("study.days.roof-kept", "study.days.roof-unsaid"), (RoofDay.Of(kept.House)!.Key, RoofDay.Of(free.House)!.Key));
+        Assert.Null(RoofDay.Of(House with { Roof = null }));
+    }
+
     /// <summary>Analytic: four people of whom one is away on the second day are three on it, in the plan and in every season.</summary>
     [Fact]
     public void Who_is_away_works_no_hour()

@@ -33,6 +33,9 @@ public sealed record DaysQuestion
     /// <summary>Days from the last lift until plaster may go on, fast and slow; null where that is not known.</summary>
     public Band? Plaster { get; init; }
 
+    /// <summary>Day from which plaster is planned; null where nobody has said.</summary>
+    public DateOnly? PlasterOn { get; init; }
+
     /// <summary>Whether tarps on frames stand over the wall.</summary>
     public bool Tarps { get; init; }
 

@@ -60,6 +60,7 @@ public static class FromDrying
         ColdStops = asked.Numbers["work-cold-stops"],
         Tarps = asked.Tarps,
         Away = AwayOf(asked.Crew),
+        PlasterOn = asked.PlasterOn,
         Log = asked.Log,
     };
 

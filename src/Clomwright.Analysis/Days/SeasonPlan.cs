@@ -36,6 +36,9 @@ internal sealed record SeasonPlan
     /// <summary>Mean temperature of a day below which nothing is done that must not freeze, C.</summary>
     public required double ColdStops { get; init; }
 
+    /// <summary>Day from which plaster is planned; null where nobody has said.</summary>
+    public DateOnly? PlasterOn { get; init; }
+
     /// <summary>Whether tarps on frames stand over the wall: rain stops no cob.</summary>
     public bool Tarps { get; init; }
 
@@ -44,6 +47,7 @@ internal sealed record SeasonPlan
 
     /// <summary>Who is there on a day, by its number from 0.</summary>
     public int PeopleOn(int day) => Math.Max(0, Crew.People - (day < Away.Count ? Away[day] : 0));
+
     /// <summary>What was done already; null before anything is written.</summary>
     public JobLog? Log { get; init; }
 
@@ -53,6 +57,9 @@ internal sealed record SeasonPlan
     /// <summary>Pace of the cob on the n-th day of laying, from 0, at a height, m3 for one person's hour.</summary>
     public double Pace(int day, double height) =>
         CobAnHour * (1 - (1 - LearningStart) * Math.Exp(-day / LearningDays)) * (height > Shoulder ? AboveShare : 1);
+
+    /// <summary>Whether a task is kept for a later date: no pole lands and no plaster goes on before the day that is planned for it, however dry the wall.</summary>
+    public bool IsKept(string task, DateOnly date) => date < (task switch { WorkList.Raise => Crew.RoofOn, WorkList.Plaster => PlasterOn, _ => null });
 }
 
 /// <summary>What one season draws: factors on paces, 1 where nothing is uncertain.</summary>

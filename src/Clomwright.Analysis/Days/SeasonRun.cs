@@ -185,6 +185,11 @@ internal sealed partial class SeasonRun
             }
         }
 
+        if (plan.IsKept(plan.Tasks[task].Key, plan.Crew.Start.AddDays(day)))
+        {
+            return false;
+        }
+
         return plan.Tasks[task].Waits switch
         {
             WaitsFor.WallTop => WallDone,

@@ -18,8 +18,11 @@ public static class WorkList
     /// <summary>The first task after the cob.</summary>
     public const string Beam = "beam";
 
+    /// <summary>The last task: coats on a wall that is dry enough.</summary>
+    public const string Plaster = "plaster";
+
     /// <summary>Every task there can be, in order.</summary>
-    public static Sequence<string> Keys { get; } = ["trench", "rubble", Stem, "poles", Beam, Raise, "deck", "membrane", "soil", "floor", "plaster"];
+    public static Sequence<string> Keys { get; } = ["trench", "rubble", Stem, "poles", Beam, Raise, "deck", "membrane", "soil", "floor", Plaster];
 
     /// <summary>The tasks with anything to do.</summary>
     /// <param name="amounts">How much there is.</param>
@@ -42,7 +45,7 @@ public static class WorkList
             new("membrane", Hours("membrane", "work-membrane"), 6, 2, DayNeeds.Dry, WaitsFor.Nothing, ["deck"], LeakTest),
             new("soil", Hours("soil", "work-roof-soil"), 12, 2, DayNeeds.Nothing, WaitsFor.Nothing, ["membrane"]),
             new("floor", Hours("floor", "work-floor"), 6, 1, DayNeeds.Mild, WaitsFor.Nothing, ["membrane"], CoatDries),
-            new("plaster", amounts.Coats * numbers["work-plaster"] / Hour, 10, 1, DayNeeds.Mild, WaitsFor.DryWall, ["membrane"], CoatDries),
+            new(Plaster, amounts.Coats * numbers["work-plaster"] / Hour, 10, 1, DayNeeds.Mild, WaitsFor.DryWall, ["membrane"], CoatDries),
             // What is done while a wall dries: it waits for nothing.
             new("poles", Hours("poles", "work-pole-prepare"), 4, 1, DayNeeds.Nothing, WaitsFor.Nothing, []) { IsAside = true },
         ];

@@ -71,6 +71,11 @@ internal static class DaysVerb
 
         forecast.Milestones.Skip(stem.Count).ToList().ForEach(Mark);
         terminal.Results.WriteLine();
+        if (RoofDay.Of(study.House) is { } roof)
+        {
+            terminal.Say(roof, units);
+        }
+
         terminal.Say(Message.Of("cli.days.weather", ("days", Amount.Number(Math.Round(forecast.WeatherDays, 1)))), units);
         terminal.Say(Message.Of("cli.days.frost", ("share", new Amount(forecast.FrostRisk, Dimension.Fraction))), units);
         if (forecast.Mark("plaster") is null)

@@ -96,6 +96,17 @@ public sealed class SeasonRunTests
         Assert.Equal(42, Done(plan, outcome, "plaster"));
     }
 
+    /// <summary>Analytic: the house worked by hand with a day planned for the roof, Wednesday 30 June (day 23), and one for plaster, Monday 2 August (day 56): neither begins before, and deck and skin follow as they did. A day that comes before the wall is ready is not kept.</summary>
+    [Fact]
+    public void A_day_planned_for_roof_and_plaster_is_kept()
+    {
+        var plan = Small() with { PlasterOn = new DateOnly(2027, 8, 2) };
+        plan = plan with { Crew = plan.Crew with { RoofOn = new DateOnly(2027, 6, 30) } };
+        var outcome = Run(plan, _ => Fair);
+        Assert.Equal([14, 23, 24, 25, 56], new[] { "beam", "raise", "deck", "membrane", "plaster" }.Select(key => Done(plan, outcome, key)));
+        Assert.Equal(16, Done(plan, Run(plan with { Crew = plan.Crew with { RoofOn = new DateOnly(2027, 6, 10) } }, _ => Fair), "raise"));
+    }
+
     /// <summary>
     /// Analytic: the first days of the house worked by hand, written down as they were to happen, change nothing of what follows; 24 of 40 hours of the first lift on day 7, 4 of them for the frame: 2.0 of 3.6 m3.
     /// </summary>

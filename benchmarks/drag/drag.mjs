@@ -3,7 +3,7 @@
 //   handle:    from a pointer event to the frame in which the opening has moved
 //   findings:  from a pointer event to the frame after the page has redrawn piers, findings and amounts from the answer to it, or to a newer one
 // Times are taken inside the page; the answer is seen on the line itself. Nothing here fails on a slow machine: it only tells.
-import { heading, moved, opened, redrawn, row, wayOf, weight } from './listening.mjs';
+import { askedAgain, heading, moved, opened, redrawn, row, wayOf, weight } from './listening.mjs';
 
 const [, , address] = process.argv;
 const moves = 600;
@@ -69,4 +69,5 @@ row('event to findings redrawn', redrawn(log));
 const [away, drawing] = wayOf(log);
 row('  of it: asked to answered', away);
 row('  of it: answered to redrawn', drawing);
+row('answered to the next asked', askedAgain(log));
 console.log(`${log.events.length} pointer events, ${log.answered.length} answers, ${weight(log.bytes)}`);

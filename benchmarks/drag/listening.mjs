@@ -75,6 +75,11 @@ export function wayOf({ answered }) {
   return [answered.map(({ sent, came }) => came - sent), answered.map(({ came, drawn }) => drawn - came)];
 }
 
+/** From an answer to the next request, where a move was waiting for it: what the page does before it asks again. */
+export function askedAgain({ events, answered }) {
+  return answered.slice(1).flatMap(({ sent }, i) => (events.some((at) => at > answered[i].sent && at < answered[i].came) ? [sent - answered[i].came] : []));
+}
+
 /** One pointer move a frame. */
 export async function moved(page, moves, place) {
   const began = performance.now();

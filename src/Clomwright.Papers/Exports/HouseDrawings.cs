@@ -38,7 +38,7 @@ public static class HouseDrawings
         Add("section", (board.Marks, board.Marks.Bounds().Inset(-2)));
         if (set.Roof is { } roof && geometry.House.Roof is not null)
         {
-            Add("roof", RoofPlan.Of(geometry, roof, k));
+            Add("roof", RoofPlan.Of(geometry, roof, k, scene.Say.Say));
         }
 
         var shell = RoofShell.Of(geometry, set.Roof);

@@ -19,7 +19,7 @@ internal static class CrossSectionSheet
         var content = SheetFrame.Content(paper);
         var roof = RoofShell.Of(scene.Geometry, scene.Set.Roof);
         var cuts = Cuts.Select(c => At(scene, c.Turn)).ToArray();
-        var note = new Paragraph(say.Say("cross-section.note") + (roof is null ? " " + say.Say("elevation.no-roof") : ""), Styles.Small) { Above = 2 };
+        var note = new Paragraph(say.Say("cross-section.note") + (roof is null ? " " + say.Say("elevation.no-roof") : "") + Posts.InSection(scene), Styles.Small) { Above = 2 };
         var height = content.Height - note.Height(content.Width) - 4;
         var width = (content.Width - Beside.Gutter) / 2;
         Dictionary<DrawingScale, Picture[]> drawn = [];

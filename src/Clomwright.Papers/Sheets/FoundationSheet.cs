@@ -1,5 +1,6 @@
 using Clomwright.Analysis;
 using Clomwright.Analysis.Foundation;
+using Clomwright.Analysis.Members;
 using Clomwright.Building;
 using Clomwright.Evidence;
 using Clomwright.Papers.Drawing;
@@ -48,7 +49,7 @@ internal static class FoundationSheet
         [
             new Picture(board.Marks, view),
             new Paragraph(say.Say("foundation.note"), Styles.Small) { Above = 1.5 },
-            new Cautions(say.Say("caution.title"), [.. Hazards(scene).Select(h => say.Say(h))]),
+            Posts.Foot(scene, scale.PaperPerMetre) is { } post ? new Beside(new Stack([Cautions(scene)]), new Stack([post]), 0.66) { Above = 2 } : Cautions(scene),
             new Heading(say.Say("foundation.loads")),
             Loads(scene, foundation),
             .. Why(scene, foundation).Select(w => new Paragraph(w, Styles.Small) { Above = 1 }),
@@ -61,6 +62,8 @@ internal static class FoundationSheet
     /// <summary>What the ground may bear and what goes through the stem, beside each other.</summary>
     private static IEnumerable<Block> Beneath(Block[] ground, Block[] sleeves) =>
         ground.Length > 0 && sleeves.Length > 0 ? [new Beside(new Stack(ground), new Stack(sleeves)) { Above = 3 }] : [.. ground, .. sleeves];
+
+    private static Cautions Cautions(Scene scene) => new(scene.Say.Say("caution.title"), [.. Hazards(scene).Select(h => scene.Say.Say(h))]);
 
     private static IEnumerable<string> Hazards(Scene scene)
     {
@@ -86,6 +89,7 @@ internal static class FoundationSheet
                 Line(scene, "foundation.on-stem", "raising.within", foundation.Stem, 1, foundation.Missing),
                 Line(scene, "foundation.on-ground", "foundation.bears", foundation.Ground, 1, foundation.Missing),
                 .. foundation.Joints.Select(j => Line(scene, Joint(j.Joint), "foundation.in-third", j.Check, 1.0 / 6, foundation.Missing)),
+                .. Posts.Footing(scene.Set.Roof) is { } post ? (Row[])[Post(scene, post.Check)] : [],
                 Line(scene, "foundation.frost", "foundation.deeper", foundation.Frost, 1, null),
             ]) { Above = 1.5 };
     }
@@ -95,7 +99,14 @@ internal static class FoundationSheet
     {
         var say = scene.Say;
         (string Key, Known<FoundationCheck> Check)[] all = [("foundation.on-stem", foundation.Stem), ("foundation.on-ground", foundation.Ground), .. foundation.Joints.Select(j => (Joint(j.Joint), j.Check)), ("foundation.frost", foundation.Frost)];
-        return all.Where(c => !c.Check.Is).GroupBy(c => say.Say(c.Check.NotChecked!)).Select(why => $"{string.Join(", ", why.Select(c => say.Say(c.Key)))}: {say.Say("not-checked")}: {why.Key}");
+        if (Posts.Footing(scene.Set.Roof) is { Check: { Is: false } post })
+        {
+            return [.. Told(), $"{say.Say("foundation.on-post-footing")}: {say.Say("not-checked")}: {say.Say(post.NotChecked!)}"];
+        }
+
+        return Told();
+
+        IEnumerable<string> Told() => all.Where(c => !c.Check.Is).GroupBy(c => say.Say(c.Check.NotChecked!)).Select(why => $"{string.Join(", ", why.Select(c => say.Say(c.Key)))}: {say.Say("not-checked")}: {why.Key}");
     }
 
     private static string Joint(string joint) => joint switch
@@ -126,6 +137,22 @@ internal static class FoundationSheet
             isShort ? new Cell(say.Say("raising.short")) { Lettering = Styles.BodyStrong }
                 : missing is not null ? new Cell(say.Say("not-checked")) { Lettering = Styles.BodyStrong }
                 : new Cell(say.Say(within)));
+    }
+
+    /// <summary>What the roof brings down on the footing under its post, without what post and footing weigh.</summary>
+    private static Row Post(Scene scene, Known<MemberCheck> known)
+    {
+        var say = scene.Say;
+        if (known.Value is not { } check)
+        {
+            return new Row(say.Say("foundation.on-post-footing"), "", "", "", "", new Cell(say.Say("not-checked")) { Lettering = Styles.BodyStrong });
+        }
+
+        var stage = check.Sense[(check.Sense.LastIndexOf('/') + 1)..];
+        return new Row(
+            new Cell(say.Say("foundation.on-post-footing")), scene.Cell(check.Demand) with { Lettering = Styles.BodyStrong }, scene.Cell(check.Capacity), new Cell(say.One(Amount.Fraction(check.Use))),
+            new Cell(say.Subject("post footing"), say.Say(StageBending.Named(stage))),
+            check.Use > 1 + 1e-12 ? new Cell(say.Say("raising.short")) { Lettering = Styles.BodyStrong } : new Cell(say.Say("foundation.bears")));
     }
 
     private static IEnumerable<Block> Capacities(Scene scene, FoundationResult foundation)

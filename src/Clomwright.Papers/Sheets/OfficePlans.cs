@@ -54,7 +54,7 @@ internal static class OfficePlans
             var board = new Board();
             board.Add(PlanDrawing.Of(g, new PlanView(s.PaperPerMetre) { Units = scene.Say.First, Book = scene.Say.Book, SettingOut = scene.Set.SettingOut }).Marks);
             return board;
-        }, [new Heading(scene.Say.Say("schedule.openings")), Openings(scene) with { Above = 1 }, .. Finishes(scene)]);
+        }, [new Heading(scene.Say.Say("schedule.openings")), Openings(scene) with { Above = 1 }, .. Finishes(scene), .. Posts.Place(scene)]);
     }
 
     public static IEnumerable<Draft> Foundation(Scene scene)
@@ -66,6 +66,7 @@ internal static class OfficePlans
             Of("schedule.trench-width", house.Trench?.Width), Of("schedule.trench-depth", house.Trench?.Depth), Of("schedule.stem-width", house.Stem.Width), Of("schedule.stem-top", house.Stem.Top),
             Of("schedule.outlet", house.Trench?.Outlet), new Fact(say.Say("schedule.stem-material"), say.Material(house.Stem.Material), say.Say(Tag.Given)),
             new Fact(say.Say("schedule.damp-break"), house.Stem.DampBreak is { } damp ? say.Material(damp) : say.Say("criteria.not-given")), Of("schedule.frost", house.Site.FrostDepth),
+            .. Posts.Facts(scene),
         ];
         var sleeves = scene.Geometry.Embeds.Where(e => e.Embed.Kind is EmbedKind.Sleeve or EmbedKind.Pipe && e.Height < scene.Geometry.Wall.Base.Metres).OrderBy(e => e.Station).ToArray();
         Block[] beside =
@@ -78,8 +79,9 @@ internal static class OfficePlans
                     [.. sleeves.Select((e, i) => new Row(new Cell((i + 1).ToString(CultureInfo.InvariantCulture)) { Lettering = Styles.BodyStrong }, new Cell(e.Address), scene.Metres(e.Station), scene.Metres(e.Height), e.Embed.Width is { } w ? scene.Cell(w) : new Cell(say.Say("not-known"))))]) { Above = 1, Pad = 0.4 },
             ],
             new Paragraph(say.Say("schedule.foundation-note"), Styles.Small) { Above = 2 },
+            .. Posts.Place(scene),
         ];
-        return Drawn(scene, "foundation-plan", "foundation-plan.title", s => FoundationPlan.Of(scene.Geometry, s.PaperPerMetre).Board, beside);
+        return Drawn(scene, "foundation-plan", "foundation-plan.title", s => FoundationPlan.Of(scene.Geometry, s.PaperPerMetre, say.Say).Board, beside);
     }
 
     public static IEnumerable<Draft> Framing(Scene scene)
@@ -93,9 +95,9 @@ internal static class OfficePlans
         return Drawn(scene, "framing-plan", "framing-plan.title", s =>
         {
             var board = new Board();
-            board.Add(RoofPlan.Of(scene.Geometry, roof, s.PaperPerMetre).Marks);
+            board.Add(RoofPlan.Of(scene.Geometry, roof, s.PaperPerMetre, scene.Say.Say).Marks);
             return board;
-        }, poles.Count == 0 ? [RoofPoles.NotChecked(scene, RoofPoles.Why(roof))] : [new Heading(scene.Say.Say("roof-plan.schedule")), Poles(scene, roof, poles) with { Above = 1 }, .. Ties(scene), .. Layers(scene)]);
+        }, poles.Count == 0 ? [RoofPoles.NotChecked(scene, RoofPoles.Why(roof))] : [new Heading(scene.Say.Say("roof-plan.schedule")), Poles(scene, roof, poles) with { Above = 1 }, .. Posts.Under(scene), .. Ties(scene), .. Layers(scene)]);
     }
 
     /// <summary>A drawing as large as a usual scale lets it be, its schedules at its right.</summary>

@@ -52,6 +52,11 @@ internal static class PlanSheet
 
         yield return new Heading(say.Say("plan.marks"));
         yield return new Paragraph(say.Say("plan.pegs", ("distance", Amount.Metres(setting.PegDistance))), Styles.Body) { Above = 1.5, Leads = true };
+        foreach (var post in Posts.Place(scene))
+        {
+            yield return post;
+        }
+
         yield return new Table(
             [
                 new(""), new(say.Say("plan.mark")) { Grows = 1 }, new(say.Say("plan.station"), Anchor.End), new(say.Say("plan.bearing"), Anchor.End), new(say.Say("plan.from-centre"), Anchor.End),

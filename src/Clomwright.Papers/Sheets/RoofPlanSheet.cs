@@ -26,10 +26,10 @@ internal static class RoofPlanSheet
         var content = SheetFrame.Content(scene.Portrait);
         var scale = DrawingScale.Fitting(say.First, s =>
         {
-            var view = RoofPlan.Of(scene.Geometry, roof, s.PaperPerMetre).View;
+            var view = RoofPlan.Of(scene.Geometry, roof, s.PaperPerMetre, say.Say).View;
             return view.Width <= content.Width && view.Height <= content.Height * 0.42;
         });
-        var (marks, box) = RoofPlan.Of(scene.Geometry, roof, scale.PaperPerMetre);
+        var (marks, box) = RoofPlan.Of(scene.Geometry, roof, scale.PaperPerMetre, say.Say);
         var poles = RoofPoles.Of(roof);
         var head = new SheetHead("roof-plan", say.Say("roof-plan.title"), Clock.Drawing, say.Say(scale.Label));
         var picture = new Picture(marks, box);
@@ -50,6 +50,11 @@ internal static class RoofPlanSheet
         var say = scene.Say;
         yield return new Facts([.. Large(scene, roof, poles)], Styles.Heading) { Across = 7 };
         yield return new Paragraph(say.Say(roof.Reciprocal.Is ? "roof-plan.note" : "roof-plan.note-plain"), Styles.Small) { Above = 2 };
+        foreach (var post in Posts.Under(scene))
+        {
+            yield return post;
+        }
+
         if (RoofPoles.SideBySide(roof) > 1)
         {
             yield return new Paragraph(say.Say("roof-plan.pairs", ("places", poles.Count), ("count", RoofPoles.Count(roof))), Styles.Body) { Above = 1.5 };

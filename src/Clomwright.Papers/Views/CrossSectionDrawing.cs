@@ -41,9 +41,21 @@ internal sealed class CrossSectionDrawing
         Foot(board, name);
         Cob(board, name);
         Beam(board, name);
+        var post = PostDrawing.Of(geometry, roof);
+        if (post is { Top: { } postTop })
+        {
+            levels.Add((postTop, "post"));
+            before.Add(post.Body(At, 0, postTop));
+        }
+
         if (roof is not null)
         {
             levels.AddRange(Roof(board, name));
+        }
+
+        if (post is { Top: { } reached })
+        {
+            board.Add(post.Upright(name + "-post", At, 0, reached));
         }
 
         foreach (var part in cut.Beyond.GroupBy(l => l.Of.Length > 0 ? "-" + Ids.Opening(l.Of) : "-beyond"))

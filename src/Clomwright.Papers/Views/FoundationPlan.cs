@@ -1,4 +1,5 @@
 using Clomwright.Building;
+using Clomwright.Evidence;
 using Clomwright.Geometry;
 using Clomwright.Papers.Drawing;
 using Clomwright.Papers.Layout;
@@ -11,7 +12,7 @@ internal static class FoundationPlan
     private const int Steps = 160;
 
     /// <summary>Draws it, the drawing origin at the origin of the plan.</summary>
-    public static (Board Board, PaperBox View) Of(HouseGeometry geometry, double paperPerMetre)
+    public static (Board Board, PaperBox View) Of(HouseGeometry geometry, double paperPerMetre, Func<Message, string> say)
     {
         var pen = new PlanPen(geometry, paperPerMetre);
         var board = new Board();
@@ -33,6 +34,17 @@ internal static class FoundationPlan
             var out1 = pen.At(geometry.Curve.At(through[i].Station, outside) + 5 / paperPerMetre * geometry.Curve.Normal(through[i].Station));
             board.Add(new Group(Ids.Embed(through[i].Address), [new Stroke(Outline.Line(a, b), new Pen(Weight.Bold)), new Stroke(Outline.Line(b, out1), new Pen(Weight.Hair)), new Fill(Outline.Circle(out1, 2.4), Tone.Paper), new Stroke(Outline.Circle(out1, 2.4), new Pen(Weight.Thin))]));
             board.Say((i + 1).ToString(System.Globalization.CultureInfo.InvariantCulture), out1.X, out1.Y + Styles.SmallStrong.Digits / 2, Styles.SmallStrong, Anchor.Middle);
+        }
+
+        if (PostDrawing.Of(geometry) is { } post)
+        {
+            var box = post.FootingBox(pen);
+            board.Add(post.FromAbove(pen, "post"));
+            board.Say(say(post.Name), box.Centre.X, box.Bottom + 1.2 + Styles.Small.Ascent(), Styles.Small, Anchor.Middle);
+            if (post.Made is { } made)
+            {
+                board.Say(say(Message.Of("papers.post.footing", ("side", made.Footing))), box.Centre.X, box.Bottom + 1.2 + Styles.Small.Leading + Styles.Small.Ascent(), Styles.Small, Anchor.Middle);
+            }
         }
 
         PlanMarks.North(board, board.Marks.Bounds().Inset(-8));

@@ -39,6 +39,11 @@ public static class PlanDrawing
         Openings(board, pen);
         Niches(board, pen);
         Landings(board, pen);
+        if (PostDrawing.Of(geometry) is { } post)
+        {
+            board.Add(post.FromAbove(pen, "plan-post"));
+        }
+
         if (view.SettingOut is { } settingOut)
         {
             PlanMarks.Draw(board, pen, view, settingOut);

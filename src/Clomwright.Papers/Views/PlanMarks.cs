@@ -19,6 +19,12 @@ internal static class PlanMarks
         var taken = new Taken(frame);
         // Before the axes, whose lengths stand on clear paper.
         Zero(board, pen, centre, taken);
+        var post = PostDrawing.Of(pen.Geometry);
+        if (post is not null)
+        {
+            taken.Keep(post.FootingBox(pen).Inset(-0.5));
+        }
+
         Axes(board, pen, view, taken);
         var outward = 1 / Math.Max((b - a).Norm, 1e-9) * (b - a);
         Peg(board, centre, "", default, taken);
@@ -30,6 +36,11 @@ internal static class PlanMarks
         foreach (var mark in settingOut.Marks)
         {
             taken.Keep(Outline.Circle(pen.At(mark.Point), 0.8).Bounds);
+        }
+
+        if (post is not null && taken.Place(Beside(post.FootingBox(pen), view.Book.Say(post.Name, view.Units))) is { } name)
+        {
+            board.Add(name);
         }
 
         for (var i = 0; i < settingOut.Marks.Count; i++)
@@ -46,6 +57,17 @@ internal static class PlanMarks
             {
                 board.Add(label);
             }
+        }
+    }
+
+    /// <summary>Ways to name what stands in a box: under and over it, then at its sides.</summary>
+    private static IEnumerable<Text> Beside(PaperBox box, string words)
+    {
+        var (right, half) = (Styles.SmallStrong.WidthOf(words) / 2 + 1.2, box.Width / 2);
+        foreach (var aside in (double[])[half + right, -half - right, right, -right])
+        {
+            yield return new Text(words, new(box.Centre.X + aside, box.Bottom + 1.2 + Styles.SmallStrong.Ascent()), Styles.SmallStrong, Anchor.Middle);
+            yield return new Text(words, new(box.Centre.X + aside, box.Top - 1.2 - Styles.SmallStrong.Descent()), Styles.SmallStrong, Anchor.Middle);
         }
     }
 

@@ -14,7 +14,7 @@ internal static class RoofPlan
     private const int Steps = 160;
 
     /// <summary>Draws it, the drawing origin at the centre of the plan's axes.</summary>
-    public static (Sequence<Mark> Marks, PaperBox View) Of(HouseGeometry geometry, RoofResult roof, double paperPerMetre)
+    public static (Sequence<Mark> Marks, PaperBox View) Of(HouseGeometry geometry, RoofResult roof, double paperPerMetre, Func<Message, string> say)
     {
         var pen = new PlanPen(geometry, paperPerMetre);
         var board = new Board();
@@ -26,7 +26,13 @@ internal static class RoofPlan
         }
         else if (roof.Plain.Value is { } plain)
         {
-            Poles(board, pen, plain.Places, woven: false, sideBySide: 1);
+            var post = PostDrawing.Of(geometry);
+            Poles(board, pen, plain.Places, woven: false, sideBySide: 1, pointed: post is not null);
+            if (post is not null)
+            {
+                board.Add(post.FromAbove(pen, "roof-post", underPoles: true));
+                Named(board, pen, plain.Places, post.At, say(post.Name));
+            }
         }
 
         Landings(board, pen);
@@ -42,6 +48,49 @@ internal static class RoofPlan
 
         PlanMarks.North(board, board.Marks.Bounds().Inset(-8));
         return (board.Marks, board.Marks.Bounds().Inset(-2));
+    }
+
+    /// <summary>The name of what stands in the middle, in the first bay with room for it, with a line from there.</summary>
+    private static void Named(Board board, PlanPen pen, Sequence<PoleGeometry> poles, PlanPoint middle, string words)
+    {
+        var (centre, inside) = (pen.At(middle), pen.Geometry.Wall.InsideOffset(pen.Geometry.Wall.Top.Metres));
+        var taken = new Taken(board.Marks.Bounds());
+        foreach (var pole in poles)
+        {
+            Keep(pen.At(pole.Foot), pen.At(pole.Foot + pole.Far * pole.Along), pole.Butt / 2 * pen.PaperPerMetre);
+        }
+
+        foreach (var point in pen.Run(0, pen.Length, inside, Steps))
+        {
+            taken.Keep(PaperBox.Around(point).Inset(-0.6));
+        }
+
+        var ways =
+            from i in Enumerable.Range(0, poles.Count)
+            let outward = -1.0 * (poles[i].Along + poles[(i + 1) % poles.Count].Along)
+            where outward.Norm > 0.1
+            let way = 1 / outward.Norm * new PaperPoint(outward.East, -outward.North)
+            from reach in Enumerable.Range(4, 60)
+            let at = centre + reach * way
+            where (at - centre).Norm < poles[i].Far * pen.PaperPerMetre
+            select new Text(words, at + new PaperPoint(0, Styles.Small.Digits / 2), Styles.Small, Anchor.Middle);
+        if (taken.Place(ways) is { } name)
+        {
+            var toward = 1 / Math.Max((name.Bounds.Centre - centre).Norm, 1e-9) * (name.Bounds.Centre - centre);
+            var reach = (name.Bounds.Centre - centre).Norm - Math.Min(name.Bounds.Width / 2 / Math.Max(Math.Abs(toward.X), 1e-9), name.Bounds.Height / 2 / Math.Max(Math.Abs(toward.Y), 1e-9)) - 0.4;
+            board.Add(new Stroke(Outline.Line(centre, centre + Math.Max(0, reach) * toward), new Pen(Weight.Hair)));
+            board.Add(name);
+        }
+
+        void Keep(PaperPoint from, PaperPoint to, double half)
+        {
+            var steps = (int)Math.Clamp((to - from).Norm, 2, 400);
+            for (var i = 0; i <= steps; i++)
+            {
+                var at = from + (double)i / steps * (to - from);
+                taken.Keep(PaperBox.Around(at).Inset(-half - 0.3));
+            }
+        }
     }
 
     /// <summary>The frame without one pole: that pole broken, the one that rested on it hatched, a ring where it has to be held up, and what is described to hold it.</summary>
@@ -116,16 +165,17 @@ internal static class RoofPlan
         board.Add(new Group("roof-ring", [new Stroke(Outline.Circle(pen.At(frame.Centre), frame.RingRadius * pen.PaperPerMetre), new Pen(Weight.Thin, Dash.Dashed))]));
 
     /// <summary>The last ones first, so that each lies over the one it rests on; round a ring the last is drawn again where it lies over the first.</summary>
-    private static void Poles(Board board, PlanPen pen, Sequence<PoleGeometry> poles, bool woven, int sideBySide)
+    private static void Poles(Board board, PlanPen pen, Sequence<PoleGeometry> poles, bool woven, int sideBySide, bool pointed = false)
     {
-        foreach (var pole in poles.Reverse())
+        for (var i = poles.Count - 1; i >= 0; i--)
         {
-            board.Add(new Group(Id(pole), [.. Body(pen, pole, -pole.EaveReach, sideBySide, open: false)]));
+            var corners = pointed ? [.. PostTips.Outline(poles, i).Select(pen.At)] : Corners(pen, poles[i], -poles[i].EaveReach, sideBySide);
+            board.Add(new Group(Id(poles[i]), [.. Body(corners, open: false)]));
         }
 
         if (woven && poles.Count > 1)
         {
-            board.Add(new Group("roof-last-over-first", [.. Body(pen, poles[^1], (poles[^1].Near + poles[^1].Far) / 2, sideBySide, open: true)]));
+            board.Add(new Group("roof-last-over-first", [.. Body(Corners(pen, poles[^1], (poles[^1].Near + poles[^1].Far) / 2, sideBySide), open: true)]));
         }
 
         foreach (var pole in poles)
@@ -136,16 +186,12 @@ internal static class RoofPlan
 
     private static string Id(PoleGeometry pole) => string.Create(CultureInfo.InvariantCulture, $"roof-pole-{pole.Number}");
 
-    /// <summary>A pole from a distance inward to its inner end, in its own thickness and taper.</summary>
-    private static Mark[] Body(PlanPen pen, PoleGeometry pole, double from, int sideBySide, bool open)
-    {
-        var corners = Corners(pen, pole, from, sideBySide);
-        return
-        [
-            new Fill(Outline.Polygon(corners), Tone.Paper),
-            new Stroke(open ? Outline.Through(corners) : Outline.Polygon(corners), new Pen(Weight.Medium)),
-        ];
-    }
+    /// <summary>A pole between its corners.</summary>
+    private static Mark[] Body(PaperPoint[] corners, bool open) =>
+    [
+        new Fill(Outline.Polygon(corners), Tone.Paper),
+        new Stroke(open ? Outline.Through(corners) : Outline.Polygon(corners), new Pen(Weight.Medium)),
+    ];
 
     private static void Number(Board board, PlanPen pen, PoleGeometry pole)
     {

@@ -10,8 +10,8 @@ namespace Clomwright.Papers.Views;
 /// <summary>A pole from the side with wall top, deck and layers, edge board and drip; where a flue passes the roof, the pole nearest to it and the flue before it. Outside on the left, lengths along the pole's line true.</summary>
 internal sealed class RoofSectionDrawing
 {
-    /// <summary>How much of the wall is shown under the bond beam, and of the flue over and under the roof, m.</summary>
-    private const double WallShown = 0.5, FlueOver = 0.75, FlueUnder = 0.45;
+    /// <summary>How much of the wall is shown under the bond beam, of a post under the poles, and of the flue over and under the roof, m.</summary>
+    private const double WallShown = 0.5, PostShown = 0.6, FlueOver = 0.75, FlueUnder = 0.45;
 
     /// <summary>How far a pole is let into the bond beam's top, m.</summary>
     private const double Seat = 0.0254;
@@ -101,6 +101,13 @@ internal sealed class RoofSectionDrawing
                 var x = across(0.45 + 0.5 * (i + 1) / (roof.Layers.Count + 1));
                 Label(x, Over(x) + Up(lift - layer.Depth.Metres / 2), Message.Of("papers.roof-section.layer", ("name", layer.Name), ("depth", layer.Depth)));
             }
+        }
+
+        if (!eave && PostDrawing.Of(geometry) is { } post)
+        {
+            var (middle, under) = (Pole.Far, Under(Pole.Far));
+            board.Add(post.Upright("section-post", (x, z) => At(middle + x, z), under - PostShown, under));
+            Label(middle, under - PostShown / 2, post.Name);
         }
 
         Edge(board, eave ? Label : Nothing);

@@ -13,7 +13,7 @@ internal sealed class Flat
     [
         .. new[]
         {
-            ("cob", "cob"), ("wall", "cob"), ("stem", "stem"), ("opening-", "openings"), ("niche-", "niches"), ("embed-", "embeds"), ("header-", "headers"), ("landing-", "poles"), ("pole", "poles"),
+            ("cob", "cob"), ("wall", "cob"), ("stem", "stem"), ("opening-", "openings"), ("niche-", "niches"), ("embed-", "embeds"), ("header-", "headers"), ("landing-", "poles"), ("pole", "poles"), ("post", "poles"),
             ("bond-beam", "bond beam"), ("beam", "bond beam"), ("tee", "tees"), ("lift", "lifts"), ("eave", "roof"), ("drip", "roof"), ("flue", "roof"), ("deck", "roof"), ("trench", "trench"), ("grade-beam", "trench"),
             ("ground", "ground"), ("grade", "ground"), ("zero-mark", "setting out"), ("north", "setting out"), ("mark", "setting out"), ("peg", "setting out"), ("arc-scale", "measures"), ("pier-", "measures"), ("roof", "roof"), ("edge", "roof"), ("layer", "roof"), ("floor", "floor"), ("beyond", "beyond"), ("letter", "measures"), ("level", "measures"),
         }.OrderByDescending(p => p.Item1.Length),

@@ -45,6 +45,22 @@ public sealed class RevealTests
         Assert.Equal(Segment(Radius + Thick, Half) - 2 * Half * (Radius + Thick / 2), outside.Head, 1e-8);
     }
 
+    // A jamb that leans by k from half the wall's depth meets the circle of radius r where (half + k x)^2 + (r + t/2 - x)^2 = r^2, x measured inward from the middle of the wall. 0.1 µm: far finer than cob.
+    [Fact]
+    public void Splay_InARoundWall_OpensAsTheClosedFormSays()
+    {
+        var geometry = FromBuilding.Of(Plumb(Window(splay: 15)));
+        var opens = Splays.Of(geometry, geometry.Openings[0], Face.Inside)!;
+        var (k, far) = (Math.Tan(15 * Math.PI / 180), Radius + Thick / 2);
+        double a = 1 + k * k, b = 2 * (Half * k - far), c = Half * Half + far * far - Radius * Radius;
+        var x = (-b - Math.Sqrt(b * b - 4 * a * c)) / (2 * a);
+        Assert.Equal(k * x, opens.Before, 1e-7);
+        Assert.Equal(k * x, opens.After, 1e-7);
+        Assert.Equal(2 * (Half + k * x), opens.Width, 1e-7);
+        Assert.Equal(0.7, opens.Height, 1e-9);
+        Assert.Null(Splays.Of(geometry, geometry.Openings[0], Face.Outside));
+    }
+
     [Fact]
     public void Frame_TakesItsDepthFromTheReveals()
     {

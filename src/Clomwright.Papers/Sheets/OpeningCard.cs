@@ -115,9 +115,25 @@ internal static class OpeningCard
         var say = scene.Say;
         var (curve, wall) = (scene.Geometry.Curve, scene.Geometry.Wall);
         var outside = curve.OffsetArc(place.Outside.From, place.Outside.To, wall.OutsideOffset(wall.Base.Metres));
+        var straight = place.Opening.Splay is { Inside.Radians: 0, Outside.Radians: 0 };
         yield return new Paragraph(
-            say.Say("opening.where", ("station", Amount.Metres(place.Station)), ("bearing", new Amount(place.Bearing, Dimension.Angle)), ("inside", Amount.Metres(place.Inside.Width)), ("outside", Amount.Metres(outside))),
+            say.Say(straight ? "opening.where" : "opening.where-splayed", ("station", Amount.Metres(place.Station)), ("bearing", new Amount(place.Bearing, Dimension.Angle)), ("inside", Amount.Metres(place.Inside.Width)), ("outside", Amount.Metres(outside))) + " " + (straight ? say.Say("opening.no-splay") : string.Join(" ", Enum.GetValues<Face>().Select(f => Splayed(scene, place, f)).OfType<string>())),
             Styles.Small) { Above = 2 };
+    }
+
+    /// <summary>How far each jamb opens to a face, and how wide the hole is there; left and right as seen from inside.</summary>
+    private static string? Splayed(Scene scene, OpeningPlace place, Face face)
+    {
+        var say = scene.Say;
+        if (Splays.Of(scene.Geometry, place, face) is not { } opens)
+        {
+            return null;
+        }
+
+        var (left, right) = (say.Say(Amount.Metres(opens.Before)), say.Say(Amount.Metres(opens.After)));
+        return say.Say("opening.splay-" + face.ToString().ToLowerInvariant(),
+            ("angle", (Amount)(face == Face.Inside ? place.Opening.Splay.Inside : place.Opening.Splay.Outside)), ("opens", left == right ? left : say.Say("opening.splay-sides", ("left", left), ("right", right))),
+            ("from", say.Say(place.Opening.Frame is null ? "opening.splay-from-middle" : "opening.splay-from-frame")), ("width", Amount.Metres(opens.Width)), ("height", Amount.Metres(opens.Height)));
     }
 
     private static IEnumerable<Block> Pieces(Scene scene, OpeningPlace place, Lettering cut)

@@ -58,7 +58,7 @@ internal static class PhotoList
         Part("photos.top", [.. scene.House.Tees is null ? (string[])[] : [say.Say("photos.tees")], .. scene.House.BondBeam is null ? (string[])[] : [say.Say("photos.beam")]]);
         if (scene.House.Roof is not null)
         {
-            Part("photos.roof", [say.Say("photos.poles"), say.Say("photos.crossings"), say.Say("photos.deck"), say.Say("photos.membrane"), say.Say("photos.edge")]);
+            Part("photos.roof", [say.Say("photos.poles"), say.Say(scene.House.Roof is Building.Roof.Reciprocal ? "photos.crossings" : "photos.upper"), say.Say("photos.deck"), say.Say("photos.membrane"), say.Say("photos.edge")]);
         }
 
         Part("photos.services", [say.Say("photos.wires"), say.Say("photos.pipes"), say.Say("photos.flue")]);

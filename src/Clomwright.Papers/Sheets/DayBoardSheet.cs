@@ -39,7 +39,7 @@ internal static class DayBoardSheet
             new Beside(
                 new Stack([new Heading(say.Say("board.ready")), new Table([new("") { Grows = 1 }], [.. ((string[])["lift.test-stick", "lift.test-thumb", "lift.test-foot", "board.rain"]).Select(k => new Row(new Cell(say.Say(k)) { Tick = true }))]) { Above = 1, Pad = 0.35 }]),
                 new Stack([.. Learners(scene, board)]), 0.55) { Above = 4 },
-            new Cautions(say.Say("caution.title"), [.. ((string[])["forecast-only", "wet-wall", "lifting", "treading"]).Concat(Hazards(week)).Distinct().Select(k => say.Say("caution." + k))]) { Above = 4 },
+            new Cautions(say.Say("caution.title"), [.. ((string[])["forecast-only", "wet-wall", "lifting", "treading"]).Concat(Hazards(week, scene.House.Roof is Building.Roof.Reciprocal)).Distinct().Select(k => say.Say("caution." + k))]) { Above = 4 },
         ];
         return Draft.Flow(head, paper, blocks, say);
     }
@@ -130,13 +130,13 @@ internal static class DayBoardSheet
 
     private static Message Skill(CrewSkill skill) => new($"analysis.skill.{skill.ToString().ToLowerInvariant()}");
 
-    private static IEnumerable<string> Hazards(Sequence<BoardDay> week) => week.SelectMany(d => d.Day.Works).SelectMany(w => w.Task switch
+    private static IEnumerable<string> Hazards(Sequence<BoardDay> week, bool ring) => week.SelectMany(d => d.Day.Works).SelectMany(w => w.Task switch
     {
         "trench" => (string[])["trench", "services"],
         "rubble" or WorkList.Stem => ["stone", "mortar"],
-        WorkList.Raise => ["raising", "falls"],
+        WorkList.Raise => [ring ? "raising" : "raising-plain", "falls"],
         "deck" or "membrane" => ["falls"],
-        "soil" => ["heaps", "raising-under"],
+        "soil" => ["heaps", ring ? "raising-under" : "raising-under-plain"],
         "plaster" => ["mortar"],
         _ => [],
     });

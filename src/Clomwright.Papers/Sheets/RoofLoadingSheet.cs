@@ -20,7 +20,7 @@ internal static class RoofLoadingSheet
         var say = scene.Say;
         List<Block> blocks =
         [
-            new Cautions(say.Say("caution.title"), [.. ((string[])["overload", "heaps", "raising-under", "falls"]).Select(c => say.Say("caution." + c))]),
+            new Cautions(say.Say("caution.title"), [.. ((string[])["overload", "heaps", roof.Reciprocal.Is ? "raising-under" : "raising-under-plain", "falls"]).Select(c => say.Say("caution." + c))]),
             new Facts(
             [
                 RoofPoles.Fact(scene, "loading.wet", roof.LayersWet.Value is { } wet ? new Amount(wet.Value, Dimension.AreaLoad) : null, roof.LayersWet.NotChecked!),

@@ -20,7 +20,7 @@ internal static class YearlyCareSheet
         [
             say.Say("care.roof-after"), .. scene.Set.Quantities.Orders.Any(o => o is { Key: "roof-soil", Supplier: "earth" }) ? (string[])[say.Say("care.roof-plants")] : [],
             house.Roof is { Layers.Count: > 0 } ? say.Say("care.roof-edge") : say.Say("care.roof-cover"),
-            .. house.Roof is { Overflow: not null } ? (string[])[say.Say("care.roof-overflow")] : [], say.Say("care.roof-drip"), say.Say("care.roof-under"),
+            .. house.Roof is { Overflow: not null } ? (string[])[say.Say("care.roof-overflow")] : [], say.Say("care.roof-drip"), say.Say(house.Roof is Building.Roof.Reciprocal ? "care.roof-under" : "care.roof-under-plain"),
         ]);
         Part("care.foot",
         [

@@ -76,14 +76,18 @@ public sealed class RoofShell
         }
     }
 
-    /// <summary>The surface on which the deck lies, as four corners between each pole and the next: eave, eave, inner end, inner end.</summary>
+    /// <summary>The surface on which the deck lies, as four corners between each pole and the next, which it rests on in a frame round a ring: eave end and inner end of the next, inner end and eave end of the one before.</summary>
+    /// <remarks>
+    /// Halved from the first corner to the third, both halves lie on both poles. Halved the other way one half would stand upright and the other cut through the upper pole: in plan a pole runs from its eave end through
+    /// the inner end of the pole it rests on, and lies over that by as much as both are thick.
+    /// </remarks>
     public IEnumerable<(Sequence<SpacePoint> Corners, double Covering)> Facets()
     {
         foreach (var side in IsRing ? [[.. Poles, Poles[0]]] : Planes())
         {
             foreach (var (a, b) in side.Zip(side.Skip(1)))
             {
-                yield return ([Corner(a, -a.EaveReach), Corner(b, -b.EaveReach), Corner(b, Inner(b)), Corner(a, Inner(a))], (Covering(a) + Covering(b)) / 2);
+                yield return ([Corner(b, -b.EaveReach), Corner(b, Inner(b)), Corner(a, Inner(a)), Corner(a, -a.EaveReach)], (Covering(a) + Covering(b)) / 2);
             }
         }
     }

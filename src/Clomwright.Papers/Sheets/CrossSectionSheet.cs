@@ -19,7 +19,7 @@ internal static class CrossSectionSheet
         var content = SheetFrame.Content(paper);
         var roof = RoofShell.Of(scene.Geometry, scene.Set.Roof);
         var cuts = Cuts.Select(c => At(scene, c.Turn)).ToArray();
-        var note = new Paragraph(say.Say("cross-section.note") + (roof is null ? " " + say.Say("elevation.no-roof") : "") + Posts.InSection(scene), Styles.Small) { Above = 2 };
+        var note = new Paragraph(say.Say("cross-section.note") + (roof is null ? " " + say.Say("elevation.no-roof") : "") + Posts.InSection(scene) + Ring(scene, roof), Styles.Small) { Above = 2 };
         var height = content.Height - note.Height(content.Width) - 4;
         var width = (content.Width - Beside.Gutter) / 2;
         Dictionary<DrawingScale, Picture[]> drawn = [];
@@ -32,6 +32,11 @@ internal static class CrossSectionSheet
         Block[] drawings = beside.Denominator <= stacked.Denominator ? [new Beside(new Stack([two[0]]), new Stack([two[1]]))] : [two[0], two[1] with { Above = 5 }];
         return Draft.Flow(new SheetHead("sections", say.Say("cross-section.title"), Clock.Drawing, say.Say(scale.Label)), paper, [.. drawings, note], say);
     }
+
+    /// <summary>What closes the ring that the poles leave, of which no size is known; empty where they leave none or the boards run over it.</summary>
+    private static string Ring(Scene scene, RoofShell? roof) => roof is not null && scene.House.Roof is Building.Roof.Reciprocal { Eye: var eye }
+        ? " " + scene.Say.Say("cross-section.ring-" + eye.ToString().ToLowerInvariant())
+        : "";
 
     /// <summary>The cut at a turn.</summary>
     public static CrossSection At(Scene scene, double turn) => CrossSections.Of(scene.Geometry, scene.House.Plan.Bearing.Radians + turn);

@@ -232,8 +232,10 @@ internal sealed class CrossSectionDrawing
             before.Add(body);
         }
 
+        // Tips that stand over the ring are higher than the deck.
+        highest = roof.Poles.SelectMany(p => (double[])[-p.EaveReach, p.Far + p.Tail], (p, along) => roof.Over(p, along)).Append(highest).Max();
         board.Add(new Group(name + "-poles", poles.Marks));
-        return double.IsInfinity(highest) ? [] : [(highest, "highest"), (lowest, "eave")];
+        return double.IsInfinity(lowest) ? [] : [(highest, "highest"), (lowest, "eave")];
     }
 
     private PaperPoint Axis(PoleGeometry pole, double along) => At(cut.Project(pole.Foot + along * pole.Along, roof!.Axis(pole, along)));

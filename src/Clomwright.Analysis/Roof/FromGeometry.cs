@@ -21,6 +21,9 @@ public static class FromGeometry
     /// <summary>Side of the pad under it, m.</summary>
     public static double CharliePad => CharlieChecks.Pad;
 
+    /// <summary>How deep the flat of a seat is cut into its pole, square to it, as it is reckoned with: as described, else as assumed, m.</summary>
+    public static double SeatDepth(SeatMade? seat) => SeatCheck.Cut(seat);
+
     /// <summary>What holds the roof and what it asks of the wall. Total: what is missing is said in the result.</summary>
     public static RoofResult Of(HouseGeometry geometry)
     {

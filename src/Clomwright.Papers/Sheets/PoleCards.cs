@@ -22,7 +22,7 @@ internal static class PoleCards
         Block[] blocks = poles.Count == 0
             ? [RoofPoles.NotChecked(scene, RoofPoles.Why(roof))]
             : [
-                new Paragraph(say.Say("pole-cards.note"), Styles.Small),
+                new Paragraph(say.Say("pole-cards.note") + " " + PoleSeats.Shared(scene, poles), Styles.Small),
                 .. RoofPoles.SideBySide(roof) > 1 ? (Block[])[new Paragraph(say.Say("pole-cards.pairs"), Styles.Body) { Above = 1 }] : [],
                 new Cautions(say.Say("caution.title"), [say.Say("caution.lifting")]) { Above = 2 },
                 new Cards([.. poles.SelectMany(p => RoofPoles.SideBySide(roof) > 1 ? (Stack[])[Card(scene, p, poles, "left"), Card(scene, p, poles, "right")] : [Card(scene, p, poles, null)])]),
@@ -35,7 +35,7 @@ internal static class PoleCards
         var say = scene.Say;
         var carries = pole.Card is null ? null : poles.FirstOrDefault(p => p.Card?.RestsOn == pole.Number);
         var lies = pole.Card is null
-            ? say.Say("pole-cards.rafter")
+            ? Wording.Dotted(say.Say("pole-cards.rafter"), PoleSeats.Flat(scene), PoleSeats.Tip(scene, poles, pole))
             : say.Say(side is null ? "pole-cards.lies" : "pole-cards.lies-pair", ("on", pole.Card.RestsOn), ("carries", carries?.Number ?? 0));
         var board = new Board();
         Stick(board, say, pole);
@@ -53,7 +53,7 @@ internal static class PoleCards
             new Table(
                 [new("") { Grows = 1 }, new("", Anchor.End), new("", Anchor.End)],
                 [
-                    .. pole.Marks.Select(m => Line(scene, "pole-cards.mark-" + m.Key, Amount.Metres(m.At), Styles.Heading)),
+                    .. pole.Marks.Select(m => Line(scene, "pole-cards.mark-" + m.Key, Amount.Metres(m.At), Styles.Heading, pole.Card is null ? "" : m.Key == "seat" ? PoleSeats.Flat(scene) : PoleSeats.Notch(scene, pole))),
                     Line(scene, "pole-cards.cut", Amount.Metres(pole.CutLength), Styles.Heading),
                     Line(scene, "pole-cards.station", Amount.Metres(RoofPoles.Station(scene, pole)), Styles.BodyStrong),
                     pole.Mass is { } kg
@@ -63,7 +63,7 @@ internal static class PoleCards
         ]);
     }
 
-    private static Row Line(Scene scene, string key, Amount amount, Lettering lettering) => new([new Cell(scene.Say.Say(key)), .. scene.Pair(amount, lettering)]);
+    private static Row Line(Scene scene, string key, Amount amount, Lettering lettering, string note = "") => new([new Cell(scene.Say.Say(key), note), .. scene.Pair(amount, lettering)]);
 
     /// <summary>The pole lying down, butt to the left, with its marks where they are along it; their signs are moved apart where they would touch.</summary>
     private static void Stick(Board board, Wording say, RoofPole pole)

@@ -13,9 +13,6 @@ internal sealed class RoofSectionDrawing
     /// <summary>How much of the wall is shown under the bond beam, of a post under the poles, and of the flue over and under the roof, m.</summary>
     private const double WallShown = 0.5, PostShown = 0.6, FlueOver = 0.75, FlueUnder = 0.45;
 
-    /// <summary>How far a pole is let into the bond beam's top, m.</summary>
-    private const double Seat = 0.0254;
-
     /// <summary>Thickness that an edge board is drawn with, m.</summary>
     private const double Board = 0.038;
 
@@ -45,6 +42,9 @@ internal sealed class RoofSectionDrawing
 
     /// <summary>Where deck and layers end inward, along the pole, m.</summary>
     private double InnerEnd { get; }
+
+    /// <summary>How deep the flat of a seat is cut, m.</summary>
+    private double Seat => FromGeometry.SeatDepth(roof.Seat);
 
     /// <summary>Thickness of deck and layers, square to the roof, m.</summary>
     private double Covering => (roof.Deck?.Metres ?? 0) + roof.Layers.Sum(l => l.Depth.Metres);

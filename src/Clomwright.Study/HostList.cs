@@ -28,7 +28,8 @@ public sealed record HostList(
 {
     private static readonly (string Starts, string Task)[] Uses =
     [
-        ("trench", "rubble"), ("drain", "rubble"), ("filter", "rubble"), ("stem", WorkList.Stem), ("bond-beam", WorkList.Beam), ("roof-pole", "poles"), ("roof-deck", "deck"), ("roof-membrane", "membrane"), ("roof-so", "soil"), ("roof-st", "soil"), ("roof", "deck"),
+        ("trench", "rubble"), ("drain", "rubble"), ("filter", "rubble"), ("stem", WorkList.Stem), ("bond-beam", WorkList.Beam), ("beam", WorkList.Beam), ("tee", PlannedWork.Cob),
+        ("roof-p", "poles"), ("roof-seat", "poles"), ("roof-footings", "poles"), ("roof-ring", "poles"), ("roof-loss", "poles"), ("roof-strap", "poles"), ("roof-deck", "deck"), ("roof-membrane", "membrane"), ("roof-so", "soil"), ("roof-st", "soil"), ("roof", "deck"),
         ("floor", "floor"), ("lath", "plaster"), ("plaster", "plaster"),
     ];
 

@@ -67,7 +67,7 @@ public sealed class HouseStudy
         placed = new(() => PlacedOf(house, before.Study));
         ofWall = new(() => Clomwright.Geometry.Quantities.Of(Geometry));
         beamPieces = new(() => Analysis.WallTop.FromRoof.Pieces(Geometry));
-        quantities = new(() => WithRoofAndFinishes(WallQuantities, Roof, beamPieces.Value, Finishes));
+        quantities = new(() => HouseOrders.Of(house, WallQuantities, Geometry.Tees.Count, beamPieces.Value, Roof, Finishes));
         mix = new(() => FromTests.Of(house.Mix, Quantities));
         settingOut = new(() => SettingOuts.Of(Geometry));
         roof = new(() => RoofOf(house, Geometry, before.Study));
@@ -279,16 +279,6 @@ public sealed class HouseStudy
 
     /// <summary>The quick study of a house.</summary>
     public static HouseStudy Of(House house) => Of(house, StudyOptions.Quick);
-
-    /// <summary>The orders of the roof, plasters and floor with those of the wall; the bond beam by the pieces it is cut into.</summary>
-    private static HouseQuantities WithRoofAndFinishes(HouseQuantities wall, RoofResult roof, Sequence<BeamPiece> beam, FinishesResult finishes) =>
-        wall with { Orders = [.. wall.Orders.Select(line => line.Key == "bond-beam" && beam.Count > 0 ? InPieces(line, beam) : line), .. roof.Skin?.Orders ?? [], .. finishes.Orders] };
-
-    private static OrderLine InPieces(OrderLine beam, Sequence<BeamPiece> pieces)
-    {
-        var length = pieces.Sum(p => p.CutTo);
-        return beam with { Net = Amount.Metres(length), Order = Amount.Metres(length * (1 + beam.Waste)), Basis = Message.Of("study.basis.bond-beam", ("pieces", pieces.Count)) };
-    }
 
     private static PlacedHouse PlacedOf(House house, HouseStudy? earlier) =>
         earlier is not { placed.IsValueCreated: true } ? FromBuilding.Place(house)

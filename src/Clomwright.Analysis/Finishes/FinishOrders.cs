@@ -9,15 +9,17 @@ internal static class FinishOrders
 {
     private static readonly string[] Parts = ["clay", "sand", "lime", "straw", "manure", "paste"];
 
-    public static Sequence<OrderLine> Of(House house, Sequence<FacePlaster> faces, Sequence<LathPlace> lath, FloorResult? floor)
+    public static Sequence<OrderLine> Of(HouseGeometry geometry, Sequence<FacePlaster> faces, Sequence<LathPlace> lath, Sequence<LiningPlace> linings, FloorResult? floor)
     {
         var coats = faces.SelectMany(f => f.Coats).Where(c => c.Depth > 0).ToList();
         return
         [
             .. Parts.Select(part => Mixed("plaster", part, coats.SelectMany(c => c.Ingredients), PlasterMaterial.Number("waste-plaster").Value)).OfType<OrderLine>(),
-            .. coats.Where(c => c.Ingredients.Count == 0).DistinctBy(c => (c.Material, c.Role)).Select(c => Unknown($"plaster-{c.Material}", Message.Of("analysis.order.plaster-coat", ("material", c.Material)), new Message("analysis.finishes.no-mix"))),
+            .. coats.Where(c => c.Ingredients.Count == 0).DistinctBy(c => (c.Material, c.Role)).Select(c => Unknown($"plaster-{c.Material}", Message.Of("analysis.order.plaster-coat", ("material", new Argument.Material(c.Material))), new Message("analysis.finishes.no-mix"))),
+            .. faces.SelectMany(Brushed),
             .. floor is null ? [] : Floor(floor),
-            .. Lath(house, lath),
+            .. LiningOrders.Of(geometry, linings),
+            .. Lath(geometry.House, lath),
         ];
     }
 
@@ -34,6 +36,16 @@ internal static class FinishOrders
             $"{of}-{part}", new Message($"analysis.order.{of}-{part}"), part switch { "straw" => "straw", "lime" or "manure" or "paste" => "finishes", _ => "earth" },
             new Volume(brought / (1 + waste)), waste, new Volume(brought), Tag.Computed, new Message($"analysis.order.{of}-basis"));
     }
+
+    /// <summary>Slips and washes of a face: how much is covered follows from the house, how far it goes does not.</summary>
+    private static IEnumerable<OrderLine> Brushed(FacePlaster face) => face.Coats.Where(c => c.Depth <= 0).Select(c =>
+        Unknown(
+            c.Role == CoatRole.Slip ? "plaster-slip" : $"plaster-{c.Material}",
+            Message.Of(c.Role == CoatRole.Slip ? "analysis.order.plaster-slip" : "analysis.order.plaster-wash", ("material", new Argument.Material(c.Material)), ("face", FaceName(face.Face))),
+            Message.Of("analysis.order.plaster-wash-basis", ("passes", c.Passes), ("area", (Amount)new Area(face.Area)))) with { Net = new Area(c.Passes * face.Area) });
+
+    /// <summary>The words of a face.</summary>
+    internal static Message FaceName(Face face) => new(face == Face.Inside ? "analysis.face.inside" : "analysis.face.outside");
 
     private static IEnumerable<OrderLine> Floor(FloorResult floor)
     {
@@ -67,8 +79,8 @@ internal static class FinishOrders
         foreach (var face in lath.GroupBy(l => l.Face))
         {
             var what = house.Finishes.FirstOrDefault(f => f.Face == face.Key && f.Lath is not null)?.Lath is { } known
-                ? Message.Of("analysis.order.lath", ("material", known.Material), ("face", new Message(face.Key == Face.Inside ? "analysis.face.inside" : "analysis.face.outside")))
-                : Message.Of("analysis.order.lath-any", ("face", new Message(face.Key == Face.Inside ? "analysis.face.inside" : "analysis.face.outside")));
+                ? Message.Of("analysis.order.lath", ("material", known.Material), ("face", FaceName(face.Key)))
+                : Message.Of("analysis.order.lath-any", ("face", FaceName(face.Key)));
             var area = face.Sum(l => l.Area);
             var unsized = face.Count(l => l.Length is null);
             yield return new OrderLine("lath", what, "finishes", new Area(area), waste, new Area(area * (1 + waste)), Tag.Computed,

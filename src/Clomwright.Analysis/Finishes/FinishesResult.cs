@@ -19,6 +19,9 @@ public sealed record FinishesResult
     /// <summary>The floor; or why there is none.</summary>
     public required Known<FloorResult> Floor { get; init; }
 
+    /// <summary>What is set against the faces to keep them warm, in the order of the description.</summary>
+    public Sequence<LiningPlace> Linings { get; init; }
+
     /// <summary>What to order for all of it.</summary>
     public required Sequence<OrderLine> Orders { get; init; }
 

@@ -28,12 +28,18 @@ public static class FromGeometry
         var faces = Enum.GetValues<Face>().Select(face => FaceOf(geometry, reveals, face, inputs, assumed, calculations)).ToSequence();
         var laths = new LathPlaces(geometry, reveals, calculations);
         var places = laths.All();
+        var linings = LiningPlaces.Of(geometry).ToSequence();
         var floor = new FloorBuild(geometry, assumed, calculations).Of();
         assumed.AddRange(Wastes(faces, places, laths, floor));
+        if (linings.Count > 0 || geometry.House.Comfort.FloorEdge is not null)
+        {
+            assumed.Add(Assumed("waste-lining", Dimension.Fraction));
+        }
+
         return new FinishesResult
         {
-            Faces = faces, Lath = places, Panels = PanelChoices.Of(geometry.House), Floor = floor,
-            Orders = FinishOrders.Of(geometry.House, faces, places, floor.Value),
+            Faces = faces, Lath = places, Panels = PanelChoices.Of(geometry.House), Floor = floor, Linings = linings,
+            Orders = FinishOrders.Of(geometry, faces, places, linings, floor.Value),
             Assumptions = assumed.Distinct().ToSequence(), Calculations = calculations.ToSequence(),
         };
     }

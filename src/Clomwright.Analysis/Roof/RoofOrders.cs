@@ -32,7 +32,7 @@ internal static class RoofOrders
     public static (Sequence<OrderLine> Lines, Sequence<Assumption> Assumptions) Of(Building.Roof roof, Sequence<PoleGeometry> poles, RoofSkin skin)
     {
         var used = new List<Assumption>();
-        OrderLine[] lines = [.. Timbers(roof, poles, skin, used), .. Iron(roof, poles, skin, used), .. Layers(roof, skin, used)];
+        OrderLine[] lines = [.. Timbers(roof, poles, skin, used), .. Footings(roof, poles.Count), .. Eye(roof, skin, used), .. Iron(roof, poles, skin, used), .. Layers(roof, skin, used)];
         return (lines.ToSequence(), used.Distinct().ToSequence());
     }
 
@@ -72,6 +72,38 @@ internal static class RoofOrders
         if (roof is Building.Roof.Reciprocal { IfOneFails: IfOneFails.Post stands })
         {
             yield return Line("roof-loss-posts", Message.Of("analysis.order.roof-loss-posts", ("diameter", stands.Diameter)), "timber", Amount.Count(poles.Count), null, Message.Of("analysis.order.roof-footing", ("side", stands.Footing)), used);
+        }
+    }
+
+    /// <summary>Footings under posts: how many and how wide; how deep they go nobody says.</summary>
+    private static IEnumerable<OrderLine> Footings(Building.Roof roof, int poles)
+    {
+        (Length Side, int Count)? under = roof switch
+        {
+            Building.Roof.Radial { CentrePost: true, Post: { } post } => (post.Footing, 1),
+            Building.Roof.Reciprocal { IfOneFails: IfOneFails.Post stands } => (stands.Footing, poles),
+            _ => null,
+        };
+        if (under is { } footing)
+        {
+            yield return Unknown("roof-footings", Message.Of("analysis.order.roof-footings", ("side", footing.Side)), "stone", new Message("analysis.order.footing-depth")) with { Net = Amount.Count(footing.Count) };
+        }
+    }
+
+    /// <summary>Curb of an open eye, and what closes it: the house says what it is, not how it is made.</summary>
+    private static IEnumerable<OrderLine> Eye(Building.Roof roof, RoofSkin skin, List<Assumption> used)
+    {
+        (Building.Eye Eye, double Round) open = roof switch
+        {
+            Building.Roof.Reciprocal reciprocal => (reciprocal.Eye, skin.CurbLength),
+            Building.Roof.Radial { CentrePost: false } radial => (radial.Eye, 2 * Math.PI * radial.RingRadius.Metres),
+            _ => (Building.Eye.Closed, 0),
+        };
+        if (open is { Eye: not Building.Eye.Closed, Round: > 0 })
+        {
+            yield return Line("roof-curb", Message.Of("analysis.order.roof-curb", ("height", Amount.Metres(RoofSkins.Curb))), "timber", Amount.Metres(open.Round), Cut, new Message("analysis.order.roof-curb-basis"), used);
+            yield return Unknown("roof-eye", new Message(open.Eye == Building.Eye.Glazed ? "analysis.order.roof-eye-glass" : "analysis.order.roof-eye-vent"), "roof",
+                Message.Of("analysis.order.roof-eye-basis", ("across", Amount.Metres(open.Round / Math.PI)))) with { Net = Amount.Count(1) };
         }
     }
 
@@ -208,10 +240,22 @@ internal static class RoofOrders
             }
         }
 
+        if (Bare(roof))
+        {
+            yield return Unknown("roof-felt", new Message("analysis.order.roof-felt-any"), "roof", new Message("analysis.order.no-felt"));
+        }
+
         if (!membrane && roof.Layers.Count > 0)
         {
             yield return Unknown("roof-membrane", new Message("analysis.order.roof-membrane-any"), "roof", new Message("analysis.order.no-membrane"));
         }
+    }
+
+    /// <summary>Whether a membrane lies straight on the deck: with no felt or board described under it.</summary>
+    private static bool Bare(Building.Roof roof)
+    {
+        var below = roof.Layers.Select(l => (RoofMaterial.Find(l.Material) ?? (l.Material is null ? RoofMaterial.Named(l.Name) : null))?.Key).TakeWhile(key => key != "epdm").ToList();
+        return below.Count < roof.Layers.Count && !below.Any(key => key is "fleece" or "insulation");
     }
 
     /// <summary>Sheets side by side along the longer way, glued over a lap.</summary>
@@ -233,7 +277,8 @@ internal static class RoofOrders
         }
 
         var waste = more is null ? 0 : ((Argument.Quantity)more.Value).Value.Si;
-        return new OrderLine(key, what, supplier, net, waste, net with { Si = net.Si * (1 + waste) }, Tag.Computed, basis);
+        var order = net.Si * (1 + waste);
+        return new OrderLine(key, what, supplier, net, waste, net with { Si = net.Dimension == Dimension.Count ? Math.Ceiling(order - 1e-9) : order }, Tag.Computed, basis);
     }
 
     private static OrderLine Unknown(string key, Message what, string supplier, Message why) => new(key, what, supplier, null, 0, null, Tag.Computed, why);

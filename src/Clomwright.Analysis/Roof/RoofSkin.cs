@@ -22,6 +22,9 @@ public sealed record RoofSkin
     /// <summary>Length of the edge board all round, m: on plan round a centre, along the slope over rafters side by side.</summary>
     public required double EaveLength { get; init; }
 
+    /// <summary>Round an open eye, up whose curb the membrane goes, m; 0 where nothing is open.</summary>
+    public double CurbLength { get; init; }
+
     /// <summary>Membrane as developed: the surface, up over the edge board and up the curb, m2.</summary>
     public required double Membrane { get; init; }
 
@@ -152,7 +155,7 @@ internal static class RoofSkins
         sheet.Step("sheet-waste", "s", "b*l/A_m - 1", waste, Dimension.Fraction, mechanics, b, l, area);
         var skin = new RoofSkin
         {
-            Surface = surface, FlueCut = flue?.Cut ?? 0, Sheets = Sheets(roof, Math.Min(wide, @long)), EaveLength = eave, Membrane = area.Value.Si, SheetWidth = wide, SheetLength = @long, SheetWaste = waste, How = sheet.Done, Orders = [], Drip = roof.Drip ?? (roof.Layers.Count > 0 ? UsualDrip : null),
+            Surface = surface, FlueCut = flue?.Cut ?? 0, Sheets = Sheets(roof, Math.Min(wide, @long)), EaveLength = eave, CurbLength = curb, Membrane = area.Value.Si, SheetWidth = wide, SheetLength = @long, SheetWaste = waste, How = sheet.Done, Orders = [], Drip = roof.Drip ?? (roof.Layers.Count > 0 ? UsualDrip : null),
             Assumptions =
             [
                 .. roof.SheetRoll is null ? (Sequence<Assumption>)[] : [new Assumption("membrane-lap", new Message("analysis.assumed.membrane-lap"), Amount.Metres(Lap), practice)],

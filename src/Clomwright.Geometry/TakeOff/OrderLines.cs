@@ -9,7 +9,7 @@ internal static class OrderLines
 {
     public static (Sequence<OrderLine> Lines, Sequence<Assumption> Assumptions) Of(HouseGeometry geometry, double? batches)
     {
-        OrderLine[] lines = [.. Earth(geometry, batches), .. Stone(geometry), .. Timber(geometry), .. Sundries(geometry)];
+        OrderLine[] lines = [.. Earth(geometry, batches), .. Stone(geometry), .. Timber(geometry), .. OpeningOrders.Of(geometry), .. Sundries(geometry)];
         return (lines.ToSequence(), lines.Where(l => l.Order is not null).Select(l => WasteOf(l.Key)).OfType<Assumption>().Distinct().ToSequence());
     }
 
@@ -20,7 +20,7 @@ internal static class OrderLines
         "stem-stone" => Wastes.Stone,
         "trench-gravel" => Wastes.Gravel,
         "drain-pipe" or "filter-fabric" or "grade-beam" => Wastes.Drain,
-        "bond-beam" or "header-timber" => Wastes.Timber,
+        "bond-beam" or "header-timber" or "frame-timber" or "cross-pads" or "brace-battens" => Wastes.Timber,
         "bottles" => Wastes.Bottles,
         _ => null,
     };
@@ -85,9 +85,17 @@ internal static class OrderLines
     /// <summary>Pipe all round and on to its outlet; fabric round the stone, its two edges laid over each other on top.</summary>
     private static IEnumerable<OrderLine> Drain(Trench trench, double ring, double depth)
     {
-        yield return trench.OutletRun is { Nanometres: >= 0 } run
-            ? Line("drain-pipe", new Message("geometry.order.drain-pipe"), "stone", Amount.Metres(ring + run.Metres), Message.Of("geometry.basis.drain-pipe", ("ring", Amount.Metres(ring)), ("run", run)))
-            : Unknown("drain-pipe", new Message("geometry.order.drain-pipe"), "stone", Message.Of("geometry.basis.drain-run", ("ring", Amount.Metres(ring))));
+        if (trench.OutletRun is { Nanometres: >= 0 } run)
+        {
+            yield return Line("drain-pipe", new Message("geometry.order.drain-pipe"), "stone", Amount.Metres(ring + run.Metres), Message.Of("geometry.basis.drain-pipe", ("ring", Amount.Metres(ring)), ("run", run)));
+            yield return Line("drain-junction", new Message("geometry.order.drain-junction"), "stone", Amount.Count(1), new Message("geometry.basis.drain-junction"));
+            yield return Line("drain-end", new Message("geometry.order.drain-end"), "stone", Amount.Count(1), new Message("geometry.basis.drain-end"));
+        }
+        else
+        {
+            yield return Unknown("drain-pipe", new Message("geometry.order.drain-pipe"), "stone", Message.Of("geometry.basis.drain-run", ("ring", Amount.Metres(ring))));
+        }
+
         var round = 2 * (trench.Width.Metres + depth) + FabricLap;
         yield return Line("filter-fabric", new Message("geometry.order.filter-fabric"), "stone", new Area(round * ring), Message.Of("geometry.basis.filter-fabric", ("round", Amount.Metres(round)), ("length", Amount.Metres(ring))));
     }
@@ -128,8 +136,22 @@ internal static class OrderLines
 
         if (geometry.Tees.Count > 0)
         {
-            yield return Line("tees", new Message("geometry.order.tees"), "timber", Amount.Count(geometry.Tees.Count), new Message("geometry.basis.counted"));
+            yield return Line("tees", new Message("geometry.order.tees"), "timber", Amount.Count(geometry.Tees.Count), OfTees(geometry));
         }
+    }
+
+    /// <summary>What the tees are cut from: legs as long as they reach down and through the bond beam, and bars.</summary>
+    private static Message OfTees(HouseGeometry geometry)
+    {
+        if (geometry.House.Tees is not { Timber: { } side } made)
+        {
+            return new Message("geometry.basis.tees-unsized");
+        }
+
+        var leg = made.Depth.Metres + (geometry.House.BondBeam?.Depth.Metres ?? 0);
+        return Message.Of(
+            "geometry.basis.tees", ("side", side), ("material", new Argument.Material(made.Material)), ("leg", Amount.Metres(leg)), ("bar", made.Bar),
+            ("whole", Amount.Metres(geometry.Tees.Count * (leg + made.Bar.Metres))));
     }
 
     private static IEnumerable<OrderLine> Sundries(HouseGeometry geometry)
@@ -142,12 +164,14 @@ internal static class OrderLines
         }
     }
 
-    private static OrderLine Line(string key, Message what, string supplier, Amount net, Message basis)
+    /// <summary>A line with the waste of its key; what is counted comes whole.</summary>
+    internal static OrderLine Line(string key, Message what, string supplier, Amount net, Message basis)
     {
         var waste = WasteOf(key)?.Share() ?? 0;
         var order = net.Si * (1 + waste);
         return new OrderLine(key, what, supplier, net, waste, net with { Si = net.Dimension == Dimension.Count ? Math.Ceiling(order - 1e-9) : order }, Tag.Computed, basis);
     }
 
-    private static OrderLine Unknown(string key, Message what, string supplier, Message why) => new(key, what, supplier, null, WasteOf(key)?.Share() ?? 0, null, Tag.Computed, why);
+    /// <summary>A line of which nobody knows how much.</summary>
+    internal static OrderLine Unknown(string key, Message what, string supplier, Message why) => new(key, what, supplier, null, WasteOf(key)?.Share() ?? 0, null, Tag.Computed, why);
 }

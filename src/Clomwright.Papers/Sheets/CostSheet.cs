@@ -11,7 +11,11 @@ namespace Clomwright.Papers.Sheets;
 /// <summary>What the house costs as far as anybody was asked: quantities of the orders times typed prices, lowest and highest, and by month; an empty line where nobody was asked.</summary>
 internal static class CostSheet
 {
-    public static IEnumerable<Draft> Of(Scene scene)
+    public static IEnumerable<Draft> Of(Scene scene) => Draft.Fewest([false, true], close => Of(scene, close));
+
+    /// <param name="scene">What is told.</param>
+    /// <param name="close">Amounts stand behind what they are of, not under it.</param>
+    private static IEnumerable<Draft> Of(Scene scene, bool close)
     {
         var (say, house) = (scene.Say, scene.House);
         var costs = Costs.Of(house, scene.Set.Quantities);
@@ -21,7 +25,7 @@ internal static class CostSheet
         foreach (var group in costs.Lines.GroupBy(l => l.Line?.Supplier ?? "others"))
         {
             rows.Add(new Row(new Cell(say.Say("costs.of-" + group.Key)) { Lettering = Styles.BodyStrong }) { Ruled = true });
-            rows.AddRange(group.Select(l => Line(scene, l)));
+            rows.AddRange(group.Select(l => Line(scene, l, close)));
         }
 
         if (costs.Lines.All(l => l.Line is not null))
@@ -81,12 +85,11 @@ internal static class CostSheet
             rows) { Above = 1.5, Pad = 0.7 };
     }
 
-    private static Row Line(Scene scene, CostLine line)
+    private static Row Line(Scene scene, CostLine line, bool close)
     {
         var (say, money) = (scene.Say, scene.House.Currency ?? "");
-        var what = line.Line is { } order
-            ? new Cell(say.Say(order.What), order.Order is { } amount ? OrderSheet.Much(say, order, amount) : say.Say("not-checked"))
-            : new Cell(line.Price!.Of);
+        var much = line.Line is { } order ? order.Order is { } amount ? OrderSheet.Much(say, order, amount) : say.Say("not-checked") : "";
+        var what = line.Line is null ? new Cell(line.Price!.Of) : close ? new Cell(Wording.Dotted(say.Say(line.Line.What), much)) : new Cell(say.Say(line.Line.What), much);
         if (line.Price is not { } price)
         {
             return new Row(what, Dots.Cell(12), Dots.Cell(14), Dots.Cell(14), Dots.Cell(14));

@@ -31,6 +31,7 @@ internal static class PlasterCard
             new Heading(say.Say("plaster.coats")),
             Coats(scene, plaster),
             new Paragraph(say.Say("plaster.coats-note"), Styles.Small) { Above = 1.5 },
+            .. Linings(scene, finishes, face),
             .. finishes.Panels.Where(p => p.Face == face).SelectMany(p => Panels(scene, p)),
             .. Lath(scene, finishes, face),
             new Facts([.. ((string[])["plaster.started", "plaster.finished", "plaster.by"]).Select(k => new Fact(say.Say(k), ""))], Styles.Body) { Above = 5, Across = 3 },
@@ -76,6 +77,26 @@ internal static class PlasterCard
     }
 
     private static Row Step(Wording say, string key, string note) => new(new Cell(say.Say(key), note) { Tick = true });
+
+    /// <summary>What is set against this face to keep it warm: the coats are told without knowing of it.</summary>
+    private static IEnumerable<Block> Linings(Scene scene, FinishesResult finishes, Face face)
+    {
+        var (say, places) = (scene.Say, finishes.Linings.Where(l => l.Lining.Face == face).ToList());
+        if (places.Count == 0)
+        {
+            yield break;
+        }
+
+        yield return new Heading(say.Say("plaster.linings"));
+        foreach (var place in places)
+        {
+            var lining = place.Lining;
+            var where = lining is { From: { } from, To: { } to } ? say.Say("plaster.lining-between", ("from", from), ("to", to)) : say.Say("plaster.lining-round");
+            yield return new Paragraph(
+                say.Say("plaster.lining", ("name", lining.Name), ("material", new Argument.Material(lining.Material)), ("depth", lining.Depth), ("bottom", Amount.Metres(place.Bottom)), ("top", Amount.Metres(place.Top)), ("where", where), ("area", (Amount)new Area(place.Area))),
+                Styles.BodyStrong) { Above = 1.5 };
+        }
+    }
 
     private static Table Coats(Scene scene, FacePlaster plaster)
     {

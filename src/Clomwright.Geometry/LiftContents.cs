@@ -5,7 +5,7 @@ using Clomwright.Geometry.Joinery;
 namespace Clomwright.Geometry;
 
 /// <summary>What is built in while one lift is laid, for every list of it: on paper, on a phone, in the register.</summary>
-/// <param name="Embeds">What lies in the stem comes with the first lift, what stands on the wall with the last.</param>
+/// <param name="Embeds">What stands on the wall comes with the last; what lies in the stem is in <see cref="StemContents"/>.</param>
 /// <param name="Niches">Those that begin in it.</param>
 /// <param name="Tees">Those whose bar lies in it.</param>
 /// <param name="Deadmen">Heights of the deadmen along each frame, one in either jamb, m.</param>
@@ -20,10 +20,32 @@ public sealed record LiftContents(Sequence<EmbedPlace> Embeds, Sequence<NichePla
         ArgumentNullException.ThrowIfNull(geometry);
         ArgumentNullException.ThrowIfNull(lift);
         return new(
-            geometry.Embeds.Where(e => Math.Clamp(e.Lift, 0, geometry.Lifts.Count - 1) == lift.Index).ToSequence(),
+            geometry.Embeds.Where(e => Math.Min(e.Lift, geometry.Lifts.Count - 1) == lift.Index).ToSequence(),
             geometry.Niches.Where(n => lift.Takes(n.Bottom)).ToSequence(),
             geometry.Tees.Where(t => t.Lift == lift.Index).ToSequence(),
             geometry.Openings.Where(o => o.Opening.Frame is not null && o.Opening.Shape == OpeningShape.Rectangular)
-                .SelectMany(o => OpeningPieces.DeadmanHeights(o).Where(lift.Takes).Select(h => (o, h))).ToSequence());
+                .SelectMany(o => OpeningPieces.DeadmanHeights(o).Where(h => lift.Takes(h) && !StemContents.Holds(geometry, h)).Select(h => (o, h))).ToSequence());
     }
+}
+
+/// <summary>What is built into the stem, under the cob: masons set it, before any lift.</summary>
+/// <param name="Embeds">Sleeves, pipes and whatever else is told to lie there.</param>
+/// <param name="Deadmen">Heights of fixing blocks along a frame that lie in the stem, one in either jamb, m.</param>
+public sealed record StemContents(Sequence<EmbedPlace> Embeds, Sequence<(OpeningPlace Opening, double Height)> Deadmen)
+{
+    /// <summary>How many things are set in from the list of the house.</summary>
+    public int Listed => Embeds.Count;
+
+    /// <summary>The contents of the stem.</summary>
+    public static StemContents Of(HouseGeometry geometry)
+    {
+        ArgumentNullException.ThrowIfNull(geometry);
+        return new(
+            geometry.Embeds.Where(e => e.Lift < 0).ToSequence(),
+            geometry.Openings.Where(o => o.Opening.Frame is not null && o.Opening.Shape == OpeningShape.Rectangular)
+                .SelectMany(o => OpeningPieces.DeadmanHeights(o).Where(h => Holds(geometry, h)).Select(h => (o, h))).ToSequence());
+    }
+
+    /// <summary>Whether a height, m, is below the cob.</summary>
+    internal static bool Holds(HouseGeometry geometry, double height) => height < geometry.Wall.Base.Metres;
 }

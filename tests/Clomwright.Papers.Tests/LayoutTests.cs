@@ -1,6 +1,7 @@
 using Clomwright.Building;
 using Clomwright.Evidence;
 using Clomwright.Geometry;
+using Clomwright.Geometry.Joinery;
 using Clomwright.Papers.Drawing;
 using Clomwright.Papers.Layout;
 using Clomwright.Papers.Sheets;
@@ -25,14 +26,22 @@ public sealed class LayoutTests
             }
         }, iter: Counts.Of(40, 500), threads: 1);
 
-    // Property: every embed stands on exactly one lift sheet, by its number, whatever its height.
+    // Property: every embed stands on exactly one sheet, by its number, whatever its height: in the stem on that of the foundation, else on that of one lift; so do the deadmen of every frame.
     [Fact]
-    public void LiftSheets_HoldEveryEmbedOnce() =>
+    public void SheetsOfLiftsAndStem_HoldEveryEmbedOnce() =>
         Houses.LongestNames.ForAll(house =>
         {
             var scene = new Scene(Papers.Placed(house, PaperSize.A4));
-            var heldBy = scene.Geometry.Embeds.SelectMany(e => scene.Geometry.Lifts.Where(l => LiftContents.Of(scene.Geometry, l).Embeds.Contains(e)).Select(_ => e.Address));
-            Assert.Equal(scene.Geometry.Embeds.Select(e => e.Address).Order(), heldBy.Order());
+            var g = scene.Geometry;
+            var stem = StemContents.Of(g);
+            LiftContents[] lifts = [.. g.Lifts.Select(l => LiftContents.Of(g, l))];
+            Assert.Equal(g.Embeds.Select(e => e.Address).Order(), stem.Embeds.Concat(lifts.SelectMany(l => l.Embeds)).Select(e => e.Address).Order());
+            Assert.All(stem.Embeds, e => Assert.True(e.Height < g.Wall.Base.Metres));
+            Assert.All(lifts.SelectMany(l => l.Embeds), e => Assert.True(e.Height >= g.Wall.Base.Metres));
+            Assert.All(stem.Deadmen, d => Assert.True(d.Height < g.Wall.Base.Metres));
+            Assert.Equal(
+                g.Openings.Where(o => o.Opening is { Frame: not null, Shape: OpeningShape.Rectangular }).SelectMany(o => OpeningPieces.DeadmanHeights(o).Where(h => h < g.Wall.Top.Metres)).Order(),
+                stem.Deadmen.Concat(lifts.SelectMany(l => l.Deadmen)).Select(d => d.Height).Order());
         }, iter: Counts.Of(40, 500), threads: 1);
 
     // Analytic: a width is laid off along the arc of the face at the wall base, so its length on paper is scale times arc. 0.05 mm is finer than a printed line.

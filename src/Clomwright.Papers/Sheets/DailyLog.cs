@@ -47,7 +47,7 @@ internal static class PhotoList
             }
         }
 
-        Part("photos.ground", [say.Say("photos.pegs"), .. scene.House.Trench is null ? (string[])[] : [say.Say("photos.trench"), say.Say("photos.drain"), say.Say("photos.outlet")], say.Say("photos.stem"), say.Say("photos.damp")]);
+        Part("photos.ground", [say.Say("photos.pegs"), .. scene.House.Trench is null ? (string[])[] : [say.Say("photos.trench"), say.Say("photos.drain"), say.Say("photos.outlet")], StemContents.Of(g).Listed is > 0 and var low ? say.Say("photos.stem-with", ("count", low)) : say.Say("photos.stem"), say.Say("photos.damp")]);
         Part("photos.tests", [say.Say("photos.bars"), say.Say("photos.prisms"), say.Say("photos.mix")]);
         Part("photos.wall", g.Lifts.Select(l =>
         {

@@ -16,14 +16,20 @@ internal static class EmbedRegister
     {
         var (say, g) = (scene.Say, scene.Geometry);
         List<Row> rows = [];
-        foreach (var lift in g.Lifts)
+        void Group(string title, Row[] set)
         {
-            Row[] set = [.. Rows(scene, lift, numbers)];
             if (set.Length > 0)
             {
-                rows.Add(new Row(new Cell(say.Say("register-set.lift", ("n", lift.Number), ("top", lift.Top))) { Lettering = Styles.BodyStrong }) { Ruled = true });
+                rows.Add(new Row(new Cell(title) { Lettering = Styles.BodyStrong }) { Ruled = true });
                 rows.AddRange(set);
             }
+        }
+
+        var stem = StemContents.Of(g);
+        Group(say.Say("register-set.stem", ("top", g.Wall.Base)), [.. Rows(scene, new LiftContents(stem.Embeds, [], [], stem.Deadmen), numbers, "register-set.block-")]);
+        foreach (var lift in g.Lifts)
+        {
+            Group(say.Say("register-set.lift", ("n", lift.Number), ("top", lift.Top)), [.. Rows(scene, LiftContents.Of(g, lift), numbers, "register-set.deadman-")]);
         }
 
         List<Block> blocks =
@@ -57,16 +63,15 @@ internal static class EmbedRegister
     private static Table Added(Wording say) =>
         Columns(say, [new Row(new Cell(say.Say("register-set.added")) { Lettering = Styles.BodyStrong }), .. Enumerable.Range(0, 4).Select(_ => new Row("", Dots.Cell(26), "", "", Dots.Cell(12), Dots.Cell(12), Dots.Cell(10), Dots.Cell(8)))]) with { Pad = 1.6 };
 
-    /// <summary>The rows of one lift, in the order in which they come.</summary>
-    private static IEnumerable<Row> Rows(Scene scene, LiftSlice lift, Lettering numbers)
+    /// <summary>The rows of one lift or of the stem, in the order in which they come.</summary>
+    private static IEnumerable<Row> Rows(Scene scene, LiftContents here, Lettering numbers, string beside)
     {
         var (say, g) = (scene.Say, scene.Geometry);
-        var here = LiftContents.Of(g, lift);
         var embeds = here.Embeds.Select(e => (e.Height, e.Station, Row: Line(scene, numbers, StripEmbeds.Number(e), Name(scene, e), Kind(scene, e), e.Height, e.Station)));
         var niches = here.Niches.Select(n => (n.Bottom, n.Station, Row: Line(scene, numbers, StripHoles.Sign(g, n), n.Niche.Name, say.Say("register-set.niche"), n.Bottom, n.Station)));
         var tees = here.Tees.Select(t => (t.BarHeight, t.Station, Row: Line(scene, numbers, $"T{t.Number}", say.Say("register-set.tee", ("n", t.Number)), t.Pole ?? "", t.BarHeight, t.Station)));
         var frames = here.Deadmen.SelectMany(d => ((string[])["left", "right"])
-            .Select(side => (d.Height, d.Opening.Station, Row: Line(scene, numbers, scene.Letter(d.Opening), say.Say("register-set.deadman-" + side), d.Opening.Opening.Name, d.Height, null))));
+            .Select(side => (d.Height, d.Opening.Station, Row: Line(scene, numbers, scene.Letter(d.Opening), say.Say(beside + side), d.Opening.Opening.Name, d.Height, null))));
         return embeds.Concat(niches).Concat(tees).Concat(frames).OrderBy(r => r.Item1).ThenBy(r => r.Item2).Select(r => r.Row);
     }
 

@@ -3,6 +3,7 @@ using Clomwright.Analysis.Foundation;
 using Clomwright.Analysis.Members;
 using Clomwright.Building;
 using Clomwright.Evidence;
+using Clomwright.Geometry;
 using Clomwright.Papers.Drawing;
 using Clomwright.Papers.Layout;
 using Clomwright.Papers.Views;
@@ -185,12 +186,19 @@ internal static class FoundationSheet
         }
     }
 
-    /// <summary>Sleeves and pipes that go through the stem or under it.</summary>
+    /// <summary>What is built into the stem, goes through it or under it; masons set it, before any lift.</summary>
     private static IEnumerable<Block> Sleeves(Scene scene)
     {
         var (say, g) = (scene.Say, scene.Geometry);
-        var low = g.Embeds.Where(e => e.Embed.Kind is EmbedKind.Sleeve or EmbedKind.Pipe && e.Height < g.Wall.Base.Metres).OrderBy(e => e.Station).ToList();
-        if (low.Count == 0)
+        var low = StemContents.Of(g);
+        Row[] rows =
+        [
+            .. low.Embeds.OrderBy(e => e.Station).Select(e => Row(
+                scene, e.Embed.Kind is EmbedKind.Sleeve or EmbedKind.Pipe ? e.Embed.Note ?? "" : Wording.Dotted(say.Say("embed." + e.Embed.Kind.ToString().ToLowerInvariant()), e.Embed.Note ?? ""),
+                e.Address, e.Station, e.Height, e.Embed.Width)),
+            .. low.Deadmen.Select(d => Row(scene, say.Say("foundation.blocks"), $"{scene.Letter(d.Opening)}  {d.Opening.Opening.Name}", d.Opening.Station, d.Height, null)),
+        ];
+        if (rows.Length == 0)
         {
             yield break;
         }
@@ -200,16 +208,20 @@ internal static class FoundationSheet
             [
                 new(say.Say("foundation.sleeve")) { Grows = 1 }, new(say.Say("foundation.station"), Anchor.End), new(say.Say("foundation.height"), Anchor.End), new(say.Say("foundation.below-grade"), Anchor.End), new(say.Say("foundation.size"), Anchor.End),
             ],
-            [
-                .. low.Select(e => new Row(
-                    new Cell(e.Address, e.Embed.Note ?? "") { Tick = true },
-                    scene.Metres(e.Station),
-                    scene.Metres(e.Height),
-                    g.House.Site.Grade is not { } grade ? new Cell(say.Say("not-known"))
-                        : e.Height < grade.Metres ? scene.Metres(grade.Metres - e.Height, g.House.Site.FrostDepth is { } frost && grade.Metres - e.Height < frost.Metres ? say.Say("foundation.in-frost") : "")
-                        : new Cell(say.Say("foundation.above")),
-                    e.Embed.Width is { } width ? scene.Cell(width) : new Cell(say.Say("not-known")))),
-            ]) { Above = 1.5 };
+            rows) { Above = 1.5 };
         yield return new Paragraph(say.Say("foundation.sleeves-note"), Styles.Small) { Above = 1.5 };
+    }
+
+    private static Row Row(Scene scene, string note, string name, double station, double height, Length? width)
+    {
+        var (say, site) = (scene.Say, scene.House.Site);
+        return new(
+            new Cell(name, note) { Tick = true },
+            scene.Metres(station),
+            scene.Metres(height),
+            site.Grade is not { } grade ? new Cell(say.Say("not-known"))
+                : height < grade.Metres ? scene.Metres(grade.Metres - height, site.FrostDepth is { } frost && grade.Metres - height < frost.Metres ? say.Say("foundation.in-frost") : "")
+                : new Cell(say.Say("foundation.above")),
+            width is { } size ? scene.Cell(size) : new Cell(say.Say("not-known")));
     }
 }

@@ -26,7 +26,7 @@ public static class TodaySceneOf
         return new(
             study.House.Name, Iso(date), Weekday(date, pen), Made(now, words, study.House.Units),
             DayWords.Height(study, study.Options.Record) is { } height ? pen.Say(height) : "",
-            Plan(today, pen), today.Lift, HeightToday(study, pen), [.. Top(today, pen)], [.. study.Geometry.Lifts.Select(lift => Lift(study, lift, pen))],
+            InStem(study, today, Plan(today, pen), pen), today.Lift, HeightToday(study, pen), [.. Top(today, pen)], [.. study.Geometry.Lifts.Select(lift => Lift(study, lift, pen))],
             [.. Tests.Select(key => pen.Say(key))], Crew(today, pen), CrewNote(today, pen), Weather(today, pen), [.. WeatherDo(today, pen)],
             [.. Calls(study.House.Site.Emergency, pen)], [.. Told(study.House.Site.Emergency, pen)],
             [.. ((string[])["wet-wall", "lifting", "platform", "forecast-only"]).Select(c => pen.Say($"papers.caution.{c}"))], Written(study, today, pen));
@@ -54,6 +54,12 @@ public static class TodaySceneOf
         var work = day.IsStopped ? pen.Say("web.today.plan-stopped") : day.Works.Count == 0 ? pen.Say("web.days.nothing") : pen.Say("web.today.plan-works", ("works", works));
         return day.Date == today.Date ? pen.Say("web.today.plan-today", ("work", work)) : pen.Say("web.today.plan-later", ("date", day.Date), ("work", work));
     }
+
+    /// <summary>With what is built into the stem where that is worked on.</summary>
+    private static string InStem(HouseStudy study, SiteToday today, string plan, Pen pen) =>
+        today.Day is { Day: var day } && day.Works.Any(w => w.Task == WorkList.Stem) && SetInList.OfStem(study.Geometry) is { Count: > 0 } items
+            ? $"{plan} {pen.Say("web.today.in-stem", ("items", new Argument.List(items.Select(i => (Argument)Message.Of("web.today.in-stem-at", ("what", i.What), ("height", Amount.Metres(i.Height)))).ToSequence())))}"
+            : plan;
 
     private static string HeightToday(HouseStudy study, Pen pen) => study.Drying is { Value: { } drying }
         ? drying.HeightToday is { Low: { } low, High: { } high }

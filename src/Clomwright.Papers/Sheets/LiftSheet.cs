@@ -211,9 +211,20 @@ internal static class LiftSheet
             items.Add(say.Say("caution.platform"));
         }
 
-        if (LiftContents.Of(scene.Geometry, lift).Embeds.Any(e => (e.Embed.Kind is EmbedKind.Box or EmbedKind.Wire)))
+        if (scene.Geometry.Openings.Any(o => o.Header is { } header && lift.Takes(header.Bottom)) || scene.Geometry.Niches.Any(n => n.Niche.Head == NicheHead.Header && lift.Takes(n.Bottom + n.Niche.Height.Metres)))
+        {
+            items.Add(say.Say("caution.header"));
+        }
+
+        var embeds = LiftContents.Of(scene.Geometry, lift).Embeds;
+        if (embeds.Any(e => e.Embed.Kind is EmbedKind.Box or EmbedKind.Wire))
         {
             items.Add(say.Say("caution.wire"));
+        }
+
+        if (HotSleeves.Any(embeds))
+        {
+            items.Add(say.Say("caution.flue-sleeve"));
         }
 
         if (lift.Number == scene.Geometry.Lifts.Count)

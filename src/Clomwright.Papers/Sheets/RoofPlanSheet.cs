@@ -15,6 +15,9 @@ internal static class RoofPlanSheet
     /// <summary>Share of the sheet's width up to which the plan has the deck beside it.</summary>
     private const double WidestBeside = 0.62;
 
+    /// <summary>Numbers as large as leaves one sheet, and what is said of pairs.</summary>
+    private static readonly (Lettering Numbers, Lettering Pairs)[] Ways = [(Styles.Tape, Styles.Body), (Styles.Tape, Styles.Small), (Styles.BodyStrong, Styles.Body), (Styles.BodyStrong, Styles.Small)];
+
     public static IEnumerable<Draft> Of(Scene scene)
     {
         if (scene.Set.Roof is not { } roof)
@@ -40,12 +43,15 @@ internal static class RoofPlanSheet
 
         // A plan that leaves room beside it has the deck there.
         var share = box.Width / (content.Width - Beside.Gutter);
-        return Draft.Fewest(Styles.Tapes, numbers => Draft.Flow(head, scene.Portrait, share < WidestBeside
-            ? [new Beside(new Stack([picture]), new Stack([.. Decking(scene, roof, 3)]), share), .. Numbers(scene, roof, poles, numbers)]
-            : [picture, .. Numbers(scene, roof, poles, numbers), .. Decking(scene, roof, 7)], say));
+        return Draft.Fewest(Ways, way => Draft.Flow(head, scene.Portrait, share < WidestBeside
+            ? [new Beside(new Stack([picture]), new Stack([.. Decking(scene, roof, 3)]), share), .. Numbers(scene, roof, poles, way.Numbers, way.Pairs), Care(say, roof)]
+            : [picture, .. Numbers(scene, roof, poles, way.Numbers, way.Pairs), .. Decking(scene, roof, 7), Care(say, roof)], say));
     }
 
-    private static IEnumerable<Block> Numbers(Scene scene, RoofResult roof, IReadOnlyList<RoofPole> poles, Lettering numbers)
+    private static Cautions Care(Wording say, RoofResult roof) =>
+        new(say.Say("caution.title"), [say.Say(roof.Reciprocal.Is ? "caution.framing" : "caution.framing-plain")]) { Above = 2 };
+
+    private static IEnumerable<Block> Numbers(Scene scene, RoofResult roof, IReadOnlyList<RoofPole> poles, Lettering numbers, Lettering pairs)
     {
         var say = scene.Say;
         yield return new Facts([.. Large(scene, roof, poles)], Styles.Heading) { Across = 7 };
@@ -57,7 +63,7 @@ internal static class RoofPlanSheet
 
         if (RoofPoles.SideBySide(roof) > 1)
         {
-            yield return new Paragraph(say.Say("roof-plan.pairs", ("places", poles.Count), ("count", RoofPoles.Count(roof))), Styles.Body) { Above = 1.5 };
+            yield return new Paragraph(say.Say("roof-plan.pairs", ("places", poles.Count), ("count", RoofPoles.Count(roof))), pairs) { Above = 1.5 };
         }
 
         yield return new Heading(say.Say("roof-plan.schedule"));

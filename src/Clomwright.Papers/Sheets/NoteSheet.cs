@@ -23,6 +23,7 @@ internal static class NoteSheet
                 Total("findings.not-checked", f => f.Verdict is Verdict.NotChecked), Total("findings.judgement", f => f.Verdict is Verdict.NeedsJudgement),
             ], Styles.Heading),
             new Paragraph(say.Say("office-note.first"), Styles.Small) { Above = 1.5 },
+            .. Questions(scene),
             .. Gates(scene),
             .. Open(scene, "findings.heading-short", [.. findings.Where(f => f.Verdict is Verdict.FallsShort)]),
             .. Open(scene, "findings.heading-not-checked", [.. findings.Where(f => f.Verdict is Verdict.NotChecked)]),
@@ -32,6 +33,24 @@ internal static class NoteSheet
         ];
         // Rows of what was assumed draw together where the last few would have a sheet to themselves.
         return Draft.Fewest([0.4, 0.2], pad => Draft.Flow(new SheetHead("note", say.Say("office-note.title")), scene.Portrait, [.. blocks, .. Assumptions(scene, pad)], say));
+    }
+
+    /// <summary>How many findings are questions, and how many shares of the wall are over the whole: "0 fall short" says nothing of those.</summary>
+    private static IEnumerable<Block> Questions(Scene scene)
+    {
+        var (say, asked) = (scene.Say, scene.Set.Findings.Count(f => f.Verdict is Verdict.NeedsJudgement));
+        if (asked == 0)
+        {
+            yield break;
+        }
+
+        var (hand, model) = (WallByHandSheet.Over(scene), WallNoteSheet.Over(scene));
+        yield return new Paragraph(say.Say("office-note.questions", ("n", asked)), Styles.BodyStrong) { Above = 1.5 };
+        if (hand.Count + model.Count > 0)
+        {
+            yield return new Paragraph(
+                say.Say("office-note.questions-wall", ("hand", hand.Count), ("by-hand", hand.Of), ("over", model.Count), ("count", model.Of), ("most", Amount.Fraction(Math.Round(Math.Max(hand.Most, model.Most), 2)))), Styles.Body) { Above = 1 };
+        }
     }
 
     /// <summary>Bodies of rules that have nothing to say of this house, because it is outside their limits or nobody knows whether it is.</summary>

@@ -21,11 +21,27 @@ internal static class WallByHandSheet
         [
             new Paragraph(say.Say("hand.note"), Styles.Body),
             new Heading(say.Say("hand.piers")) { Above = 3 }, Piers(scene, hand), See(scene, "pier-load", "pier-edge"),
-            new Heading(say.Say("hand.pushed")) { Above = 4 }, Pushed(scene, hand), new Paragraph(say.Say("hand.over"), Styles.Body) { Above = 1.5 }, See(scene, "wall-free", "wall-held", "wall-in-plane", "lift-joint", "house-overturning"),
+            new Heading(say.Say("hand.pushed")) { Above = 4 }, Pushed(scene, hand), .. Asked(scene), new Paragraph(say.Say("hand.over"), Styles.Body) { Above = 1 }, See(scene, "wall-free", "wall-held", "wall-in-plane", "lift-joint", "house-overturning"),
             new Heading(say.Say("hand.green")) { Above = 4 }, Green(scene, hand.Green), See(scene, "green-wall", "free-wall", "pole-drop"),
             new Heading(say.Say("hand.wet")) { Above = 4 }, Wet(scene, hand.Wet), Curve(scene, hand.Wet), See(scene, "wet-foot"),
         ];
         return Draft.Flow(new SheetHead("wall-by-hand", say.Say("hand.title")), scene.Portrait, blocks, say);
+    }
+
+    /// <summary>Shares of the table of pushes that are over the whole: how many of how many, and the most.</summary>
+    public static (int Count, int Of, double Most) Over(Scene scene)
+    {
+        double[] uses = scene.Set.WallByHand is { } hand ? [.. hand.OutOfPlane.Concat(hand.InPlane).Concat(hand.Joints).Append(hand.Overturning).Select(m => m.Check.Value?.Use).OfType<double>()] : [];
+        double[] over = [.. uses.Where(u => u > 1 + 1e-12)];
+        return (over.Length, uses.Length, over.Where(double.IsFinite).DefaultIfEmpty(0).Max());
+    }
+
+    private static IEnumerable<Block> Asked(Scene scene)
+    {
+        if (Over(scene) is { Count: > 0 } over)
+        {
+            yield return new Paragraph(scene.Say.Say("hand.over-count", ("over", over.Count), ("count", over.Of), ("most", Amount.Fraction(Math.Round(over.Most, 2)))), Styles.BodyStrong) { Above = 1.5 };
+        }
     }
 
     /// <summary>Where the equations stand.</summary>

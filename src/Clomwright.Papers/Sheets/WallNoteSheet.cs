@@ -28,7 +28,7 @@ internal static class WallNoteSheet
             .. ((string[])["note.load-weight", "note.load-roof", "note.load-wind", "note.load-shake", wall.Soil is null ? "note.load-no-soil" : "note.load-soil"]).Select((k, i) => new Paragraph(say.Say(k, ("cases", wall.Cases)), Styles.Small) { Above = i == 0 ? 1.5 : 0.8 }),
             new Heading(say.Say("note.checks")) { Above = 4 }, Checks(scene, wall),
             .. Refinement(scene),
-            new Heading(say.Say("note.piers")) { Above = 4 }, Stands(scene, wall), new Paragraph(say.Say("note.piers-how"), Styles.Small) { Above = 1 },
+            new Heading(Piers(scene)) { Above = 4 }, Stands(scene, wall), new Paragraph(say.Say("note.piers-how"), Styles.Small) { Above = 1 },
             .. wall.Headers.Count > 0 ? (Block[])[new Heading(say.Say("note.headers")) { Above = 4 }, Headers(scene, wall)] : [],
             new Heading(say.Say("note.layout")) { Above = 4 }, Layout(scene, wall),
             .. Sensitivity(scene),
@@ -36,6 +36,17 @@ internal static class WallNoteSheet
         ];
         return Draft.Flow(new SheetHead("wall-note", say.Say("note.title")), scene.Portrait, blocks, say);
     }
+
+    /// <summary>Shares of piers, across and along, that are over the whole: how many of how many, and the most. None where the wall was not modelled.</summary>
+    public static (int Count, int Of, double Most) Over(Scene scene)
+    {
+        double[] uses = scene.Set.Structure is { Value: { } wall } ? [.. wall.Piers.SelectMany(p => (double[])[p.Across.Use, p.Along.Use])] : [];
+        double[] over = [.. uses.Where(u => u > 1 + 1e-12)];
+        return (over.Length, uses.Length, over.Where(double.IsFinite).DefaultIfEmpty(0).Max());
+    }
+
+    /// <summary>Says at once that a share over the whole is a question: no verdict counts it among what falls short.</summary>
+    private static string Piers(Scene scene) => Over(scene) is { Count: > 0 } over ? scene.Say.Say("note.piers-over", ("over", over.Count), ("count", over.Of)) : scene.Say.Say("note.piers");
 
     private static Table Body(Scene scene, StructureResult wall)
     {

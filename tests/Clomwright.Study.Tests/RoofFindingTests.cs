@@ -360,6 +360,17 @@ public partial class RoofFindingTests
         Assert.All(Heron.Openings.Where(o => o.Header is not null), o => Assert.Single(findings, f => f.Subject == $"{o.Name}/header" && f.Rule.Key is "header-pressure" or "bearing-stress" && f.Subject == $"{o.Name}/header"));
     }
 
+    /// <summary>A lap must be at least as long as its bolts ask, and have at least half of itself clear.</summary>
+    [Fact]
+    public void Laps_AreToldAsRoomThatIsAsked()
+    {
+        var lap = Assert.Single(Assert.IsType<Verdict.Met>(HouseStudy.Of(Houses.HeronPoint).Findings.Single(f => f.Rule.Key == "bond-beam-lap").Verdict).Comparisons);
+        Assert.Equal(ComparisonWord.AtLeast, lap.Word);
+        Assert.Equal(15 * 0.0254, lap.Provided.Si, 1e-9);
+        Assert.True(lap.Limit.Si <= lap.Provided.Si);
+        Assert.Equal(ComparisonWord.AtLeast, RuleBook.Clauses.Single(c => c.Rule.Key == "lap-places").Word);
+    }
+
     /// <summary>What the house file does not say is not checked, never met: laps, tees' timber, keys over a damp break.</summary>
     [Fact]
     public void WhatIsNotDescribed_IsNotChecked()

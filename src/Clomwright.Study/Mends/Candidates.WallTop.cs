@@ -48,8 +48,8 @@ internal static partial class Candidates
         return asked > lap ? asked : lap;
     }
 
-    private static IEnumerable<Edit> LongerBeamLap(Need need) => need.House.BondBeam is { Lap: { } lap } beam && Sensible(need)
-        ? [new Edit.ChangeBondBeam(beam with { Lap = need.Up(lap.Metres * need.Ratio) })]
+    private static IEnumerable<Edit> LongerBeamLap(Need need) => need.House.BondBeam is { Lap: { } lap } beam && need.Comparison.Limit.Si is var asked && asked > lap.Metres && asked < LargestRatio * lap.Metres
+        ? [new Edit.ChangeBondBeam(beam with { Lap = need.Up(asked) })]
         : [];
 
     private static IEnumerable<Edit> ShorterLap(Need need) => need.House.BondBeam is { Lap: { } lap, Bolt: { } bolt } beam && beam.Bolts > 1

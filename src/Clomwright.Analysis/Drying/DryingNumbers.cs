@@ -68,10 +68,18 @@ public sealed class DryingNumbers
     /// <summary>A number as calculations print it, with what told it.</summary>
     internal Symbol Symbol(string name, string key)
     {
-        var (amount, what) = (new Amount(this[key], Known[key].Dimension), new Message($"analysis.assumed.{key}"));
+        var (amount, what) = (new Amount(this[key], Known[key].Dimension), What(key));
         return said.ContainsKey(key) ? new(name, what, amount, Tag.Given)
             : tested.TryGetValue(key, out var told) ? new(name, what, amount, told.Tag, told.Assumption?.Source)
             : new(name, what, amount, Tag.Assumed, Known[key].Source);
+    }
+
+    /// <summary>What a number is; and, where it stands at an end of its range, which end that is and what is as likely as not.</summary>
+    private Message What(string key)
+    {
+        var (what, middle) = (new Message($"analysis.assumed.{key}"), tested.TryGetValue(key, out var told) ? told.Middle : Known[key].Middle);
+        return way == DryingCase.Middle || said.ContainsKey(key) || this[key] == middle ? what
+            : Message.Of(way == DryingCase.Slow ? "analysis.symbol.slow-end" : "analysis.symbol.fast-end", ("what", what), ("likely", new Amount(middle, Known[key].Dimension)));
     }
 
     /// <summary>What a number of a key is measured in.</summary>

@@ -18,6 +18,17 @@ public sealed class CaseTests(ITestOutputHelper output)
     private static WallDrying Run(DryingNumbers numbers, string climate, LiftMethod method, double[] heights, double thickness, int most = 1000) =>
         FromWeather.Simulate(numbers, method, heights, [.. heights.Select(_ => thickness)], Two, Weather(climate), new(2027, 6, 1), most);
 
+    // Rank property: a calculation at an end of a range says so, and what is as likely as not; one that the author wrote has no ends.
+    [Fact]
+    public void ANumberAtAnEndOfItsRange_SaysSo()
+    {
+        var slow = DryingNumbers.Of([], DryingCase.Slow);
+        Assert.Equal("analysis.symbol.slow-end", slow.Symbol("c", "drying-shrink-share").What.Key);
+        Assert.Contains(slow.Symbol("c", "drying-shrink-share").What.Arguments, a => a.Value is Argument.Quantity { Value.Si: 0.3 });
+        Assert.Equal("analysis.assumed.drying-shrink-share", DryingNumbers.Of([]).Symbol("c", "drying-shrink-share").What.Key);
+        Assert.Equal("analysis.assumed.drying-shrink-share", DryingNumbers.Of([new AssumedNumber("drying-shrink-share", 0.4)], DryingCase.Slow).Symbol("c", "drying-shrink-share").What.Key);
+    }
+
     // Rank independent: every uncertain number drawn by itself (triangular between its ends, seeded), none of them knowing of the two runs. The band between the runs must hold most walls and not all.
     [Theory]
     [InlineData("portland-or", LiftMethod.Tossed, .3048, 7, .4)]

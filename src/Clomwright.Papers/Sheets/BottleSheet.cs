@@ -74,7 +74,9 @@ internal static class BottleSheet
 
         var drawn = Strip(scene, row, width.Metres, first.Embed.Face == Face.Inside ? inside : outside);
         yield return new Picture(drawn, drawn.Bounds().Inset(-0.5)) { Above = 2, Left = true };
-        yield return new TickGrid([.. row.Select((e, i) => new TickItem($"{i + 1}", say.One(Amount.Metres(e.Station)), say.Other(Amount.Metres(e.Station))))]) { Above = 2 };
+        // In the order in which the drawing has them: seen from outside, stations run from right to left.
+        var listed = row.Select((e, i) => new TickItem($"{i + 1}", say.One(Amount.Metres(e.Station)), say.Other(Amount.Metres(e.Station))));
+        yield return new TickGrid([.. first.Embed.Face == Face.Outside ? listed.Reverse() : listed]) { Above = 2 };
     }
 
     /// <summary>The row as it stands on the face it is seen from, to a usual scale that fits the sheet.</summary>

@@ -27,13 +27,15 @@ public sealed record ClimateMonth(int Number, double High, double Low, double De
 
 /// <summary>Twelve months of a place.</summary>
 /// <param name="Key">As a house file names it.</param>
-/// <param name="Place">The station or place.</param>
 /// <param name="Latitude">Degrees north.</param>
 /// <param name="Elevation">m above the sea.</param>
 /// <param name="Months">January first.</param>
 /// <param name="Source">Of the numbers.</param>
-public sealed record Climate(string Key, string Place, double Latitude, double Elevation, Sequence<ClimateMonth> Months, Source Source)
+public sealed record Climate(string Key, double Latitude, double Elevation, Sequence<ClimateMonth> Months, Source Source)
 {
+    /// <summary>The station or place in words.</summary>
+    public Message Place => new($"analysis.place.{Key}");
+
     /// <summary>What is known of single days; null where only monthly means are.</summary>
     public ClimateDays? Daily { get; init; }
 
@@ -60,7 +62,7 @@ public sealed record Climate(string Key, string Place, double Latitude, double E
         double[] Row(string name) => [.. root.GetProperty(name).EnumerateArray().Select(v => v.GetDouble())];
         var (high, low, dew, wind, sun, rain, wet) = (Row("highC"), Row("lowC"), Row("dewPointC"), Row("windMs"), Row("sunMJ"), Row("rainMm"), Row("wetDays"));
         return new(
-            root.GetProperty("key").GetString()!, root.GetProperty("place").GetString()!, root.GetProperty("latitude").GetDouble(), root.GetProperty("elevationM").GetDouble(),
+            root.GetProperty("key").GetString()!, root.GetProperty("latitude").GetDouble(), root.GetProperty("elevationM").GetDouble(),
             Enumerable.Range(0, 12).Select(i => new ClimateMonth(i + 1, high[i], low[i], dew[i], wind[i], sun[i], rain[i], wet[i])).ToSequence(),
             Sources.Get(root.GetProperty("source").GetString()!)) { Daily = ClimateDays.Read(root) };
     }

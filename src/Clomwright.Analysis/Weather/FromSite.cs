@@ -30,7 +30,7 @@ public static class FromSite
         var elevation = Settle.Or(site.Elevation, Length.Zero, "elevation", new Message("analysis.assumed.elevation"), Sources.Get("drying-judgement"));
         var months = site.Months.Select((m, i) => new ClimateMonth(
             i + 1, m.High.Celsius, m.Low.Celsius, m.DewPoint.Celsius, m.Wind.MetresPerSecond, m.Sun, m.Rain.Metres * 1000, m.WetDays)).ToSequence();
-        var climate = new Climate("given", "site.months", site.Latitude!.Value, elevation.Value.Metres, months, Months);
+        var climate = new Climate("given", site.Latitude!.Value, elevation.Value.Metres, months, Months);
         return Of(climate, climate.Latitude, climate.Elevation) with { Tag = Tag.Given, Assumptions = elevation.Assumptions };
     }
 
@@ -46,7 +46,7 @@ public static class FromSite
             Climate = climate,
             Hours = climate.Months.SelectMany(m => MeanDay.Of(m, latitude * Degree, elevation)).ToSequence(),
             Reference = climate.Months.Select(m => ReferenceEvaporation.Of(m, latitude * Degree, elevation, climate.Months[(m.Number + 10) % 12].Mean, climate.Months[m.Number % 12].Mean)).ToSequence(),
-            Assumptions = [new Assumption("climate", Message.Of("analysis.assumed.climate", ("place", climate.Place)), climate.Key, climate.Source)],
+            Assumptions = [new Assumption("climate", new Message("analysis.assumed.climate"), climate.Place, climate.Source)],
         };
     }
 }

@@ -56,6 +56,18 @@ public static class AmountText
         return one == other ? $"{one} ({LengthIn(value.Metres, one.EndsWith('m') ? Imperial : Metric, 1)})" : $"{one} ({other})";
     }
 
+    /// <summary>A number far from one as people write it: <c>7 × 10⁻¹⁴</c>, to one figure. No units, and the decimal point is a point.</summary>
+    public static string Power(double value)
+    {
+        if (!double.IsFinite(value))
+        {
+            return "?";
+        }
+
+        var parts = value.ToString("0e+0", CultureInfo.InvariantCulture).Split('e');
+        return parts[1] == "+0" ? parts[0] : $"{parts[0]} × 10{string.Concat(parts[1].TrimStart('+').Select(c => c == '-' ? '⁻' : "⁰¹²³⁴⁵⁶⁷⁸⁹"[c - '0']))}";
+    }
+
     private static string LengthIn(double metres, UnitSystem system, int finer)
     {
         var small = Math.Abs(metres);

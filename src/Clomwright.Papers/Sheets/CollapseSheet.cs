@@ -163,7 +163,7 @@ internal static class CollapseSheet
         _ => "collapse.hand-cracks",
     };
 
-    private static string Named(string pier, Wording say) => pier == "wall" ? say.Say("collapse.whole") : (pier.StartsWith("pier ", StringComparison.Ordinal) ? pier["pier ".Length..] : pier).Replace("|", " | ", StringComparison.Ordinal);
+    private static string Named(string pier, Wording say) => pier == "wall" ? say.Say("collapse.whole") : say.Between(pier);
 
     private static IEnumerable<Block> Why(Scene scene, CollapseResult collapse)
     {

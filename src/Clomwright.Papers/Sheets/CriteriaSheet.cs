@@ -37,7 +37,7 @@ internal static class CriteriaSheet
                 Of("frost", site.FrostDepth), Of("bearing", site.SoilBearing is { } bearing ? new Amount(bearing.Pascals, Dimension.Stress) : null), Line("soil", site.Soil?.Class is { } soil ? say.Book.Material(soil) : null),
                 Of("grade", site.Grade), Of("ground-fall", site.GroundFall), Of("elevation", site.Elevation),
                 Line("place", site is { Latitude: { } north, Longitude: { } east } ? say.Book.Marked(FormattableString.Invariant($"{north:0.###}°, {east:0.###}°")) : null),
-                Line("climate", scene.Set.Weather is { Value.Climate.Place: { } near } && site.Climate is not null ? near : site.Climate ?? (site.Months.Count > 0 ? say.Say("criteria.own-months") : null)),
+                Line("climate", scene.Set.Weather is { Value.Climate.Place: { } near } && site.Climate is not null ? say.Say(near) : site.Climate ?? (site.Months.Count > 0 ? say.Say("criteria.own-months") : null)),
                 Line("freezing", site.Freezing is { } winter ? say.Book.Marked(FormattableString.Invariant($"{winter.DegreeDays:0} K d")) : null),
                 Line("flood", site.FloodZone), Line("termite", site.Termites), Line("weathering", site.Weathering), Line("energy-zone", site.EnergyZone), Line("ice-barrier", site.IceBarrier),
             ]) { Pad = 0.6 };

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Clomwright.Analysis.Drying;
 using Clomwright.Building;
 using Clomwright.Evidence;
@@ -163,5 +162,5 @@ internal static class DryingSheet
     }
 
     private static string Value(Scene scene, Assumption assumption) =>
-        assumption is { Key: "drying-diffusivity", Value: Argument.Quantity { Value.Si: var si } } ? si.ToString("0.#e0", CultureInfo.InvariantCulture) : scene.Say.Say(assumption.Value);
+        assumption is { Key: "drying-diffusivity", Value: Argument.Quantity { Value.Si: var si } } ? Wording.Unbroken(AmountText.Power(si)) : scene.Say.Say(assumption.Value);
 }

@@ -59,7 +59,7 @@ internal static class WallByHandSheet
             foreach (var cut in pier.Cuts.Where(c => c.Where is "head" or "sill" or "foot" || c == hardest))
             {
                 rows.Add(new Row(
-                    new Cell(first ? pier.Address["pier ".Length..].Replace("|", " | ", StringComparison.Ordinal) : "") { Lettering = Styles.BodyStrong },
+                    new Cell(first ? say.Between(pier.Address) : "") { Lettering = Styles.BodyStrong },
                     new Cell(Where(say, cut), say.One(Amount.Metres(cut.Height))),
                     scene.Cell(Amount.Metres(cut.Width)), scene.Cell(new Amount(cut.Load, Dimension.Force)), scene.Cell(new Amount(cut.Mean, Dimension.Stress)),
                     new Cell(say.One(Amount.Metres(Math.Abs(cut.Across))), say.One(Amount.Metres(Math.Abs(cut.Along)))),
@@ -90,14 +90,15 @@ internal static class WallByHandSheet
         return new Table(
             [new(say.Say("hand.what")) { Grows = 1 }, new(say.Say("hand.asked"), Anchor.End), new(say.Say("hand.holds"), Anchor.End), new(say.Say("hand.used"), Anchor.End), new(say.Say("hand.by")), new(say.Say("hand.mode"))],
             [
-                .. hand.OutOfPlane.Select(m => Line(scene, say.Subject(Plain(m.Subject)), m)),
-                .. hand.InPlane.Select(m => Line(scene, say.Say("hand.along", ("pier", say.Subject(Plain(m.Subject)))), m, hand.Along.FirstOrDefault(a => a.Address == m.Subject) is { } a ? say.Say(new Message($"study.mode.{a.Mode}")) : "")),
+                .. hand.OutOfPlane.Select(m => Line(scene, Plain(say, m.Subject), m)),
+                .. hand.InPlane.Select(m => Line(scene, say.Say("hand.along", ("pier", Plain(say, m.Subject))), m, hand.Along.FirstOrDefault(a => a.Address == m.Subject) is { } a ? say.Say(new Message($"study.mode.{a.Mode}")) : "")),
                 .. hand.Joints.Select(m => Line(scene, say.Say("hand.joint", ("joint", say.Subject(m.Subject))), m)),
                 Line(scene, say.Say("hand.turning"), hand.Overturning),
             ]) { Above = 1.5, Pad = 0.4 };
     }
 
-    private static string Plain(string subject) => (subject.StartsWith("pier ", StringComparison.Ordinal) ? subject["pier ".Length..] : subject).Replace("|", " | ", StringComparison.Ordinal);
+    /// <summary>A pier and how it stands, without the word for a pier.</summary>
+    private static string Plain(Wording say, string subject) => subject.Split(", ", 2) is [var pier, var how] ? $"{say.Between(pier)}, {say.Subject(how)}" : say.Between(subject);
 
     private static Row Line(Scene scene, string what, CheckedMember member, string mode = "")
     {
@@ -152,7 +153,7 @@ internal static class WallByHandSheet
                 new(say.Say("hand.skin-safe"), Anchor.End), new(say.Say("hand.skin-gone"), Anchor.End), new(say.Say("hand.lost"), Anchor.End),
             ],
             [.. wet.Piers.Select(p => new Row(
-                new Cell(Plain(p.Address)) { Lettering = Styles.BodyStrong }, scene.Cell(new Amount(p.Load, Dimension.Force)), scene.Cell(new Amount(p.Pressure, Dimension.Stress)), new Cell(say.One(Amount.Fraction(p.WaterSafe))),
+                new Cell(say.Between(p.Address)) { Lettering = Styles.BodyStrong }, scene.Cell(new Amount(p.Load, Dimension.Force)), scene.Cell(new Amount(p.Pressure, Dimension.Stress)), new Cell(say.One(Amount.Fraction(p.WaterSafe))),
                 new Cell(say.One(Amount.Fraction(p.WaterGone))), scene.Metres(p.SkinSafe), scene.Metres(p.SkinGone), new Cell(p.Lost is { } lost ? say.One(Amount.Number(Math.Round(lost, 2))) : "–")))]) { Above = 1.5, Pad = 0.4 };
     }
 
@@ -160,7 +161,7 @@ internal static class WallByHandSheet
     {
         var say = scene.Say;
         return new Table(
-            [new(say.Say("hand.curve", ("pier", Plain(wet.Worst)))) { Grows = 1 }, .. wet.Curve.Select(p => new Column(say.One(Amount.Fraction(p.Water)), Anchor.End))],
+            [new(say.Say("hand.curve", ("pier", say.Between(wet.Worst)))) { Grows = 1 }, .. wet.Curve.Select(p => new Column(say.One(Amount.Fraction(p.Water)), Anchor.End))],
             [
                 new Row([new Cell(say.Say("hand.curve-strength")), .. wet.Curve.Select(p => scene.Cell(new Amount(p.Strength, Dimension.Stress)))]),
                 new Row([new Cell(say.Say("hand.curve-margin")), .. wet.Curve.Select(p => new Cell(say.One(Amount.Number(Math.Round(p.Margin, 2)))) { Lettering = Styles.BodyStrong })]),

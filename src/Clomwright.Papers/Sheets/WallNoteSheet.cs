@@ -1,4 +1,3 @@
-using System.Globalization;
 using Clomwright.Analysis;
 using Clomwright.Analysis.Structure;
 using Clomwright.Analysis.WallTrials;
@@ -69,7 +68,7 @@ internal static class WallNoteSheet
     private static Table Checks(Scene scene, StructureResult wall)
     {
         var say = scene.Say;
-        Row Line(string key, double value) => new(new Cell(say.Say(key)), new Cell(Tiny(value)) { Lettering = Styles.BodyStrong }, new Cell("1e-9"));
+        Row Line(string key, double value) => new(new Cell(say.Say(key)), new Cell(Tiny(value)) { Lettering = Styles.BodyStrong }, new Cell(Tiny(1e-9)));
         return new Table(
             [new(say.Say("note.what")) { Grows = 1 }, new(say.Say("note.seen"), Anchor.End), new(say.Say("note.asked"), Anchor.End)],
             [Line("note.reactions", wall.Checks.ReactionError), Line("note.residual", wall.Checks.Residual), Line("note.energy", wall.Checks.Reciprocity)]) { Above = 1.5, Pad = 0.7 };
@@ -117,7 +116,7 @@ internal static class WallNoteSheet
             {
                 Cell Of(double value) => stand.Mode == "tipping" ? scene.Metres(value) : scene.Cell(new Amount(value, Dimension.Force));
                 yield return new Row(
-                    new Cell(across ? pier.Address["pier ".Length..].Replace("|", " | ", StringComparison.Ordinal) : "") { Lettering = Styles.BodyStrong },
+                    new Cell(across ? say.Between(pier.Address) : "") { Lettering = Styles.BodyStrong },
                     new Cell(say.Say(across ? "note.across" : "note.along"), say.Say(new Message($"study.stand.{stand.Mode}"))), scene.Metres(stand.Height), scene.Cell(new Amount(stand.Load, Dimension.Force)),
                     Of(stand.Asked), Of(stand.Holds), new Cell(double.IsFinite(stand.Use) ? say.One(Amount.Fraction(Math.Round(stand.Use, 2))) : "–") { Lettering = Styles.BodyStrong },
                     new Cell(say.Say(WallWords.Case(stand.Case)))) { Ruled = across };
@@ -153,5 +152,5 @@ internal static class WallNoteSheet
             Styles.Body) { Above = 1.5 };
     }
 
-    private static string Tiny(double share) => share.ToString("0e+0", CultureInfo.InvariantCulture);
+    private static string Tiny(double share) => Wording.Unbroken(AmountText.Power(share));
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Clomwright.Analysis.Structure;
 using Clomwright.Building;
 using Clomwright.Evidence;
@@ -109,7 +108,7 @@ internal static class WallStressSheet
             ],
             [
                 .. wall.Piers.Select(p => new Row(
-                    new Cell(Letters(scene, p.Address), p.Address["pier ".Length..].Replace("|", " | ", StringComparison.Ordinal)) { Lettering = Styles.BodyStrong },
+                    new Cell(Letters(scene, p.Address), say.Between(p.Address)) { Lettering = Styles.BodyStrong },
                     scene.Cell(Pressure(p.MeanMost)), scene.Cell(Pressure(p.EdgeMost)), new Cell(say.One(Amount.Fraction(Math.Round(p.EdgeMost / wall.Allowed.Value, 2)))) { Lettering = Styles.BodyStrong },
                     new Cell(say.Say(WallWords.Case(p.EdgeCase)), say.Say(p.EdgeOutside ? "stress.at-outside" : "stress.at-inside", ("height", Amount.Metres(p.EdgeHeight)))))),
                 new Row(new Cell(say.Say("stress.allowed", ("allowed", Pressure(wall.Allowed.Value))))),
@@ -202,7 +201,7 @@ internal static class WallStressSheet
         string Of(string name) => scene.Letter(scene.Geometry.Openings.First(o => o.Opening.Name == name));
     }
 
-    private static string Tiny(double share) => share.ToString("0e+0", CultureInfo.InvariantCulture);
+    private static string Tiny(double share) => Wording.Unbroken(AmountText.Power(share));
 
     private static Amount Pressure(double pascals) => new(pascals, Dimension.Stress);
 }

@@ -35,6 +35,9 @@ internal sealed class Wording(UnitSystem first, Phrasebook book)
     /// <summary>The subject of a finding or a check in words.</summary>
     public string Subject(string subject) => Book.Subject(subject);
 
+    /// <summary>What a pier stands between, without the word for a pier.</summary>
+    public string Between(string pier) => Book.Between(pier);
+
     /// <summary>A material in words.</summary>
     public string Material(string material) => Book.Material(material);
 

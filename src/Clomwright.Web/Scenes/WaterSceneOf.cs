@@ -89,7 +89,7 @@ public static class WaterSceneOf
     private static WaterBay Bay(DryingBay bay, FaceViewOf view, Pen pen)
     {
         var faces = pen.Say($"web.water.wind.{Winds[bay.Wind]}");
-        return new WaterBay(pen.Say("web.water.bay", ("bay", bay.Address), ("faces", faces)), faces, view.Across(bay.From, bay.To));
+        return new WaterBay(pen.Say("web.water.bay", ("bay", new Argument.Subject(bay.Address)), ("faces", faces)), faces, view.Across(bay.From, bay.To));
     }
 
     /// <summary>The driest whole hundredth of the picture and how many hundredths a hatch spans, so that the hatches spread over what is there.</summary>

@@ -54,7 +54,7 @@ public sealed class TodaySceneTests
         Assert.Contains("No day is planned", scene.Plan);
         Assert.Contains("Nobody wrote a forecast", scene.Weather);
         Assert.Equal(3, scene.WeatherDo.Count);
-        Assert.Contains("site.emergency", Assert.Single(scene.CallNotes));
+        Assert.Contains("number for help", Assert.Single(scene.CallNotes));
 
         var told = Houses.HeronPoint with
         {

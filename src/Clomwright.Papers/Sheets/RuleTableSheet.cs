@@ -13,7 +13,7 @@ internal static class RuleTableSheet
     {
         var say = scene.Say;
         Row[] rows = [.. scene.Set.Findings.GroupBy(f => f.Clause.Adopted).SelectMany(body => Body(say, body.Key, [.. body]))];
-        Block[] blocks =
+        Block[] Blocks(double pad) =>
         [
             new Paragraph(say.Say("rule-table.note"), Styles.Small),
             new Table(
@@ -21,9 +21,9 @@ internal static class RuleTableSheet
                 new(say.Say("rule-table.clause")), new(say.Say("rule-table.rule")) { Grows = 1 }, new(say.Say("rule-table.of")) { Grows = 1 }, new(say.Say("rule-table.required")) { Grows = 1 },
                 new(say.Say("rule-table.provided")) { Grows = 2 }, new(say.Say("rule-table.verdict")), new(say.Say("rule-table.source")) { Grows = 2 },
             ],
-            rows) { Above = 1.5, Pad = 0.55, Lettering = Styles.Small },
+            rows) { Above = 1.5, Pad = pad, Lettering = Styles.Small },
         ];
-        return Draft.Flow(new SheetHead("rule-table", say.Say("rule-table.title")), scene.Set.Options.Paper.OfficeList(), blocks, say);
+        return Draft.Fewest([0.55, 0.4], pad => Draft.Flow(new SheetHead("rule-table", say.Say("rule-table.title")), scene.Set.Options.Paper.OfficeList(), Blocks(pad), say));
     }
 
     private static IEnumerable<Row> Body(Wording say, string adopted, IReadOnlyList<Finding> findings)

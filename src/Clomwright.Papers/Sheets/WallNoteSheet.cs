@@ -125,8 +125,8 @@ internal static class WallNoteSheet
 
         return new Table(
             [
-                new(say.Say("note.pier")) { Grows = 0.6 }, new(say.Say("note.way")) { Grows = 0.6 }, new(say.Say("note.at"), Anchor.End), new(say.Say("note.pressed"), Anchor.End), new(say.Say("note.stands"), Anchor.End),
-                new(say.Say("note.may"), Anchor.End), new(say.Say("note.used"), Anchor.End), new(say.Say("note.by")) { Grows = 1 },
+                new(say.Say("note.pier")) { Grows = 0.3 }, new(say.Say("note.way")) { Grows = 0.5 }, new(say.Say("note.at"), Anchor.End), new(say.Say("note.pressed"), Anchor.End), new(say.Say("note.stands"), Anchor.End),
+                new(say.Say("note.may"), Anchor.End), new(say.Say("note.used"), Anchor.End), new(say.Say("note.by")) { Grows = 1.4 },
             ],
             [.. wall.Piers.SelectMany(Rows)]) { Above = 1.5, Pad = 0.7 };
     }

@@ -11,6 +11,10 @@ public class AmountTextTests
     [InlineData(2.29235, Dimension.Length, "7 ft 6 1/4 in", "2.29 m")]
     [InlineData(0.0127, Dimension.Length, "1/2 in", "13 mm")]
     [InlineData(0.0015875, Dimension.Length, "1/16 in", "1.6 mm")]
+    [InlineData(0.000_05, Dimension.Length, "0.05 mm", "0.05 mm")]
+    [InlineData(0.000_002, Dimension.Length, "0.002 mm", "0.002 mm")]
+    [InlineData(-0.000_16, Dimension.Length, "-0.16 mm", "-0.2 mm")]
+    [InlineData(1e-9, Dimension.Length, "0 in", "0 mm")]
     [InlineData(0, Dimension.Length, "0 in", "0 mm")]
     [InlineData(18.580608, Dimension.Area, "200 ft²", "18.6 m²")]
     [InlineData(0.01, Dimension.Area, "15.5 in²", "100 cm²")]
@@ -40,6 +44,15 @@ public class AmountTextTests
         Assert.Equal(imperial, AmountText.In(new(si, dimension), UnitSystem.Imperial));
         Assert.Equal(metric, AmountText.In(new(si, dimension), UnitSystem.Metric));
     }
+
+    // By hand.
+    [Theory]
+    [InlineData(7.2e-14, "7 × 10⁻¹⁴")]
+    [InlineData(8e-8, "8 × 10⁻⁸")]
+    [InlineData(3e12, "3 × 10¹²")]
+    [InlineData(4, "4")]
+    [InlineData(double.NaN, "?")]
+    public void Power_IsWhatPeopleWrite(double value, string text) => Assert.Equal(text, AmountText.Power(value));
 
     [Fact]
     public void Both_SameInBoth_IsPrintedOnce()

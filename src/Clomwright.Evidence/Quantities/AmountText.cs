@@ -5,7 +5,7 @@ namespace Clomwright.Evidence;
 
 /// <summary>Quantities for people: in one unit system or both, rounded to what a tape, a scale or a protractor can read.</summary>
 /// <remarks>
-/// Three figures unless said otherwise; lengths to 1/4 in and 5 mm (small ones finer), angles to 0.1°, temperatures to 0.5 °C and 1 °F.
+/// Three figures unless said otherwise; lengths to 1/4 in and 5 mm (small ones finer), what no inch tape can read in millimetres, angles to 0.1°, temperatures to 0.5 °C and 1 °F.
 /// Each step of <c>finer</c> adds a figure. What is no number is a question mark. Nothing printed here is meant to be read back; see
 /// <see cref="QuantityText"/>.
 /// </remarks>
@@ -13,6 +13,13 @@ public static class AmountText
 {
     /// <summary>Less than this of a unit is what reckoning leaves behind, and reads 0.</summary>
     private const double Nothing = 1e-9;
+
+    /// <summary>Under half of 1/64 in, and under 0.1 mm, a tape reads nothing; a grain of sand is said in millimetres. m.</summary>
+    private const double FinestInches = 0.0254 / 128;
+    private const double FinestMillimetres = 0.000_1;
+
+    /// <summary>Shorter than this is what reckoning leaves behind, m.</summary>
+    private const double LeastLength = 5e-7;
 
     /// <summary>A quantity in one system.</summary>
     /// <param name="value">The quantity.</param>
@@ -71,6 +78,11 @@ public static class AmountText
     private static string LengthIn(double metres, UnitSystem system, int finer)
     {
         var small = Math.Abs(metres);
+        if (small >= LeastLength && small < (system == Imperial ? FinestInches : FinestMillimetres) && finer <= 2)
+        {
+            return $"{Figures(metres * 1000, 2)} mm";
+        }
+
         finer += metres == 0 || small >= 0.025 ? 0 : small >= 0.005 ? 1 : 2;
         return finer switch
         {

@@ -103,6 +103,7 @@ internal static class ColdStrip
                     {
                         board.Add(new Fill(Outline.Rectangle(label.Bounds.Inset(-0.5)), Tone.Paper));
                         board.Add(label);
+                        taken.Keep(label.Bounds.Inset(-1.2));
                     }
                 }
             }

@@ -87,8 +87,11 @@ internal static class NoteSheet
     {
         var title = say.Say(alike[0].Rule.Title);
         var subjects = string.Join(", ", alike.Select(f => say.Subject(f.Subject)).Distinct());
-        var places = alike.Count == 1 ? subjects : $"{alike.Count}: {subjects}";
-        return Wrapping.Shortened($"– {title} ({Wording.Dotted(OfficeFindings.Body(say, alike[0].Clause.Adopted), alike[0].Clause.Number.Split(", ") is [var one, _, ..] all ? say.Say("office-note.clauses", ("first", one), ("n", all.Length - 1)) : alike[0].Clause.Number)}): {places}", Styles.Small, width);
+        var head = $"– {title} ({Wording.Dotted(OfficeFindings.Body(say, alike[0].Clause.Adopted), alike[0].Clause.Number.Split(", ") is [var one, _, ..] all ? say.Say("office-note.clauses", ("first", one), ("n", all.Length - 1)) : alike[0].Clause.Number)}): ";
+        var whole = head + (alike.Count == 1 ? subjects : $"{alike.Count}: {subjects}");
+
+        // Two lines at most: where many places would take more, how many they are.
+        return alike.Count == 1 || Wrapping.Lines(whole, Styles.Small, width).Count <= 2 ? whole : head + say.Say("office-note.places", ("n", alike.Count), ("first", say.Subject(alike[0].Subject)));
     }
 
     /// <summary>What was reckoned and how, each with the sheets it stands on.</summary>

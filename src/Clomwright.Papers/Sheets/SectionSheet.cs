@@ -81,7 +81,10 @@ internal static class SectionSheet
     }
 
     private static double LabelWidth(Lettering heights, (double Height, string What, bool Strong) mark) =>
-        Column(heights) + Math.Min(WhatWidth, Styles.Body.WidthOf(mark.What)) + 2;
+        Column(heights) + Math.Min(WhatWidth, What(mark.What).WidthOf(mark.What)) + 2;
+
+    /// <summary>How what is at a mark is written: where much is at one height smaller, rather than cut.</summary>
+    private static Lettering What(string words) => Styles.Body.WidthOf(words) > WhatWidth ? Styles.Small : Styles.Body;
 
     /// <summary>Width of the column of heights.</summary>
     private static double Column(Lettering heights) => heights.WidthOf("10 ft 10 3/4 in") + Styles.Small.WidthOf("10 ft 10 3/4 in") + 5;
@@ -103,7 +106,7 @@ internal static class SectionSheet
             board.Add(new Stroke(Outline.Through(new(left + PoleWidth, y), new(left + PoleWidth + 0.8, y), new(x - 0.8, at)), new Pen(Weight.Hair)));
             board.Say(say.Book.Tape(marks[i].Height, say.First), x, at + heights.Digits / 2, heights);
             board.Say(say.Book.Tape(marks[i].Height, say.Second), x + heights.WidthOf("10 ft 10 3/4 in") + 2, at + heights.Digits / 2, Styles.Small);
-            board.Say(Wrapping.Shortened(marks[i].What, Styles.Body, WhatWidth), x + Column(heights), at + heights.Digits / 2, Styles.Body);
+            board.Say(Wrapping.Shortened(marks[i].What, What(marks[i].What), WhatWidth), x + Column(heights), at + heights.Digits / 2, What(marks[i].What));
         }
     }
 }

@@ -26,8 +26,10 @@ internal static class Levels
         {
             var (y, at) = (-all[i].Height * paperPerMetre, middles[i]);
             board.Add(new Stroke(Outline.Through(new(x + 1, y), new(x + 4, y), new(x + 7, at), new(x + 9, at)), new Pen(Weight.Thin)));
-            board.Say(say.Book.Tape(all[i].Height, say.First), x + 10, at - 0.3, Styles.SmallStrong);
-            board.Say(Wrapping.Shortened(Wording.Dotted(all[i].Words, say.Book.Tape(all[i].Height, say.Second)), lettering, Width - 11), x + 10, at + lettering.Leading - 0.6, lettering);
+            var first = say.Book.Tape(all[i].Height, say.First);
+            board.Say(first, x + 10, at - 0.3, Styles.SmallStrong);
+            board.Say(say.Book.Tape(all[i].Height, say.Second), x + 10 + Styles.SmallStrong.WidthOf(first) + 2, at - 0.3, lettering);
+            board.Say(Wrapping.Shortened(all[i].Words, lettering, Width - 11), x + 10, at + lettering.Leading - 0.6, lettering);
         }
     }
 

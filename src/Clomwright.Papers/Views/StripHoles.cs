@@ -87,13 +87,20 @@ internal static class StripHoles
             board.Say(sill, middle.X, sillBaseline, Name, Anchor.Middle);
         }
 
-        var name = Wrapping.Shortened(place.Opening.Name, Name, room);
+        // A name stands whole or not at all: what the letter stands for is told beside the drawing too.
+        var name = Wrapping.Lines(place.Opening.Name, Name, room);
         var nameBaseline = middle.Y + radius + 0.6 + Name.Ascent();
-        if (name.Length > 3 && nameBaseline + 0.5 < sillBaseline - Name.Ascent())
+        if (Whole(place.Opening.Name, room) && nameBaseline + (name.Count - 1) * Name.Leading + 0.5 < sillBaseline - Name.Ascent())
         {
-            board.Say(name, middle.X, nameBaseline, Name, Anchor.Middle);
+            for (var i = 0; i < name.Count; i++)
+            {
+                board.Say(name[i], middle.X, nameBaseline + i * Name.Leading, Name, Anchor.Middle);
+            }
         }
     }
+
+    /// <summary>Whether no word of a name is broken in some width: lines end at its spaces and hyphens.</summary>
+    private static bool Whole(string name, double width) => name.Replace("-", "- ", StringComparison.Ordinal).Split(' ').All(word => Name.WidthOf(word) <= width);
 
     private static void Niche(Board board, WallStrip strip, Taken taken, NichePlace place)
     {

@@ -3,7 +3,6 @@ import type { FaceView, OpeningShape } from '../scene';
 import { path, round, type Frame } from './frame';
 
 const letterWidth = 6.4;
-const longestName = 22;
 const row = 15;
 
 /** Where an opening's name is written: in the hole lying or standing, or below it in one of a few rows so that names do not touch. */
@@ -14,7 +13,7 @@ export function namePlaces(frame: Frame, view: FaceView): Map<string, NamePlace>
   const rows: number[] = [];
   const shapes = [...view.openings].sort((a, b) => a.foot[0] - b.foot[0]);
   for (const shape of shapes) {
-    const long = shortName(shape.name).length * letterWidth + 8;
+    const long = shape.name.length * letterWidth + 8;
     const [wide, high] = size(frame, shape);
     if (long < wide) places.set(shape.name, { way: 'lying' });
     else if (long < high) places.set(shape.name, { way: 'standing' });
@@ -44,14 +43,10 @@ export function openingShape(frame: Frame, shape: OpeningShape, place: NamePlace
 function openingName(frame: Frame, shape: OpeningShape, place: NamePlace | undefined): TemplateResult<2> {
   const x = round(frame.x(shape.foot[0]));
   const y = round(frame.y(shape.foot[1]));
-  const name = shortName(shape.name);
+  const name = shape.name;
   if (place?.way === 'standing') return svg`<text class="name" transform="translate(${x} ${y - 8}) rotate(-90)" dy="0.33em">${name}</text>`;
   const under = place?.way === 'below' ? y + row * (place.row + 1) : y - 8;
   return svg`<text class="name" x=${x} y=${under} text-anchor="middle">${name}</text>`;
-}
-
-function shortName(name: string): string {
-  return name.length <= longestName ? name : `${name.slice(0, longestName - 1)}…`;
 }
 
 function size(frame: Frame, shape: OpeningShape): [wide: number, high: number] {

@@ -35,6 +35,9 @@ public sealed record Source(string Key, string Title, Surety Surety, string? Add
     /// <summary>Our key; never empty.</summary>
     public string Key { get; init => field = Refuse.Empty(value); } = Refuse.Empty(Key);
 
+    /// <summary>Of a code, a standard or a regulation; other works are published, and no code.</summary>
+    public bool IsCode { get; init; }
+
     /// <summary>What is printed; never empty.</summary>
     public string Title { get; init => field = Refuse.Empty(value); } = Refuse.Empty(Title);
 }
@@ -51,7 +54,7 @@ public enum Tag
     /// <summary>Common practice.</summary>
     Practice,
 
-    /// <summary>From a code, with edition and clause.</summary>
+    /// <summary>From a code, with edition and clause, or another published work: <see cref="Names.Of(Tag, Source)"/> tells them apart.</summary>
     Code,
 
     /// <summary>Computed from the description.</summary>

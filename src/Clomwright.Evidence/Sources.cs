@@ -3,7 +3,7 @@ using System.Text.Json;
 
 namespace Clomwright.Evidence;
 
-/// <summary>The register of sources, <c>data/sources.json</c>: an array of key, title, surety and, where there is one, public address.</summary>
+/// <summary>The register of sources, <c>data/sources.json</c>: an array of key, title, surety, whether it is of a code and, where there is one, public address.</summary>
 /// <remarks>Surety in the file is seen, second-hand, memory, practice, derived or missing; what a user enters is never in the register.</remarks>
 public static class Sources
 {
@@ -37,7 +37,7 @@ public static class Sources
             "missing" => Surety.Missing,
             var other => throw new FormatException($"Source {key}: {other} is no surety."),
         };
-        return new Source(key, Text(entry, "title") ?? "", surety, Text(entry, "address"));
+        return new Source(key, Text(entry, "title") ?? "", surety, Text(entry, "address")) { IsCode = entry.TryGetProperty("code", out var code) && code.GetBoolean() };
     }
 
     private static string? Text(JsonElement entry, string name) => entry.TryGetProperty(name, out var value) ? value.GetString() : null;

@@ -15,7 +15,7 @@ public partial class SourcesTests
         Assert.Equal(keys.Order(StringComparer.Ordinal), Sources.All.Select(s => s.Key));
         Assert.All(Sources.All, s => Assert.Matches("^[a-z0-9]+(-[a-z0-9]+)*$", s.Key));
         Assert.All(Sources.All, s => Assert.True(s.Address is null || Uri.TryCreate(s.Address, UriKind.Absolute, out _), s.Key));
-        Assert.All(file.RootElement.EnumerateArray(), e => Assert.All(e.EnumerateObject(), p => Assert.Contains(p.Name, (string[])["key", "title", "surety", "address"])));
+        Assert.All(file.RootElement.EnumerateArray(), e => Assert.All(e.EnumerateObject(), p => Assert.Contains(p.Name, (string[])["key", "title", "surety", "code", "address"])));
     }
 
     [Fact]
@@ -25,8 +25,29 @@ public partial class SourcesTests
         Assert.All(named, key => Assert.Equal(key, Sources.Get(key).Key));
     }
 
+    // By hand: a manual of soils, a handbook and an estimate of ours are no codes, however a number of theirs is used.
+    [Theory]
+    [InlineData("usda-texture", "published")]
+    [InlineData("wood-handbook-memory", "published")]
+    [InlineData("lift-practice", "practice")]
+    [InlineData("nds-memory", "code")]
+    [InlineData("en-1991-1-3", "code")]
+    public void ANumberOfASource_IsOfACodeOnlyWhereThatIsOne(string source, string tag) =>
+        Assert.Equal(tag, Phrasebook.English.Say(Names.Of(Tag.Code, Sources.Get(source)), UnitSystem.Metric));
+
+    // Property: whatever is named by the number of a standard is marked as one, and no page on the web is.
+    [Fact]
+    public void CodesAreMarked()
+    {
+        Assert.All(Sources.All.Where(s => Standard().IsMatch(s.Title)), s => Assert.True(s.IsCode, s.Key));
+        Assert.DoesNotContain(Sources.All, s => s.IsCode && s.Surety is Surety.Practice or Surety.Derived && s.IsCode);
+    }
+
     [Fact]
     public void Get_Unknown_Throws() => Assert.Throws<ArgumentOutOfRangeException>(() => Sources.Get("no-such-source"));
+
+    [GeneratedRegex("^(?:ASCE|EN [0-9]|NDS|NZS|ISO [0-9]|IBC|IRC|IS [0-9]|ASTM|UFC [0-9]|TMS|20[0-9]{2} I)")]
+    private static partial Regex Standard();
 
     [GeneratedRegex("Sources\\.Get\\(\"([^\"]+)\"")]
     private static partial Regex Named();

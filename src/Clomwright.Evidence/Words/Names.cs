@@ -15,6 +15,10 @@ public static class Names
         _ => throw new ArgumentOutOfRangeException(nameof(tag)),
     };
 
+    /// <summary>The tag of a number beside its source: what comes from a work that is no code is published, or practice.</summary>
+    public static Message Of(Tag tag, Source? source) => tag != Tag.Code || source is null or { IsCode: true } ? Of(tag)
+        : source.Surety == Surety.Practice ? Of(Tag.Practice) : new Message("evidence.tag-published");
+
     /// <summary>How sure we are of a source.</summary>
     public static Message Of(Surety surety) => surety switch
     {

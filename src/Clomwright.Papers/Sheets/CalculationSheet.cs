@@ -65,7 +65,7 @@ internal static class CalculationSheet
         [.. step.Symbols.Select(s => new WorkingSymbol(Formula.Symbol(s.Name, Styles.Small), say.Say(s.What), say.One(s.Value), From(say, s, known)))]);
 
     private static string From(Wording say, Symbol symbol, HashSet<string> known) =>
-        known.Contains(symbol.Name) ? say.Say("calculations.above") : Wording.Dotted(say.Say(symbol.Tag), symbol.Source is { } source ? say.Say(source) : "");
+        known.Contains(symbol.Name) ? say.Say("calculations.above") : Wording.Dotted(say.Say(Names.Of(symbol.Tag, symbol.Source)), symbol.Source is { } source ? say.Say(source) : "");
 
     /// <summary>The other places: what came out of the last steps, as many as the paper is wide.</summary>
     private static Table Results(Wording say, IReadOnlyList<Calculation> others, Calculation first)

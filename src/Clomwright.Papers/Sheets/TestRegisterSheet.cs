@@ -21,6 +21,7 @@ internal static class TestRegisterSheet
         var register = mix.Register;
         Block[] blocks =
         [
+            .. Later(scene, register),
             .. Strength(scene, mix.Strength),
             .. Bars(scene, register),
             .. Specimens(scene, register),
@@ -32,6 +33,16 @@ internal static class TestRegisterSheet
             new Cautions(say.Say("caution.title"), [say.Say("caution.tests"), say.Say("caution.lifting"), say.Say("caution.dust")]) { Above = 4 },
         ];
         return Draft.Flow(new SheetHead("test-register", say.Say("register.title")), scene.Portrait, blocks, say);
+    }
+
+    /// <summary>Tests dated after the day of the sheet: papers know no clock, so they count, and one of the dates is wrong.</summary>
+    private static IEnumerable<Block> Later(Scene scene, TestRegister register)
+    {
+        var later = register.Bars.Count(b => b.Date > scene.Imprint.Date) + register.Specimens.Count(s => s.Date > scene.Imprint.Date);
+        if (later > 0)
+        {
+            yield return new Paragraph(scene.Say.Say("register.later", ("n", later), ("date", scene.Imprint.Date)), Styles.BodyStrong);
+        }
     }
 
     private static IEnumerable<Block> Strength(Scene scene, CobStrength strength)

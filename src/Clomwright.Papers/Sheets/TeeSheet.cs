@@ -25,11 +25,17 @@ internal static class TeeSheet
             return [];
         }
 
+        return Draft.Fewest(Styles.Tapes, numbers => Of(scene, top, numbers));
+    }
+
+    /// <summary>The sheets with places along the wall in some size of number.</summary>
+    private static IEnumerable<Draft> Of(Scene scene, WallTopResult top, Lettering numbers)
+    {
         var say = scene.Say;
         List<Block> blocks =
         [
             new Cautions(say.Say("caution.title"), [say.Say("caution.tee-lifting"), say.Say("caution.platform"), say.Say("caution.tee-under"), say.Say("caution.wet-wall")]),
-            .. scene.House.Tees is { } made ? (Block[])[Head(scene, made), .. List(scene, top)] : [],
+            .. scene.House.Tees is { } made ? (Block[])[Head(scene, made), .. List(scene, top, numbers)] : [],
             .. Straps(scene, top),
             .. BondBeamSheet.Sideways(scene, top),
         ];
@@ -120,7 +126,7 @@ internal static class TeeSheet
         return new Picture(board.Marks, new PaperBox(-half - Labels, -beam - 2, half + 18, under + 6));
     }
 
-    private static IEnumerable<Block> List(Scene scene, WallTopResult top)
+    private static IEnumerable<Block> List(Scene scene, WallTopResult top, Lettering numbers)
     {
         var (say, g) = (scene.Say, scene.Geometry);
         if (g.Tees.Count == 0)
@@ -139,8 +145,8 @@ internal static class TeeSheet
                 [
                     new Cell(t.Number.ToString(CultureInfo.InvariantCulture)) { Lettering = Styles.BodyStrong },
                     new Cell(t.Pole is { } pole ? Ids.Number(pole) : ""),
-                    .. scene.Pair(Amount.Metres(t.Station), Styles.BodyStrong),
-                    .. scene.Pair(Amount.Metres(t.ToNext), Styles.Body),
+                    .. scene.Pair(Amount.Metres(t.Station), numbers),
+                    .. scene.Pair(Amount.Metres(t.ToNext), numbers),
                     .. Line(scene, top.Tees.FirstOrDefault(c => c.Key == "tee-uplift" && c.Subject == FormattableString.Invariant($"tee {t.Number}"))),
                     new Cell("") { Tick = true },
                     new Cell("") { Tick = true },

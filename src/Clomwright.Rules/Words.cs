@@ -20,8 +20,8 @@ internal static class Words
     /// <summary>A source as it is printed inside a sentence, with how sure we are where we are not.</summary>
     public static Message Of(Source source) => source.Surety switch
     {
-        Surety.Memory => Message.Of("rules.source.memory", ("source", source.Title)),
-        Surety.SecondHand => Message.Of("rules.source.second-hand", ("source", source.Title)),
-        _ => Message.Of("rules.source.plain", ("source", source.Title)),
+        Surety.Memory => Message.Of("rules.source.memory", ("source", source)),
+        Surety.SecondHand => Message.Of("rules.source.second-hand", ("source", source)),
+        _ => Message.Of("rules.source.plain", ("source", source)),
     };
 }

@@ -23,7 +23,16 @@ public sealed class SourceWordsTests
         });
     }
 
+    /// <summary>Rank: property. Within a sentence too: the reasons of findings name what is ours in the reader's language.</summary>
+    [Fact]
+    public void WithinASentence_WhatIsOursIsTranslated()
+    {
+        var source = Sources.Get("cob-strength-memory");
+        var said = Phrasebook.In("fr").Say(Message.Of("study.demand.from-memory", ("sources", new Argument.List([(Argument)source]))), UnitSystem.Metric);
+        Assert.Contains("un jugement d’ingénieur", said, StringComparison.Ordinal);
+    }
+
     /// <summary>Rank: property. A work is named as it is printed, whatever the language.</summary>
     [Fact]
-    public void AWorkKeepsItsTitle() => Assert.Equal(Sources.Get("lift-practice").Title, Phrasebook.In("fr").Title(Sources.Get("lift-practice")));
+    public void AWorkKeepsItsTitle() => Assert.Equal(Sources.Get("nds-memory").Title, Phrasebook.In("fr").Title(Sources.Get("nds-memory")));
 }

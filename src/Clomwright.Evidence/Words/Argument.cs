@@ -16,6 +16,9 @@ public abstract record Argument
     /// <summary>A material by its key in the data files: said in words where there are any, else as it was written.</summary>
     public sealed record Material(string Value) : Argument;
 
+    /// <summary>A source by its title: a work as it is printed, what is ours in words; see <see cref="Phrasebook.Title"/>.</summary>
+    public sealed record Work(Source Value) : Argument;
+
     /// <summary>A quantity, printed in both unit systems and rounded to what a tape or scale can read.</summary>
     public sealed record Quantity(Amount Value) : Argument;
 
@@ -33,6 +36,9 @@ public abstract record Argument
 
     /// <summary>A name or key.</summary>
     public static implicit operator Argument(string value) => new Text(value);
+
+    /// <summary>A source by its title.</summary>
+    public static implicit operator Argument(Source value) => new Work(value);
 
     /// <summary>A quantity.</summary>
     public static implicit operator Argument(Amount value) => new Quantity(value);

@@ -76,6 +76,7 @@ public sealed partial class Phrasebook
         Argument.Text text => OneLine.Of(text.Value),
         Argument.Subject subject => Subject(subject.Value),
         Argument.Material material => Material(material.Value),
+        Argument.Work work => Title(work.Value),
         Argument.Quantity quantity => Say(quantity.Value, first),
         Argument.Exact exact => Marked(AmountText.Exact(exact.Value, first)),
         Argument.Date date => Say(date.Value),

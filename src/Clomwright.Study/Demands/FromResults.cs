@@ -50,7 +50,7 @@ internal static class FromResults
         Notes =
         [
             .. demand.Notes,
-            .. top.Assumptions.Where(a => assumed.Contains(a.Key)).Select(a => Message.Of("study.demand.assumed", ("what", a.What), ("source", a.Source.Title))),
+            .. top.Assumptions.Where(a => assumed.Contains(a.Key)).Select(a => Message.Of("study.demand.assumed", ("what", a.What), ("source", a.Source))),
         ],
     };
 
@@ -143,7 +143,7 @@ internal static class FromResults
     public static IEnumerable<Message> Unsure(MemberCheck check)
     {
         var sources = check.How.Steps.SelectMany(step => step.Symbols.Select(s => s.Source).Append(step.Source)).OfType<Source>()
-            .Where(source => source.Surety == Surety.Memory).Select(source => source.Title).Distinct().Order(StringComparer.Ordinal).ToList();
+            .Where(source => source.Surety == Surety.Memory).DistinctBy(source => source.Title).OrderBy(source => source.Title, StringComparer.Ordinal).ToList();
         return sources.Count == 0 ? [] : [Message.Of("study.demand.from-memory", ("sources", new Argument.List(sources.Select(s => (Argument)s).ToSequence())))];
     }
 }

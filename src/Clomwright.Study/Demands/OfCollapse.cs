@@ -19,7 +19,7 @@ internal static class OfCollapse
 
         Message[] notes = [Blocks(collapse), Beam(collapse), Trend(collapse), Cracking(collapse), new Message("study.demand.collapse-means")];
         return collapse.Earthquake.Value is { } earthquake
-            ? CheckedDemand.Held(Rule, "wall", Share(earthquake.Coefficient), Share(collapse.Least)) with { Notes = [.. notes, .. earthquake.Assumptions.Select(a => Message.Of("study.demand.assumed", ("what", a.What), ("source", a.Source.Title)))] }
+            ? CheckedDemand.Held(Rule, "wall", Share(earthquake.Coefficient), Share(collapse.Least)) with { Notes = [.. notes, .. earthquake.Assumptions.Select(a => Message.Of("study.demand.assumed", ("what", a.What), ("source", a.Source)))] }
             : CheckedDemand.Unknown(Rule, "wall", collapse.Earthquake.NotChecked!) with { Notes = notes.ToSequence() };
     }
 

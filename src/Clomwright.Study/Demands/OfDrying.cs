@@ -50,7 +50,7 @@ internal static class OfDrying
         var (kind, hard) = fast.Si <= slow.Si ? (fast, slow) : (slow, fast);
         return CheckedDemand.Measured("frost-young", "lifts", hard) with
         {
-            Question = Message.Of("study.ask.frost-young", ("kind", kind), ("hard", hard)), Notes = [Message.Of("study.demand.frost-nights", ("source", Sources.Get("geng-1986").Title))],
+            Question = Message.Of("study.ask.frost-young", ("kind", kind), ("hard", hard)), Notes = [Message.Of("study.demand.frost-nights", ("source", Sources.Get("geng-1986")))],
         };
     }
 

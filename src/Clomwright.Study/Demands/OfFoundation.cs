@@ -49,12 +49,12 @@ internal static class OfFoundation
         {
             yield return Message.Of(
                 ground.AboveTable ? "study.demand.above-table" : "study.demand.table",
-                ("class", table.Key), ("pressure", new Amount(table.Pressure.Value, Dimension.Stress)), ("source", table.Pressure.Source.Title));
+                ("class", table.Key), ("pressure", new Amount(table.Pressure.Value, Dimension.Stress)), ("source", table.Pressure.Source));
         }
 
         if (ground.Computed.Value is { } computed)
         {
-            yield return Message.Of("study.demand.by-formula", ("least", new Amount(computed.Least, Dimension.Stress)), ("source", Sources.Get("terzaghi-bearing").Title));
+            yield return Message.Of("study.demand.by-formula", ("least", new Amount(computed.Least, Dimension.Stress)), ("source", Sources.Get("terzaghi-bearing")));
         }
     }
 

@@ -142,11 +142,11 @@ internal static class OfStructure
 
     private static Message Cob(MixResult mix) => mix.Strength.Tag == Tag.Measured
         ? Message.Of("study.demand.cob-measured", ("why", mix.Strength.Why), ("allowed", Pressure(mix.Strength.Allowable)))
-        : mix.Strength.Settled.Assumption is { } assumed ? Message.Of("study.demand.assumed", ("what", assumed.What), ("source", assumed.Source.Title)) : mix.Strength.Why;
+        : mix.Strength.Settled.Assumption is { } assumed ? Message.Of("study.demand.assumed", ("what", assumed.What), ("source", assumed.Source)) : mix.Strength.Why;
 
     private static IEnumerable<Message> Unsure(StructureResult wall)
     {
-        var sources = wall.Assumptions.Select(a => a.Source).Where(s => s.Surety == Surety.Memory).Select(s => s.Title).Distinct().Order(StringComparer.Ordinal).ToList();
+        var sources = wall.Assumptions.Select(a => a.Source).Where(s => s.Surety == Surety.Memory).DistinctBy(s => s.Title).OrderBy(s => s.Title, StringComparer.Ordinal).ToList();
         return sources.Count == 0 ? [] : [Message.Of("study.demand.from-memory", ("sources", new Argument.List(sources.Select(s => (Argument)s).ToSequence())))];
     }
 

@@ -68,7 +68,7 @@ internal static class OfWallByHand
                     ("thickness", Amount.Metres(cut.Thickness)), ("off", Amount.Metres(Math.Abs(cut.Across)))),
                 mix.Strength.Tag == Tag.Measured
                     ? Message.Of("study.demand.cob-measured", ("why", mix.Strength.Why), ("allowed", new Amount(mix.Strength.Allowable, Dimension.Stress)))
-                    : Message.Of("study.demand.assumed", ("what", mix.Strength.Assumption!.What), ("source", mix.Strength.Assumption.Source.Title)),
+                    : Message.Of("study.demand.assumed", ("what", mix.Strength.Assumption!.What), ("source", mix.Strength.Assumption.Source)),
             ],
         };
     }

@@ -7,7 +7,7 @@ namespace Clomwright.Analysis.Weather;
 public static class FromSite
 {
     private const double Degree = Math.PI / 180;
-    private static readonly Source Months = new("site-months", "site.months", Surety.Entered);
+    private static readonly Source Months = new("site-months", "Months of the site, as its author wrote them", Surety.Entered);
 
     /// <summary>The mean days of the site's climate; or why they are not known. Nothing stands in for a climate that nobody named.</summary>
     public static Known<WeatherResult> Of(Site site)

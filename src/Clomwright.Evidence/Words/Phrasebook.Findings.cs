@@ -47,5 +47,12 @@ public sealed partial class Phrasebook
         : Say(Message.Of("evidence.source", ("title", Title(source)), ("surety", Names.Of(source.Surety))), UnitSystem.Metric);
 
     /// <summary>The title of a source: a work is named as it is printed, what stands for one of our own (practice, an estimate, mechanics) has words under <c>evidence.source.</c></summary>
-    public string Title(Source source) => NameOf($"evidence.source.{source.Key}", source.Title);
+    /// <remarks>How we came by a work is no part of its title: what stands for that after the last comma has words under <c>evidence.read.</c></remarks>
+    public string Title(Source source)
+    {
+        ArgumentNullException.ThrowIfNull(source);
+        var comma = source.Title.LastIndexOf(", ", StringComparison.Ordinal);
+        var read = comma < 0 ? "" : $"evidence.read.{source.Title[(comma + 2)..].Replace(' ', '-')}";
+        return NameOf($"evidence.source.{source.Key}", Has(read) ? $"{source.Title[..comma]}, {Said(read)}" : source.Title);
+    }
 }

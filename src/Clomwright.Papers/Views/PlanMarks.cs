@@ -55,6 +55,8 @@ internal static class PlanMarks
             var ways = Enumerable.Range(0, 8).SelectMany(n => ((double[])[0, 2.2, -2.2]).Select(aside => new Text(number, at + (2.6 + 1.2 * n) * inward + aside * along + half, Styles.Small, Anchor.Middle)));
             if (taken.Place(ways) is { } label)
             {
+                // 5 and 4 beside each other would read 54.
+                taken.Keep(label.Bounds.Inset(-0.7));
                 board.Add(label);
             }
         }

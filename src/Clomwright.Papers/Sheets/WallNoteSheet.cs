@@ -18,6 +18,12 @@ internal static class WallNoteSheet
             return [];
         }
 
+        return Draft.Fewest([0.7, 0.35], pad => Of(scene, wall, pad));
+    }
+
+    /// <summary>The sheets with some room over and under the rows of the longer tables.</summary>
+    private static IEnumerable<Draft> Of(Scene scene, StructureResult wall, double pad)
+    {
         var say = scene.Say;
         List<Block> blocks =
         [
@@ -27,8 +33,8 @@ internal static class WallNoteSheet
             .. ((string[])["note.load-weight", "note.load-roof", "note.load-wind", "note.load-shake", wall.Soil is null ? "note.load-no-soil" : "note.load-soil"]).Select((k, i) => new Paragraph(say.Say(k, ("cases", wall.Cases)), Styles.Small) { Above = i == 0 ? 1.5 : 0.8 }),
             new Heading(say.Say("note.checks")) { Above = 4 }, Checks(scene, wall),
             .. Refinement(scene),
-            new Heading(Piers(scene)) { Above = 4 }, Stands(scene, wall), new Paragraph(say.Say("note.piers-how"), Styles.Small) { Above = 1 },
-            .. wall.Headers.Count > 0 ? (Block[])[new Heading(say.Say("note.headers")) { Above = 4 }, Headers(scene, wall)] : [],
+            new Heading(Piers(scene)) { Above = 4 }, Stands(scene, wall, pad), new Paragraph(say.Say("note.piers-how"), Styles.Small) { Above = 1 },
+            .. wall.Headers.Count > 0 ? (Block[])[new Heading(say.Say("note.headers")) { Above = 4 }, Headers(scene, wall, pad)] : [],
             new Heading(say.Say("note.layout")) { Above = 4 }, Layout(scene, wall),
             .. Sensitivity(scene),
             new Paragraph(say.Say("note.factors"), Styles.Small) { Above = 2 },
@@ -107,7 +113,7 @@ internal static class WallNoteSheet
 
     private static string Key(string key) => string.Concat(key.Select(c => char.IsUpper(c) ? $"-{char.ToLowerInvariant(c)}" : c.ToString()));
 
-    private static Table Stands(Scene scene, StructureResult wall)
+    private static Table Stands(Scene scene, StructureResult wall, double pad)
     {
         var say = scene.Say;
         IEnumerable<Row> Rows(PierStress pier)
@@ -128,10 +134,10 @@ internal static class WallNoteSheet
                 new(say.Say("note.pier")) { Grows = 0.3 }, new(say.Say("note.way")) { Grows = 0.5 }, new(say.Say("note.at"), Anchor.End), new(say.Say("note.pressed"), Anchor.End), new(say.Say("note.stands"), Anchor.End),
                 new(say.Say("note.may"), Anchor.End), new(say.Say("note.used"), Anchor.End), new(say.Say("note.by")) { Grows = 1.4 },
             ],
-            [.. wall.Piers.SelectMany(Rows)]) { Above = 1.5, Pad = 0.7 };
+            [.. wall.Piers.SelectMany(Rows)]) { Above = 1.5, Pad = pad };
     }
 
-    private static Table Headers(Scene scene, StructureResult wall)
+    private static Table Headers(Scene scene, StructureResult wall, double pad)
     {
         var say = scene.Say;
         var allowed = scene.Set.Mix?.Strength.Allowable;
@@ -139,7 +145,7 @@ internal static class WallNoteSheet
             [new(say.Say("note.header")) { Grows = 0.6 }, new(say.Say("note.pressure"), Anchor.End), new(say.Say("note.used"), Anchor.End), new(say.Say("note.by")) { Grows = 1 }],
             [.. wall.Headers.Select(h => new Row(
                 new Cell(say.Say(h.Left ? "note.left" : "note.right", ("opening", h.Opening))) { Lettering = Styles.BodyStrong }, scene.Cell(new Amount(h.Pressure, Dimension.Stress)),
-                new Cell(allowed is { } f ? say.One(Amount.Fraction(Math.Round(h.Pressure / f, 2))) : "–"), new Cell(say.Say(WallWords.Case(h.Case)))))]) { Above = 1.5, Pad = 0.7 };
+                new Cell(allowed is { } f ? say.One(Amount.Fraction(Math.Round(h.Pressure / f, 2))) : "–"), new Cell(say.Say(WallWords.Case(h.Case)))))]) { Above = 1.5, Pad = pad };
     }
 
     private static Paragraph Layout(Scene scene, StructureResult wall)

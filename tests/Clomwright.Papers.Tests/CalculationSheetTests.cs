@@ -23,6 +23,6 @@ public sealed class CalculationSheetTests
         });
     }
 
-    /// <summary>A part of the shell has its name in words; whatever else stands there reads in English as it is.</summary>
-    private static string Named(string place) => place is "roof-soaked" or "roof-dry" or "wall-damp" or "stem-lined" ? Phrasebook.English.NameOf($"papers.comfort.name.{place}", "") : place;
+    /// <summary>A part of the shell has its name in words; whatever else stands there is a subject.</summary>
+    private static string Named(string place) => place is "roof-soaked" or "roof-dry" or "wall-damp" or "stem-lined" ? Phrasebook.English.NameOf($"papers.comfort.name.{place}", "") : Phrasebook.English.Subject(place);
 }

@@ -14,6 +14,7 @@ namespace Clomwright.Web.Tests.Page;
 public sealed partial class DragTests(Chromium chromium)
 {
     private const string Pier = "pier tub-window|south-window";
+    private const string Said = "pier tub-window to south-window";
 
     [Fact]
     public async Task WindowDraggedTowardItsNeighbour_PierFallsShort_IsSeenTakenBackPutAgainAndSaved()
@@ -27,7 +28,7 @@ public sealed partial class DragTests(Chromium chromium)
         await Drag(page, "tub-window", 0.45);
 
         await Expect(pier).ToHaveClassAsync(Short());
-        var finding = page.Locator("margin-list .finding.short", new() { HasText = Pier }).First;
+        var finding = page.Locator("margin-list .finding.short", new() { HasText = Said }).First;
         await Expect(finding).ToBeVisibleAsync();
         var number = await finding.Locator(".number").TextContentAsync();
         await Expect(page.Locator("svg.unrolled .number.short", new() { HasText = number })).ToBeVisibleAsync();
@@ -68,7 +69,7 @@ public sealed partial class DragTests(Chromium chromium)
 
         // Who follows the margin is shown the pier, its numbers, and whose rule it is.
         await page.Locator(".masthead .totals a").ClickAsync();
-        var finding = page.Locator("margin-list .finding.short", new() { HasText = Pier }).Filter(new() { HasText = "Cob between two openings" }).First;
+        var finding = page.Locator("margin-list .finding.short", new() { HasText = Said }).Filter(new() { HasText = "Cob between two openings" }).First;
         await finding.Locator("button").ClickAsync();
         await Expect(finding.Locator(".says")).ToContainTextAsync("at least 2 ft");
         await Expect(finding.Locator(".more .by")).Not.ToBeEmptyAsync();

@@ -69,7 +69,7 @@ internal static class EmbedRegister
         var (say, g) = (scene.Say, scene.Geometry);
         var embeds = here.Embeds.Select(e => (e.Height, e.Station, Row: Line(scene, numbers, StripEmbeds.Number(e), Name(scene, e), Kind(scene, e), e.Height, e.Station)));
         var niches = here.Niches.Select(n => (n.Bottom, n.Station, Row: Line(scene, numbers, StripHoles.Sign(g, n), n.Niche.Name, say.Say("register-set.niche"), n.Bottom, n.Station)));
-        var tees = here.Tees.Select(t => (t.BarHeight, t.Station, Row: Line(scene, numbers, $"T{t.Number}", say.Say("register-set.tee", ("n", t.Number)), t.Pole ?? "", t.BarHeight, t.Station)));
+        var tees = here.Tees.Select(t => (t.BarHeight, t.Station, Row: Line(scene, numbers, $"T{t.Number}", say.Say("register-set.tee", ("n", t.Number)), t.Pole is { } pole ? say.Subject(pole) : "", t.BarHeight, t.Station)));
         var frames = here.Deadmen.SelectMany(d => ((string[])["left", "right"])
             .Select(side => (d.Height, d.Opening.Station, Row: Line(scene, numbers, scene.Letter(d.Opening), say.Say(beside + side), d.Opening.Opening.Name, d.Height, null))));
         return embeds.Concat(niches).Concat(tees).Concat(frames).OrderBy(r => r.Item1).ThenBy(r => r.Item2).Select(r => r.Row);

@@ -10,6 +10,9 @@ internal static class NoteSheet
     /// <summary>So many rules stay open on the first page in two columns; more of them take three, so that each is still named there.</summary>
     private const int OpenInTwo = 80;
 
+    /// <summary>So many rules may take a second line each where one does not hold what they are of; of more of them each keeps to one, and is cut.</summary>
+    private const int OpenInFull = 30;
+
     public static IEnumerable<Draft> Of(Scene scene)
     {
         var say = scene.Say;
@@ -75,23 +78,26 @@ internal static class NoteSheet
 
         var content = SheetFrame.Content(scene.Portrait).Width;
         Stack Part(IEnumerable<string> part) => new([.. part.Select(l => new Paragraph(l, Styles.Small) { Above = 0 })]);
-        string[] Lines(double width) => [.. ByRule(findings).Select(g => Line(say, [.. g], width))];
-        var columns = ByRule(scene.Set.Findings.Where(f => f.Verdict is Verdict.FallsShort or Verdict.NotChecked)).Count() > OpenInTwo ? 3 : 2;
+        var open = ByRule(scene.Set.Findings.Where(f => f.Verdict is Verdict.FallsShort or Verdict.NotChecked)).Count();
+        string[] Lines(double width) => [.. ByRule(findings).Select(g => Line(say, [.. g], width, open <= OpenInFull ? 2 : 1))];
+        var columns = open > OpenInTwo ? 3 : 2;
         var lines = Lines((content - (columns - 1) * Across.Gutter) / columns);
         yield return new Across([.. lines.Chunk((lines.Length + columns - 1) / columns).Select(Part)], columns) { Above = 1 };
     }
 
     private static IEnumerable<IGrouping<(string Adopted, string Rule), Finding>> ByRule(IEnumerable<Finding> findings) => findings.GroupBy(f => (f.Clause.Adopted, f.Rule.Key));
 
-    private static string Line(Wording say, IReadOnlyList<Finding> alike, double width)
+    private static string Line(Wording say, IReadOnlyList<Finding> alike, double width, int most)
     {
         var title = say.Say(alike[0].Rule.Title);
         var subjects = string.Join(", ", alike.Select(f => say.Subject(f.Subject)).Distinct());
         var head = $"– {title} ({Wording.Dotted(OfficeFindings.Body(say, alike[0].Clause.Adopted), alike[0].Clause.Number.Split(", ") is [var one, _, ..] all ? say.Say("office-note.clauses", ("first", one), ("n", all.Length - 1)) : alike[0].Clause.Number)}): ";
         var whole = head + (alike.Count == 1 ? subjects : $"{alike.Count}: {subjects}");
 
-        // Two lines at most: where many places would take more, how many they are.
-        return alike.Count == 1 || Wrapping.Lines(whole, Styles.Small, width).Count <= 2 ? whole : head + say.Say("office-note.places", ("n", alike.Count), ("first", say.Subject(alike[0].Subject)));
+        // Where many places would take more lines than there are, how many they are.
+        bool Fits(string words) => Wrapping.Lines(words, Styles.Small, width).Count <= most;
+        var counted = alike.Count == 1 ? whole : head + say.Say("office-note.places", ("n", alike.Count), ("first", say.Subject(alike[0].Subject)));
+        return Fits(whole) ? whole : Fits(counted) ? counted : Wrapping.Shortened(whole, Styles.Small, width);
     }
 
     /// <summary>What was reckoned and how, each with the sheets it stands on.</summary>

@@ -14,14 +14,17 @@ public sealed class CalculationSheetTests
     {
         var set = Papers.On(PaperSize.A4, units);
         var words = Book.Office(set).Where(s => s.Key.StartsWith("calculations", StringComparison.Ordinal)).SelectMany(s => s.Marks.All().OfType<Text>()).Select(t => t.Words).ToArray();
-        var printed = string.Join(' ', words).Replace('\u00a0', ' ');
+        var printed = Tight(string.Concat(words));
         Assert.NotEmpty(set.Calculations);
         Assert.All(set.Calculations, c =>
         {
-            Assert.Contains(c.Place is { } place ? Named(place) : Phrasebook.English.Say(c.Title, units), printed, StringComparison.Ordinal);
-            Assert.Contains(Phrasebook.English.One(c.Result, units), printed, StringComparison.Ordinal);
+            Assert.Contains(Tight(c.Place is { } place ? Named(place) : Phrasebook.English.Say(c.Title, units)), printed, StringComparison.Ordinal);
+            Assert.Contains(Tight(Phrasebook.English.One(c.Result, units)), printed, StringComparison.Ordinal);
         });
     }
+
+    /// <summary>Words without the spaces at which, and after whose hyphens, lines end.</summary>
+    private static string Tight(string words) => string.Concat(words.Where(c => !char.IsWhiteSpace(c)));
 
     /// <summary>A part of the shell has its name in words; whatever else stands there is a subject.</summary>
     private static string Named(string place) => place is "roof-soaked" or "roof-dry" or "wall-damp" or "stem-lined" ? Phrasebook.English.NameOf($"papers.comfort.name.{place}", "") : Phrasebook.English.Subject(place);

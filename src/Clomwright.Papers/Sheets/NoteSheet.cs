@@ -11,7 +11,7 @@ internal static class NoteSheet
     private const int OpenInTwo = 80;
 
     /// <summary>So many rules may take a second line each where one does not hold what they are of; of more of them each keeps to one, and is cut.</summary>
-    private const int OpenInFull = 30;
+    private const int OpenInFull = 40;
 
     public static IEnumerable<Draft> Of(Scene scene)
     {

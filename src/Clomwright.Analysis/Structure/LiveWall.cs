@@ -41,19 +41,19 @@ public sealed class LiveWall : IDisposable
     /// <summary>Bytes held outside the collected heap.</summary>
     public long Bytes => elastic.Bytes;
 
-    /// <summary>Takes an opening in hand; null where nothing of that name stands in the wall, or nothing governs it.</summary>
+    /// <summary>Takes an opening in hand; or why it cannot be: it stands where it would meet another or the wall's edge and so is not in the wall, nothing governs the wall, or part of it is held by nothing.</summary>
     /// <param name="geometry">The house as it rests.</param>
     /// <param name="strength">Of its cob.</param>
     /// <param name="rested">What its wall carries.</param>
     /// <param name="opening">Name of the opening.</param>
     /// <param name="fineness">How finely; null takes the usual.</param>
-    public static LiveWall? Grab(HouseGeometry geometry, CobStrength strength, StructureResult rested, string opening, WallFineness? fineness = null)
+    public static Known<LiveWall> Grab(HouseGeometry geometry, CobStrength strength, StructureResult rested, string opening, WallFineness? fineness = null)
     {
         ArgumentNullException.ThrowIfNull(geometry);
         ArgumentNullException.ThrowIfNull(rested);
         if (geometry.Openings.FirstOrDefault(o => o.Opening.Name == opening) is not { } place)
         {
-            return null;
+            return Message.Of("analysis.structure.not-in-wall", ("opening", opening));
         }
 
         WallCase[] cases =
@@ -63,27 +63,27 @@ public sealed class LiveWall : IDisposable
         ];
         if (cases.Length == 0)
         {
-            return null;
+            return new Message("analysis.structure.no-cases");
         }
 
         var body = new WallBody(geometry, strength.Characteristic, fineness ?? WallFineness.Usual);
         var from = CellAt(body.Grid, geometry.Curve.Wrap(place.Widest.From));
         var width = Enumerable.Range(1, body.Grid.Around).First(n => n == body.Grid.Around || LengthFrom(body.Grid, from, n) >= place.Widest.Width);
         var live = new LiveWall(strength.Characteristic, body, cases, opening, (from, from + width));
-        if (live.elastic.LooseColumn is null)
+        if (live.elastic.LooseColumn is not { } loose)
         {
             return live;
         }
 
         live.Dispose();
-        return null;
+        return Loose(body.Grid, loose);
     }
 
-    /// <summary>What the wall carries with everything where it is now; null where the model no longer fits (another number of poles, a wall that folds, a part that nothing holds).</summary>
+    /// <summary>What the wall carries with everything where it is now; or why that cannot be told from here: the roof presses elsewhere, or part of the wall is held by nothing. It can be asked again after the next move.</summary>
     /// <param name="geometry">The house as it is now.</param>
     /// <param name="seats">How far off the middle of the wall each pole presses now, m.</param>
     /// <param name="roof">What its roof does.</param>
-    public LiveStress? Move(HouseGeometry geometry, Sequence<double> seats, Roof.RoofResult roof)
+    public Known<LiveStress> Move(HouseGeometry geometry, Sequence<double> seats, Roof.RoofResult roof)
     {
         ArgumentNullException.ThrowIfNull(geometry);
         ArgumentNullException.ThrowIfNull(roof);
@@ -91,13 +91,13 @@ public sealed class LiveWall : IDisposable
         var basis = new BasisLoads(body, seats, roof.Wind.Value, LoadCases.Thrusts(geometry, roof), SoilPressure.Of(geometry.House.Site, geometry.Wall.Base.Metres));
         if (basis.All.Count != known)
         {
-            return null;
+            return new Message("analysis.structure.other-loads");
         }
 
         elastic.Become(body.Model with { Materials = Known(body.Model.Materials) });
-        if (elastic.LooseColumn is not null)
+        if (elastic.LooseColumn is { } loose)
         {
-            return null;
+            return Loose(grid, loose);
         }
 
         var answers = elastic.Solve([.. cases.Select(c => NodalLoad.Sum(basis.All, c.Coefficients))]);
@@ -114,6 +114,8 @@ public sealed class LiveWall : IDisposable
 
         return new LiveStress(Picture(sheet, envelope, body), [.. Piers(piers, sheet, envelope)], [.. Poles(landings, sheet, fields)]);
     }
+
+    private static Message Loose(SolidGrid grid, int column) => Message.Of("analysis.structure.loose", ("station", Amount.Metres(grid.S[column / (grid.Up + 1)])));
 
     /// <summary>Gives all memory back.</summary>
     public void Dispose() => elastic.Dispose();

@@ -90,24 +90,28 @@ internal sealed class HouseHub(OpenHouses houses) : Hub
             yield break;
         }
 
+        WallInHand? hand = null;
         try
         {
-            using var hand = await Task.Run(() => house.Take(opening), CancellationToken.None);
-            for (var seen = -1L; hand is not null;)
+            for (var seen = -1L; ;)
             {
                 (var study, seen) = await house.After(seen, cancellation);
                 var revision = seen;
-                if (await Task.Run(() => hand.Now(study, revision, FaceOf(sight)), CancellationToken.None) is not { } picture)
-                {
-                    yield break;
-                }
-
-                yield return picture;
+                yield return await Task.Run(() => Now(study, revision), CancellationToken.None);
             }
         }
         finally
         {
+            hand?.Dispose();
             house.Hand.Release();
+        }
+
+        // What could not be taken in hand where it was may be once it has moved.
+        LiveAnswer Now(HouseStudy study, long revision)
+        {
+            var taken = hand ?? house.Take(study, opening);
+            hand = taken.Value;
+            return hand?.Now(study, revision, FaceOf(sight)) ?? WallInHand.NotTaken(study, revision, taken.NotChecked!);
         }
     }
 

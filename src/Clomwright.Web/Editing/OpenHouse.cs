@@ -102,17 +102,18 @@ internal sealed partial class OpenHouse : IDisposable
     /// <summary>One opening of a house is in hand at a time: who has this may <see cref="Take"/> one.</summary>
     public SemaphoreSlim Hand { get; } = new(1, 1);
 
-    /// <summary>Takes an opening in hand to follow the wall's stress; null where it cannot be followed.</summary>
-    public WallInHand? Take(string opening)
+    /// <summary>Takes an opening in hand to follow the wall's stress; or why it cannot be followed.</summary>
+    /// <param name="now">The house as it is looked at.</param>
+    /// <param name="opening">Name of the opening.</param>
+    public Known<WallInHand> Take(HouseStudy now, string opening)
     {
-        HouseStudy now;
         StructureResult? known;
         lock (gate)
         {
-            (now, known) = (study, rested);
+            known = rested;
         }
 
-        return known is null ? null : WallInHand.Take(now, known, opening);
+        return known is null ? new Message("web.stress.not-solved") : WallInHand.Take(now, known, opening);
     }
 
     private bool Saved => history.Now == saved;

@@ -1,3 +1,4 @@
+using Clomwright.Analysis;
 using Clomwright.Analysis.Structure;
 using Clomwright.Building;
 using Clomwright.Evidence;
@@ -14,18 +15,26 @@ internal sealed class WallInHand : IDisposable
 
     private WallInHand(LiveWall live, StructureResult rested) => (this.live, this.rested) = (live, rested);
 
-    /// <summary>Takes an opening in hand; null where it cannot be followed.</summary>
+    /// <summary>Takes an opening in hand; or why it cannot be followed.</summary>
     /// <param name="study">The house as it is.</param>
     /// <param name="rested">What its wall carried when it was solved last.</param>
     /// <param name="opening">Name of the opening.</param>
-    public static WallInHand? Take(HouseStudy study, StructureResult rested, string opening) =>
-        LiveWall.Grab(study.Geometry, study.Mix.Strength, rested, opening) is { } live ? new WallInHand(live, rested) : null;
+    public static Known<WallInHand> Take(HouseStudy study, StructureResult rested, string opening) =>
+        LiveWall.Grab(study.Geometry, study.Mix.Strength, rested, opening) is { Value: { } live } known ? new WallInHand(live, rested) : known.NotChecked!;
 
-    /// <summary>What the wall carries as the house is now; null where it can no longer be followed.</summary>
-    public LiveAnswer? Now(HouseStudy study, long revision, Face face) =>
-        live.Move(study.Geometry, study.WallTop.Seats.Select(s => s.OffCentre).ToSequence(), study.Roof) is { } stress
-            ? new LiveAnswer(revision, StressPictureOf.OnTheWay(study, rested, stress, face, new Pen(Words.Book, study.House.Units)))
-            : null;
+    /// <summary>What the wall carries as the house is now, or why it cannot be followed there.</summary>
+    public LiveAnswer Now(HouseStudy study, long revision, Face face)
+    {
+        var pen = new Pen(Words.Book, study.House.Units);
+        var moved = live.Move(study.Geometry, study.WallTop.Seats.Select(s => s.OffCentre).ToSequence(), study.Roof);
+        return moved.Value is { } stress
+            ? new LiveAnswer(revision, StressPictureOf.OnTheWay(study, rested, stress, face, pen), null)
+            : NotTaken(study, revision, moved.NotChecked!);
+    }
+
+    /// <summary>Says why there is no picture of a house.</summary>
+    public static LiveAnswer NotTaken(HouseStudy study, long revision, Message why) =>
+        new(revision, null, new Pen(Words.Book, study.House.Units).Say("web.stress.not-followed", ("why", why)));
 
     /// <inheritdoc/>
     public void Dispose() => live.Dispose();

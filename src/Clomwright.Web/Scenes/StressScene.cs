@@ -7,8 +7,9 @@ public sealed record StressAnswer(StressScene? Scene, string? Trouble);
 
 /// <summary>What the wall carries while an opening is in hand.</summary>
 /// <param name="Revision">Of the house that it was worked out for.</param>
-/// <param name="Picture">The picture, in the few cases that governed when the opening was taken in hand.</param>
-public sealed record LiveAnswer(long Revision, StressPicture Picture);
+/// <param name="Picture">The picture, in the few cases that governed when the opening was taken in hand; null where the wall cannot be followed there.</param>
+/// <param name="NotFollowed">Why there is no picture, in a sentence; null where there is one.</param>
+public sealed record LiveAnswer(long Revision, StressPicture? Picture, string? NotFollowed);
 
 /// <summary>What the wall carries by the model of the whole wall, as the page draws it. Points as in <see cref="FaceView"/>; every word already text.</summary>
 public sealed record StressScene

@@ -153,9 +153,15 @@ public sealed class HubTests : IAsyncLifetime
         var seen = await Pictures(2);
         Assert.Equal(2, seen.Count);
         Assert.True(seen[1].Revision > seen[0].Revision);
-        Assert.NotEqual(seen[0].Picture.Field.Pressed, seen[1].Picture.Field.Pressed);
+        Assert.NotEqual(seen[0].Picture!.Field.Pressed, seen[1].Picture!.Field.Pressed);
         Assert.True(System.Text.Json.JsonSerializer.SerializeToUtf8Bytes(seen[1]).Length < 20_000);
         Assert.NotEmpty(await Pictures(1));
+        // On the door it is not in the wall: it says so, and is followed again once it is back.
+        var door = (await Ask("Open")).Scene!.Openings.First(o => o.Kind == "door").Station;
+        await Ask("Change", "drag-4", new { kind = "move", opening = "tub-window", station = door });
+        var back = await Pictures(2);
+        Assert.Equal((true, false), (back[0].NotFollowed is not null, back[1].NotFollowed is not null));
+        Assert.NotNull(back[1].Picture);
 
         async Task<List<LiveAnswer>> Pictures(int most)
         {

@@ -2,7 +2,7 @@ import type { DaysAnswer } from './days-scene';
 import type { HouseLine } from './line';
 import type { WallSheet } from './pages/wall';
 import type { HouseState } from './scene';
-import type { StressAnswer, StressPicture } from './stress-scene';
+import type { LiveAnswer, StressAnswer } from './stress-scene';
 import type { WaterAnswer } from './water-scene';
 
 /** Who shows what flows in. */
@@ -19,7 +19,8 @@ export interface FlowHost {
 export class Flows {
   water: WaterAnswer | null = null;
   stress: StressAnswer | null = null;
-  live: StressPicture | null = null;
+  /** The newest answer while an opening is in hand: a picture, or why the wall cannot be followed where it is. */
+  live: LiveAnswer | null = null;
   forecast: DaysAnswer | null = null;
 
   /** An opening is in hand on the sheet of stress. */
@@ -41,7 +42,7 @@ export class Flows {
     this.host.line?.hold(opening, (answer) => {
       // The first picture is of the house at rest, which is on the sheet already, and better.
       if (this.host.sheet !== 'stress' || answer.revision === this.stress?.scene?.revision) return;
-      this.live = answer.picture;
+      this.live = answer;
       this.host.requestUpdate();
     });
   }

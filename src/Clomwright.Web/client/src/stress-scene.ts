@@ -29,7 +29,9 @@ export interface StressPicture {
 
 export interface LiveAnswer {
   revision: number;
-  picture: StressPicture;
+  /** Null where the wall cannot be followed there; <code>notFollowed</code> says why. */
+  picture: StressPicture | null;
+  notFollowed: string | null;
 }
 
 export interface StressScene {

@@ -20,7 +20,7 @@ import type { RecordScene } from './record-scene';
 import { followLinks, papersAddress, placeOf, type Place } from './places';
 import { Searches } from './searches';
 import type { Change, Face, HouseAnswer, HouseCard, HouseState, PapersState, Sight } from './scene';
-import type { FallAnswer, StressAnswer, StressPicture } from './stress-scene';
+import type { FallAnswer, LiveAnswer, StressAnswer } from './stress-scene';
 import type { WaterAnswer } from './water-scene';
 import { say } from './words';
 
@@ -192,7 +192,7 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
     return this.flows.stress;
   }
 
-  get live(): StressPicture | null {
+  get live(): LiveAnswer | null {
     return this.flows.live;
   }
 

@@ -3,7 +3,7 @@ import type { Nearness } from '../drawing/frame';
 import { stressLegend } from '../drawing/stress';
 import '../drawing/strip';
 import type { HouseState, Scene } from '../scene';
-import type { FallAnswer, StressAnswer, StressPicture, StressScene } from '../stress-scene';
+import type { FallAnswer, LiveAnswer, StressAnswer, StressPicture, StressScene } from '../stress-scene';
 import { say } from '../words';
 
 /** What the sheet of stress needs of the bench. */
@@ -14,7 +14,7 @@ export interface StressBench {
   /** The wall as it was solved last; see <code>stale</code>. */
   readonly stress: StressAnswer | null;
   /** What it carries while an opening is in hand. */
-  readonly live: StressPicture | null;
+  readonly live: LiveAnswer | null;
   /** The search for the push at which the house falls, and of which house it is. */
   readonly fall: FallAnswer | null;
   readonly fallOf: number;
@@ -34,11 +34,13 @@ export function stressSheet(bench: StressBench, state: HouseState, scene: Scene)
   if (answer?.trouble) return html`<p class="reason" role="alert">${answer.trouble}</p>`;
   const stress = answer?.scene?.face === scene.face ? answer.scene : null;
   if (stress === null) return html`<p class="working" role="status">${say('web.stress.working')}</p>`;
-  if (stress.notChecked !== null || stress.picture === null) return html`<p class="none-checked"><b>${say('web.not-checked')}</b> ${stress.notChecked}</p>`;
-  const picture = bench.live ?? stress.picture;
-  const standing = bench.live !== null ? say('web.stress.on-the-way') : stale(state, stress) ? say('web.stress.before') : '';
+  const { live } = bench;
+  const picture = live?.picture ?? stress.picture;
+  // What cannot be solved is still there to be moved to where it can.
+  if (picture === null) return html`<p class="none-checked"><b>${say('web.not-checked')}</b> ${stress.notChecked}</p>${strip(bench, scene, null, null)}`;
+  const standing = live?.picture ? say('web.stress.on-the-way') : (live?.notFollowed ?? (stale(state, stress) ? say('web.stress.before') : ''));
   return html`
-    <section class="tightest stress-tightest ${bench.live === null ? '' : 'on-the-way'}" aria-labelledby="stress-tightest">
+    <section class="tightest stress-tightest ${live?.picture ? 'on-the-way' : ''}" aria-labelledby="stress-tightest">
       <h2 id="stress-tightest">${say('web.stress.tightest')}</h2>
       <ol>
         ${picture.tightest.map(
@@ -50,21 +52,25 @@ export function stressSheet(bench: StressBench, state: HouseState, scene: Scene)
       </ol>
     </section>
     <p class="standing-of" role="status">${standing}</p>
-    <div class="slide">
-      <unrolled-wall
-        .scene=${scene}
-        .face=${scene.face}
-        .nearness=${bench.nearness}
-        .chosen=${bench.chosen}
-        .pointed=${null}
-        .settled=${bench.settled}
-        .stress=${stress}
-        .picture=${picture}
-      ></unrolled-wall>
-    </div>
+    ${strip(bench, scene, stress, picture)}
     <div class="water-key"><p class="legend-head">${say('web.stress.legend')}</p>${stressLegend(stress)}<p>${say('web.stress.note')}</p></div>
     <p class="forecast"><b>${say('web.stress.caution')}</b></p>
   `;
+}
+
+function strip(bench: StressBench, scene: Scene, stress: StressScene | null, picture: StressPicture | null): TemplateResult {
+  return html`<div class="slide">
+    <unrolled-wall
+      .scene=${scene}
+      .face=${scene.face}
+      .nearness=${bench.nearness}
+      .chosen=${bench.chosen}
+      .pointed=${null}
+      .settled=${bench.settled}
+      .stress=${stress}
+      .picture=${picture}
+    ></unrolled-wall>
+  </div>`;
 }
 
 /** Below the strip: where the wall may crack first, how far to trust the model, and the search for the push at which the house falls. */

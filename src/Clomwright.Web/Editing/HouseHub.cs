@@ -1,6 +1,7 @@
 using System.Runtime.CompilerServices;
 using Clomwright.Building;
 using Clomwright.Evidence;
+using Clomwright.Study;
 using Clomwright.Web.Scenes;
 using Microsoft.AspNetCore.SignalR;
 

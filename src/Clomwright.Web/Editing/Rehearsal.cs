@@ -79,7 +79,7 @@ internal sealed class Rehearsal(JsonSerializerOptions json)
     /// <returns>How many were made; all of them where there is nothing to take in hand.</returns>
     internal static int Follow(HouseStudy study, StructureResult solved, int pictures, Func<bool> goesOn)
     {
-        if (study.Geometry.Openings is not [var first, ..] || WallInHand.Take(study, solved, first.Opening.Name) is not { } hand)
+        if (study.Geometry.Openings is not [var first, ..] || WallInHand.Take(study, solved, first.Opening.Name).Value is not { } hand)
         {
             return pictures;
         }

@@ -19,8 +19,11 @@ internal sealed class WallInHand : IDisposable
     /// <param name="study">The house as it is.</param>
     /// <param name="rested">What its wall carried when it was solved last.</param>
     /// <param name="opening">Name of the opening.</param>
-    public static Known<WallInHand> Take(HouseStudy study, StructureResult rested, string opening) =>
-        LiveWall.Grab(study.Geometry, study.Mix.Strength, rested, opening) is { Value: { } live } known ? new WallInHand(live, rested) : known.NotChecked!;
+    public static Known<WallInHand> Take(HouseStudy study, StructureResult rested, string opening)
+    {
+        var known = LiveWall.Grab(study.Geometry, study.Mix.Strength, rested, opening);
+        return known.Value is { } live ? new WallInHand(live, rested) : known.NotChecked!;
+    }
 
     /// <summary>What the wall carries as the house is now, or why it cannot be followed there.</summary>
     public LiveAnswer Now(HouseStudy study, long revision, Face face)

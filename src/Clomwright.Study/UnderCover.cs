@@ -25,7 +25,7 @@ public sealed record UnderCover(Sequence<UnderCoverWork> Works)
         var geometry = study.Geometry;
         UnderCoverWork[] made =
         [
-            new("frames", geometry.Openings.Count, null), new("headers", geometry.Openings.Count(o => o.Header is not null), null), new("tees", geometry.Tees.Count, null), new("embeds", geometry.Embeds.Count, null),
+            new("frames", geometry.Openings.Count(o => o.Opening.Frame is not null), null), new("headers", geometry.Openings.Count(o => o.Header is not null), null), new("tees", geometry.Tees.Count, null), new("embeds", geometry.Embeds.Count, null),
         ];
         var tasks = study.DaysAsked.Value is { } asked ? Analysis.Days.WorkList.Of(asked.Amounts, asked.Numbers, asked.Crew.Begins) : [];
         return new(made.Where(w => w.Count > 0).Concat(tasks.Where(t => t.Hours > 0 && Sheltered.Contains(t.Key)).Select(t => new UnderCoverWork(t.Key, null, t.Hours))).ToSequence());

@@ -13,7 +13,7 @@ public class AmountTextTests
     [InlineData(0.0015875, Dimension.Length, "1/16 in", "1.6 mm")]
     [InlineData(0.000_05, Dimension.Length, "0.05 mm", "0.05 mm")]
     [InlineData(0.000_002, Dimension.Length, "0.002 mm", "0.002 mm")]
-    [InlineData(-0.000_16, Dimension.Length, "-0.16 mm", "-0.2 mm")]
+    [InlineData(-0.000_16, Dimension.Length, "-0.16 mm", "-0.16 mm")]
     [InlineData(1e-9, Dimension.Length, "0 in", "0 mm")]
     [InlineData(0, Dimension.Length, "0 in", "0 mm")]
     [InlineData(18.580608, Dimension.Area, "200 ft²", "18.6 m²")]

@@ -14,9 +14,8 @@ public static class AmountText
     /// <summary>Less than this of a unit is what reckoning leaves behind, and reads 0.</summary>
     private const double Nothing = 1e-9;
 
-    /// <summary>Under half of 1/64 in, and under 0.1 mm, a tape reads nothing; a grain of sand is said in millimetres. m.</summary>
-    private const double FinestInches = 0.0254 / 128;
-    private const double FinestMillimetres = 0.000_1;
+    /// <summary>Under half of 1/64 in a tape reads nothing; a grain of sand is said in millimetres, in both systems alike. m.</summary>
+    private const double Finest = 0.0254 / 128;
 
     /// <summary>Shorter than this is what reckoning leaves behind, m.</summary>
     private const double LeastLength = 5e-7;
@@ -78,7 +77,7 @@ public static class AmountText
     private static string LengthIn(double metres, UnitSystem system, int finer)
     {
         var small = Math.Abs(metres);
-        if (small >= LeastLength && small < (system == Imperial ? FinestInches : FinestMillimetres) && finer <= 2)
+        if (small >= LeastLength && small < Finest && finer <= 2)
         {
             return $"{Figures(metres * 1000, 2)} mm";
         }

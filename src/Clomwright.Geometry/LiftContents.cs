@@ -23,8 +23,7 @@ public sealed record LiftContents(Sequence<EmbedPlace> Embeds, Sequence<NichePla
             geometry.Embeds.Where(e => Math.Min(e.Lift, geometry.Lifts.Count - 1) == lift.Index).ToSequence(),
             geometry.Niches.Where(n => lift.Takes(n.Bottom)).ToSequence(),
             geometry.Tees.Where(t => t.Lift == lift.Index).ToSequence(),
-            geometry.Openings.Where(o => o.Opening.Frame is not null && o.Opening.Shape == OpeningShape.Rectangular)
-                .SelectMany(o => OpeningPieces.DeadmanHeights(o).Where(h => lift.Takes(h) && !StemContents.Holds(geometry, h)).Select(h => (o, h))).ToSequence());
+            StemContents.DeadmenAt(geometry, h => lift.Takes(h) && !StemContents.Holds(geometry, h)));
     }
 }
 
@@ -40,11 +39,12 @@ public sealed record StemContents(Sequence<EmbedPlace> Embeds, Sequence<(Opening
     public static StemContents Of(HouseGeometry geometry)
     {
         ArgumentNullException.ThrowIfNull(geometry);
-        return new(
-            geometry.Embeds.Where(e => e.Lift < 0).ToSequence(),
-            geometry.Openings.Where(o => o.Opening.Frame is not null && o.Opening.Shape == OpeningShape.Rectangular)
-                .SelectMany(o => OpeningPieces.DeadmanHeights(o).Where(h => Holds(geometry, h)).Select(h => (o, h))).ToSequence());
+        return new(geometry.Embeds.Where(e => e.Lift < 0).ToSequence(), DeadmenAt(geometry, h => Holds(geometry, h)));
     }
+
+    /// <summary>Fixing blocks along frames at some of their heights.</summary>
+    internal static Sequence<(OpeningPlace Opening, double Height)> DeadmenAt(HouseGeometry geometry, Func<double, bool> at) => geometry.Openings
+        .Where(o => o.Opening.Frame is not null && o.Opening.Shape == OpeningShape.Rectangular).SelectMany(o => OpeningPieces.DeadmanHeights(o).Where(at).Select(h => (o, h))).ToSequence();
 
     /// <summary>Whether a height, m, is below the cob.</summary>
     internal static bool Holds(HouseGeometry geometry, double height) => height < geometry.Wall.Base.Metres;

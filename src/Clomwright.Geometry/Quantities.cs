@@ -40,4 +40,15 @@ public sealed record LiftQuantities(int Lift, double? Batches, double? RisePerBa
 /// <param name="Order">To order; null when it cannot be known.</param>
 /// <param name="Tag">The tag of the number.</param>
 /// <param name="Basis">How it was found, or why it is not known.</param>
-public sealed record OrderLine(string Key, Message What, string Supplier, Amount? Net, double Waste, Amount? Order, Tag Tag, Message Basis);
+public sealed record OrderLine(string Key, Message What, string Supplier, Amount? Net, double Waste, Amount? Order, Tag Tag, Message Basis)
+{
+    /// <summary>A computed line: so much with a share more; what is counted comes whole.</summary>
+    public static OrderLine Of(string key, Message what, string supplier, Amount net, double waste, Message basis)
+    {
+        var order = net.Si * (1 + waste);
+        return new OrderLine(key, what, supplier, net, waste, net with { Si = net.Dimension == Dimension.Count ? Math.Ceiling(order - 1e-9) : order }, Tag.Computed, basis);
+    }
+
+    /// <summary>A line of which nobody knows how much; the share is what would be added.</summary>
+    public static OrderLine Unknown(string key, Message what, string supplier, Message why, double waste = 0) => new(key, what, supplier, null, waste, null, Tag.Computed, why);
+}

@@ -15,7 +15,7 @@ internal static class FinishOrders
         return
         [
             .. Parts.Select(part => Mixed("plaster", part, coats.SelectMany(c => c.Ingredients), PlasterMaterial.Number("waste-plaster").Value)).OfType<OrderLine>(),
-            .. coats.Where(c => c.Ingredients.Count == 0).DistinctBy(c => (c.Material, c.Role)).Select(c => Unknown($"plaster-{c.Material}", Message.Of("analysis.order.plaster-coat", ("material", new Argument.Material(c.Material))), new Message("analysis.finishes.no-mix"))),
+            .. coats.Where(c => c.Ingredients.Count == 0).DistinctBy(c => (c.Material, c.Role)).Select(c => OrderLine.Unknown($"plaster-{c.Material}", Message.Of("analysis.order.plaster-coat", ("material", new Argument.Material(c.Material))), "finishes", new Message("analysis.finishes.no-mix"))),
             .. faces.SelectMany(Brushed),
             .. floor is null ? [] : Floor(floor),
             .. LiningOrders.Of(geometry, linings),
@@ -39,9 +39,9 @@ internal static class FinishOrders
 
     /// <summary>Slips and washes of a face: how much is covered follows from the house, how far it goes does not.</summary>
     private static IEnumerable<OrderLine> Brushed(FacePlaster face) => face.Coats.Where(c => c.Depth <= 0).Select(c =>
-        Unknown(
+        OrderLine.Unknown(
             c.Role == CoatRole.Slip ? "plaster-slip" : $"plaster-{c.Material}",
-            Message.Of(c.Role == CoatRole.Slip ? "analysis.order.plaster-slip" : "analysis.order.plaster-wash", ("material", new Argument.Material(c.Material)), ("face", FaceName(face.Face))),
+            Message.Of(c.Role == CoatRole.Slip ? "analysis.order.plaster-slip" : "analysis.order.plaster-wash", ("material", new Argument.Material(c.Material)), ("face", FaceName(face.Face))), "finishes",
             Message.Of("analysis.order.plaster-wash-basis", ("passes", c.Passes), ("area", (Amount)new Area(face.Area)))) with { Net = new Area(c.Passes * face.Area) });
 
     /// <summary>The words of a face.</summary>
@@ -83,10 +83,8 @@ internal static class FinishOrders
                 : Message.Of("analysis.order.lath-any", ("face", FaceName(face.Key)));
             var area = face.Sum(l => l.Area);
             var unsized = face.Count(l => l.Length is null);
-            yield return new OrderLine("lath", what, "finishes", new Area(area), waste, new Area(area * (1 + waste)), Tag.Computed,
+            yield return OrderLine.Of("lath", what, "finishes", new Area(area), waste,
                 unsized == 0 ? Message.Of("analysis.order.lath-basis", ("places", face.Count())) : Message.Of("analysis.order.lath-basis-unsized", ("places", face.Count()), ("unsized", unsized)));
         }
     }
-
-    private static OrderLine Unknown(string key, Message what, Message why) => new(key, what, "finishes", null, 0, null, Tag.Computed, why);
 }

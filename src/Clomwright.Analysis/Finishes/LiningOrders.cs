@@ -14,9 +14,9 @@ internal static class LiningOrders
         foreach (var place in linings)
         {
             var lining = place.Lining;
-            yield return new OrderLine(
+            yield return OrderLine.Of(
                 "lining", Message.Of("analysis.order.lining", ("name", lining.Name), ("material", new Argument.Material(lining.Material)), ("depth", lining.Depth)), "finishes",
-                new Volume(place.Volume), waste, new Volume(place.Volume * (1 + waste)), Tag.Computed,
+                new Volume(place.Volume), waste,
                 Message.Of(Mixed.Contains(lining.Material) ? "analysis.order.lining-mixed" : "analysis.order.lining-basis", ("area", (Amount)new Area(place.Area)), ("face", FinishOrders.FaceName(lining.Face))));
         }
 
@@ -24,9 +24,9 @@ internal static class LiningOrders
         {
             var length = geometry.Curve.OffsetLength(geometry.Stem.Inside);
             var area = length * edge.Depth.Metres;
-            yield return new OrderLine(
+            yield return OrderLine.Of(
                 "floor-edge", Message.Of("analysis.order.floor-edge", ("material", new Argument.Material(edge.Material)), ("thickness", edge.Thickness)), "finishes",
-                new Area(area), waste, new Area(area * (1 + waste)), Tag.Computed, Message.Of("analysis.order.floor-edge-basis", ("length", Amount.Metres(length)), ("depth", edge.Depth)));
+                new Area(area), waste, Message.Of("analysis.order.floor-edge-basis", ("length", Amount.Metres(length)), ("depth", edge.Depth)));
         }
     }
 }

@@ -49,7 +49,7 @@ internal static class RoofOrders
 
         yield return roof.Deck is { } deck
             ? Line("roof-deck", Message.Of("analysis.order.roof-deck", ("thickness", deck), ("timber", new Argument.Material(roof.DeckMaterial))), "timber", new Area(skin.Laid), Boards, new Message("analysis.order.on-surface"), used)
-            : Unknown("roof-deck", new Message("analysis.order.roof-deck-any"), "timber", new Message("analysis.deck.none"));
+            : OrderLine.Unknown("roof-deck", new Message("analysis.order.roof-deck-any"), "timber", new Message("analysis.deck.none"));
         if (roof.EdgeBoard is { } edge)
         {
             yield return Line("roof-edge-board", Message.Of("analysis.order.roof-edge-board", ("height", edge)), "timber", Amount.Metres(skin.EaveLength), Cut, new Message("analysis.order.round-eave"), used);
@@ -86,7 +86,7 @@ internal static class RoofOrders
         };
         if (under is { } footing)
         {
-            yield return Unknown("roof-footings", Message.Of("analysis.order.roof-footings", ("side", footing.Side)), "stone", new Message("analysis.order.footing-depth")) with { Net = Amount.Count(footing.Count) };
+            yield return OrderLine.Unknown("roof-footings", Message.Of("analysis.order.roof-footings", ("side", footing.Side)), "stone", new Message("analysis.order.footing-depth")) with { Net = Amount.Count(footing.Count) };
         }
     }
 
@@ -102,7 +102,7 @@ internal static class RoofOrders
         if (open is { Eye: not Building.Eye.Closed, Round: > 0 })
         {
             yield return Line("roof-curb", Message.Of("analysis.order.roof-curb", ("height", Amount.Metres(RoofSkins.Curb))), "timber", Amount.Metres(open.Round), Cut, new Message("analysis.order.roof-curb-basis"), used);
-            yield return Unknown("roof-eye", new Message(open.Eye == Building.Eye.Glazed ? "analysis.order.roof-eye-glass" : "analysis.order.roof-eye-vent"), "roof",
+            yield return OrderLine.Unknown("roof-eye", new Message(open.Eye == Building.Eye.Glazed ? "analysis.order.roof-eye-glass" : "analysis.order.roof-eye-vent"), "roof",
                 Message.Of("analysis.order.roof-eye-basis", ("across", Amount.Metres(open.Round / Math.PI)))) with { Net = Amount.Count(1) };
         }
     }
@@ -134,7 +134,7 @@ internal static class RoofOrders
         }
         else
         {
-            yield return Unknown("roof-pins", new Message("analysis.order.roof-pins-any"), "roof", new Message("analysis.pin.none"));
+            yield return OrderLine.Unknown("roof-pins", new Message("analysis.order.roof-pins-any"), "roof", new Message("analysis.pin.none"));
         }
 
         if (reciprocal.IfOneFails is IfOneFails.Strap strap)
@@ -215,7 +215,7 @@ internal static class RoofOrders
             switch (material?.Key)
             {
                 case null:
-                    yield return Unknown("roof-layer", what, "roof", Message.Of("analysis.roof.layer-unknown", ("layer", layer.Name), ("material", layer.Material ?? "-")));
+                    yield return OrderLine.Unknown("roof-layer", what, "roof", Message.Of("analysis.roof.layer-unknown", ("layer", layer.Name), ("material", layer.Material ?? "-")));
                     break;
                 case "epdm":
                     membrane = true;
@@ -242,12 +242,12 @@ internal static class RoofOrders
 
         if (Bare(roof))
         {
-            yield return Unknown("roof-felt", new Message("analysis.order.roof-felt-any"), "roof", new Message("analysis.order.no-felt"));
+            yield return OrderLine.Unknown("roof-felt", new Message("analysis.order.roof-felt-any"), "roof", new Message("analysis.order.no-felt"));
         }
 
         if (!membrane && roof.Layers.Count > 0)
         {
-            yield return Unknown("roof-membrane", new Message("analysis.order.roof-membrane-any"), "roof", new Message("analysis.order.no-membrane"));
+            yield return OrderLine.Unknown("roof-membrane", new Message("analysis.order.roof-membrane-any"), "roof", new Message("analysis.order.no-membrane"));
         }
     }
 
@@ -276,10 +276,6 @@ internal static class RoofOrders
             used.Add(more);
         }
 
-        var waste = more is null ? 0 : ((Argument.Quantity)more.Value).Value.Si;
-        var order = net.Si * (1 + waste);
-        return new OrderLine(key, what, supplier, net, waste, net with { Si = net.Dimension == Dimension.Count ? Math.Ceiling(order - 1e-9) : order }, Tag.Computed, basis);
+        return OrderLine.Of(key, what, supplier, net, more is null ? 0 : ((Argument.Quantity)more.Value).Value.Si, basis);
     }
-
-    private static OrderLine Unknown(string key, Message what, string supplier, Message why) => new(key, what, supplier, null, 0, null, Tag.Computed, why);
 }

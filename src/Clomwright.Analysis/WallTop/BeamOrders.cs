@@ -8,6 +8,8 @@ namespace Clomwright.Analysis.WallTop;
 /// <summary>Order lines for the bolts of bond beam and tees. How long a bolt is follows from the timber that it crosses.</summary>
 public static class BeamOrders
 {
+    private const string Supplier = "roof";
+
     /// <summary>Bolts of the laps and of the tees, and what was assumed of them.</summary>
     /// <param name="house">As described.</param>
     /// <param name="pieces">Of the bond beam: the ring has as many laps.</param>
@@ -27,8 +29,8 @@ public static class BeamOrders
         }
 
         yield return beam is not { Lap: not null, Bolt: { } bolt, Bolts: > 0 }
-            ? Unknown("beam-bolts", new Message("analysis.order.beam-bolts-any"), new Message("analysis.order.no-lap-bolts"))
-            : Counted("beam-bolts", Message.Of("analysis.order.beam-bolts", ("diameter", bolt)), laps * beam.Bolts,
+            ? OrderLine.Unknown("beam-bolts", new Message("analysis.order.beam-bolts-any"), Supplier, new Message("analysis.order.no-lap-bolts"))
+            : OrderLine.Of("beam-bolts", Message.Of("analysis.order.beam-bolts", ("diameter", bolt)), Supplier, Amount.Count(laps * beam.Bolts), 0,
                 Message.Of("analysis.order.beam-bolts-basis", ("count", beam.Bolts), ("laps", laps), ("length", Amount.Metres(beam.Depth.Metres + RoofOrders.PinPast))));
     }
 
@@ -42,18 +44,14 @@ public static class BeamOrders
 
         if (made is not { Bolt: { } bolt, Timber: { } side })
         {
-            yield return Unknown("tee-bolts", new Message("analysis.order.tee-bolts-any"), new Message("analysis.order.no-tee-bolts"));
+            yield return OrderLine.Unknown("tee-bolts", new Message("analysis.order.tee-bolts-any"), Supplier, new Message("analysis.order.no-tee-bolts"));
             yield break;
         }
 
         var foot = Amount.Metres(2 * side.Metres + RoofOrders.PinPast);
         var what = Message.Of("analysis.order.tee-bolts", ("diameter", bolt));
         yield return house.BondBeam is { } beam
-            ? Counted("tee-bolts", what, 2 * tees, Message.Of("analysis.order.tee-bolts-basis", ("tees", tees), ("top", Amount.Metres(beam.Width.Metres + RoofOrders.PinPast)), ("foot", foot)))
-            : Counted("tee-bolts", what, tees, Message.Of("analysis.order.tee-foot-bolts", ("tees", tees), ("foot", foot)));
+            ? OrderLine.Of("tee-bolts", what, Supplier, Amount.Count(2 * tees), 0, Message.Of("analysis.order.tee-bolts-basis", ("tees", tees), ("top", Amount.Metres(beam.Width.Metres + RoofOrders.PinPast)), ("foot", foot)))
+            : OrderLine.Of("tee-bolts", what, Supplier, Amount.Count(tees), 0, Message.Of("analysis.order.tee-foot-bolts", ("tees", tees), ("foot", foot)));
     }
-
-    private static OrderLine Counted(string key, Message what, int count, Message basis) => new(key, what, "roof", Amount.Count(count), 0, Amount.Count(count), Tag.Computed, basis);
-
-    private static OrderLine Unknown(string key, Message what, Message why) => new(key, what, "roof", null, 0, null, Tag.Computed, why);
 }

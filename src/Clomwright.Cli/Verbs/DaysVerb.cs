@@ -71,9 +71,9 @@ internal static class DaysVerb
 
         forecast.Milestones.Skip(stem.Count).ToList().ForEach(Mark);
         terminal.Results.WriteLine();
-        if (study.House.Roof is not null)
+        foreach (var roof in RoofDay.Of(study.House))
         {
-            terminal.Say(crew.RoofOn is { } day ? Message.Of("cli.days.roof-kept", ("date", day)) : new Message("cli.days.roof-unsaid"), units);
+            terminal.Say(roof, units);
         }
 
         terminal.Say(Message.Of("cli.days.weather", ("days", Amount.Number(Math.Round(forecast.WeatherDays, 1)))), units);

@@ -165,13 +165,8 @@ internal static class OrderLines
     }
 
     /// <summary>A line with the waste of its key; what is counted comes whole.</summary>
-    internal static OrderLine Line(string key, Message what, string supplier, Amount net, Message basis)
-    {
-        var waste = WasteOf(key)?.Share() ?? 0;
-        var order = net.Si * (1 + waste);
-        return new OrderLine(key, what, supplier, net, waste, net with { Si = net.Dimension == Dimension.Count ? Math.Ceiling(order - 1e-9) : order }, Tag.Computed, basis);
-    }
+    internal static OrderLine Line(string key, Message what, string supplier, Amount net, Message basis) => OrderLine.Of(key, what, supplier, net, WasteOf(key)?.Share() ?? 0, basis);
 
     /// <summary>A line of which nobody knows how much.</summary>
-    internal static OrderLine Unknown(string key, Message what, string supplier, Message why) => new(key, what, supplier, null, WasteOf(key)?.Share() ?? 0, null, Tag.Computed, why);
+    internal static OrderLine Unknown(string key, Message what, string supplier, Message why) => OrderLine.Unknown(key, what, supplier, why, WasteOf(key)?.Share() ?? 0);
 }

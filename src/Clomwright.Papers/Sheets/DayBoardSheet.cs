@@ -34,7 +34,7 @@ internal static class DayBoardSheet
                     Wall(scene, week), Work(scene, week), .. Who(scene, board, week),
                 ]) { Pad = 1.1, Lettering = Large(scene, board) ? Styles.ReadingPlain : Styles.Body },
             new Paragraph(say.Say(board.Rota.Value is { } rota ? rota.IsSearched ? "board.how-searched" : "board.how-plain" : "board.how-unnamed"), Styles.Small) { Above = 1.5 },
-            .. RoofDay.Of(scene.House, week.Select(d => d.Day)) is { } roof ? new Block[] { new Paragraph(say.Say(roof), Styles.BodyStrong) { Above = 1.5 } } : [],
+            .. scene.Strong(RoofDay.Of(scene.House, week.Select(d => d.Day)), 1.5),
             .. Clashes(scene, board, week),
             new Beside(
                 new Stack([new Heading(say.Say("board.ready")), new Table([new("") { Grows = 1 }], [.. ((string[])["lift.test-stick", "lift.test-thumb", "lift.test-foot", "board.rain"]).Select(k => new Row(new Cell(say.Say(k)) { Tick = true }))]) { Above = 1, Pad = 0.35 }]),

@@ -24,7 +24,7 @@ internal static class DaysSheet
         [
             new Facts([Fact(scene, "days.top", days, days.Mark(DaysResult.WallTop)), Fact(scene, "days.poles", days, days.Mark(WorkList.Raise)), Fact(scene, "days.finish", days, days.Mark(DaysResult.Whole))], Styles.Reading),
             new Paragraph(What(say, days), Styles.Body) { Above = 2.5 },
-            .. RoofDay.Of(scene.House) is { } roof ? new Block[] { new Paragraph(say.Say(roof), Styles.BodyStrong) { Above = 1.5 } } : [],
+            .. scene.Strong(RoofDay.Of(scene.House), 1.5),
             new Cautions(say.Say("caution.title"), [say.Say("caution.forecast-only"), say.Say("caution.early-roof"), say.Say("caution.early-plaster")]) { Above = 3 },
             new Heading(say.Say("days.bars")) { Above = 4 },
             .. near.Count > 0 ? new Block[] { Chart(scene, days, near) } : [],

@@ -24,7 +24,7 @@ internal static class HostListSheet
                 new Fact(say.Say("host.start"), say.Say(host.Start)), new Fact(say.Say("host.site"), say.Say(host.SiteReady), say.Say("host.site-what")),
                 new Fact(say.Say("host.people"), say.One(Amount.Count(host.People)), say.Say("host.people-what")), new Fact(say.Say("host.days"), say.One(Amount.Count(host.WorkDays)), say.Say("host.days-what")),
             ], Styles.Heading),
-            .. RoofDay.Of(scene.House) is { } roof ? new Block[] { new Paragraph(say.Say(roof), Styles.BodyStrong) { Above = 2 } } : [],
+            .. scene.Strong(RoofDay.Of(scene.House), 2),
             new Heading(say.Say("host.by")) { Above = 4 },
             new Table(
                 [new(say.Say("order.what")) { Grows = 1 }, new(say.Say("order.order"), Anchor.End), new(""), new(say.Say("order.came"))],

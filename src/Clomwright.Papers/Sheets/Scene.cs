@@ -49,6 +49,10 @@ internal sealed record Scene(PaperSet Set)
     /// <summary>A large number with its tag.</summary>
     public Layout.Fact Fact(string key, Amount amount, Tag tag) => new(Say.Say(key), Say.One(amount), Wording.Dotted(Say.Other(amount), Say.Say(tag)));
 
+    /// <summary>Sentences that nobody may read over, as one paragraph; nothing where there are none.</summary>
+    public IEnumerable<Layout.Block> Strong(Sequence<Message> sentences, double above) =>
+        sentences.Count == 0 ? [] : [new Layout.Paragraph(string.Join(" ", sentences.Select(Say.Say)), Layout.Styles.BodyStrong) { Above = above }];
+
     /// <summary>A large number that is not known, and why.</summary>
     public Layout.Fact Unknown(string key, string because) => new(Say.Say(key), Say.Say("not-known"), Say.Say(because));
 }

@@ -29,12 +29,8 @@ internal static class WallByHandSheet
     }
 
     /// <summary>Shares of the table of pushes that are over the whole: how many of how many, and the most.</summary>
-    public static (int Count, int Of, double Most) Over(Scene scene)
-    {
-        double[] uses = scene.Set.WallByHand is { } hand ? [.. hand.OutOfPlane.Concat(hand.InPlane).Concat(hand.Joints).Append(hand.Overturning).Select(m => m.Check.Value?.Use).OfType<double>()] : [];
-        double[] over = [.. uses.Where(u => u > 1 + 1e-12)];
-        return (over.Length, uses.Length, over.Where(double.IsFinite).DefaultIfEmpty(0).Max());
-    }
+    public static SharesOver Over(Scene scene) =>
+        SharesOver.In(scene.Set.WallByHand is { } hand ? hand.OutOfPlane.Concat(hand.InPlane).Concat(hand.Joints).Append(hand.Overturning).Select(m => m.Check.Value?.Use).OfType<double>() : []);
 
     private static IEnumerable<Block> Asked(Scene scene)
     {

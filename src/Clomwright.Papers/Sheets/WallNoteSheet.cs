@@ -43,12 +43,7 @@ internal static class WallNoteSheet
     }
 
     /// <summary>Shares of piers, across and along, that are over the whole: how many of how many, and the most. None where the wall was not modelled.</summary>
-    public static (int Count, int Of, double Most) Over(Scene scene)
-    {
-        double[] uses = scene.Set.Structure is { Value: { } wall } ? [.. wall.Piers.SelectMany(p => (double[])[p.Across.Use, p.Along.Use])] : [];
-        double[] over = [.. uses.Where(u => u > 1 + 1e-12)];
-        return (over.Length, uses.Length, over.Where(double.IsFinite).DefaultIfEmpty(0).Max());
-    }
+    public static SharesOver Over(Scene scene) => SharesOver.In(scene.Set.Structure is { Value: { } wall } ? wall.Piers.SelectMany(p => (double[])[p.Across.Use, p.Along.Use]) : []);
 
     /// <summary>Says at once that a share over the whole is a question: no verdict counts it among what falls short.</summary>
     private static string Piers(Scene scene) => Over(scene) is { Count: > 0 } over ? scene.Say.Say("note.piers-over", ("over", over.Count), ("count", over.Of)) : scene.Say.Say("note.piers");
@@ -74,7 +69,7 @@ internal static class WallNoteSheet
     private static Table Checks(Scene scene, StructureResult wall)
     {
         var say = scene.Say;
-        Row Line(string key, double value) => new(new Cell(say.Say(key)), new Cell(Tiny(value)) { Lettering = Styles.BodyStrong }, new Cell(Tiny(1e-9)));
+        Row Line(string key, double value) => new(new Cell(say.Say(key)), new Cell(Wording.Power(value)) { Lettering = Styles.BodyStrong }, new Cell(Wording.Power(1e-9)));
         return new Table(
             [new(say.Say("note.what")) { Grows = 1 }, new(say.Say("note.seen"), Anchor.End), new(say.Say("note.asked"), Anchor.End)],
             [Line("note.reactions", wall.Checks.ReactionError), Line("note.residual", wall.Checks.Residual), Line("note.energy", wall.Checks.Reciprocity)]) { Above = 1.5, Pad = 0.7 };
@@ -157,6 +152,4 @@ internal static class WallNoteSheet
                 ("weakest", new Amount(layout.Weakest, Dimension.Angle)), ("sway", Amount.Number(Math.Round(layout.Sway, 2)))),
             Styles.Body) { Above = 1.5 };
     }
-
-    private static string Tiny(double share) => Wording.Unbroken(AmountText.Power(share));
 }

@@ -48,7 +48,7 @@ internal static class WallStressSheet
             new Heading(say.Say("stress.trust")),
             new Paragraph(Foot(scene, wall), Styles.Small) { Above = 1.5 },
             new Paragraph(say.Say(
-                "stress.checks", ("unknowns", wall.Division.Unknowns), ("reaction", Tiny(wall.Checks.ReactionError)), ("betti", Tiny(wall.Checks.Reciprocity)),
+                "stress.checks", ("unknowns", wall.Division.Unknowns), ("reaction", Wording.Power(wall.Checks.ReactionError)), ("betti", Wording.Power(wall.Checks.Reciprocity)),
                 ("mean", Amount.Fraction(WallPrecision.Mean)), ("edge", Amount.Fraction(WallPrecision.Edge)), ("pole", Amount.Fraction(WallPrecision.UnderPole)), ("tension", Amount.Fraction(WallPrecision.Tension))), Styles.Small) { Above = 1 },
             .. CollapseSheet.Missing(scene),
         ];
@@ -200,8 +200,6 @@ internal static class WallStressSheet
 
         string Of(string name) => scene.Letter(scene.Geometry.Openings.First(o => o.Opening.Name == name));
     }
-
-    private static string Tiny(double share) => Wording.Unbroken(AmountText.Power(share));
 
     private static Amount Pressure(double pascals) => new(pascals, Dimension.Stress);
 }

@@ -35,6 +35,9 @@ internal sealed class Wording(UnitSystem first, Phrasebook book)
     /// <summary>The subject of a finding or a check in words.</summary>
     public string Subject(string subject) => Book.Subject(subject);
 
+    /// <summary>A number far from one, not parted at the end of a line.</summary>
+    public static string Power(double value) => Unbroken(AmountText.Power(value));
+
     /// <summary>What a pier stands between, without the word for a pier.</summary>
     public string Between(string pier) => Book.Between(pier);
 

@@ -35,7 +35,7 @@ export function stressSheet(bench: StressBench, state: HouseState, scene: Scene)
   const stress = answer?.scene?.face === scene.face ? answer.scene : null;
   if (stress === null) return html`<p class="working" role="status">${say('web.stress.working')}</p>`;
   const { live } = bench;
-  const picture = live?.picture ?? stress.picture;
+  const picture = stress.notChecked === null ? (live?.picture ?? stress.picture) : null;
   // What cannot be solved is still there to be moved to where it can.
   if (picture === null) return html`<p class="none-checked"><b>${say('web.not-checked')}</b> ${stress.notChecked}</p>${strip(bench, scene, null, null)}`;
   const standing = live?.picture ? say('web.stress.on-the-way') : (live?.notFollowed ?? (stale(state, stress) ? say('web.stress.before') : ''));

@@ -37,7 +37,7 @@ public static class ForecastSceneOf
             Notes =
             [
                 pen.Say("web.days.seasons", ("n", days.Seasons), ("start", days.Start)),
-                .. RoofDay.Of(study.House).Select(pen.Say),
+                .. RoofDay.Of(study.House) is { Count: > 0 } roof ? [string.Join(" ", roof.Select(pen.Say))] : Array.Empty<string>(),
                 .. days.Learned is { } log ? [pen.Say("web.days.learned", ("n", log.Days), ("last", log.LastDay), ("share", Amount.Fraction(Math.Round(log.CobLaid, 2))), ("pace", Amount.Number(Math.Round(log.Pace.Middle, 2))))] : Array.Empty<string>(),
                 pen.Say("web.days.lost", ("days", Amount.Number(Math.Round(days.WeatherDays, 1))), ("frost", Amount.Fraction(Math.Round(days.FrostRisk, 2)))),
                 .. days.Mark("plaster") is null ? [pen.Say("web.days.no-plaster")] : Array.Empty<string>(),

@@ -8,8 +8,8 @@ const row = 15;
 const nameFoot = 8;
 const nameTall = 9;
 
-/** Where an opening's name is written: in the hole lying or standing, or below it in one of a few rows so that names do not touch. */
-export type NamePlace = { way: 'lying' | 'standing' } | { way: 'below'; row: number };
+/** Where an opening's name is written: in the hole lying so far above its foot, or standing, or below it in one of a few rows so that names do not touch. */
+export type NamePlace = { way: 'lying'; above: number } | { way: 'standing' } | { way: 'below'; row: number };
 
 export function namePlaces(frame: Frame, view: FaceView): Map<string, NamePlace> {
   const places = new Map<string, NamePlace>();
@@ -17,8 +17,10 @@ export function namePlaces(frame: Frame, view: FaceView): Map<string, NamePlace>
   const shapes = [...view.openings].sort((a, b) => a.foot[0] - b.foot[0]);
   for (const shape of shapes) {
     const long = shape.name.length * letterWidth + 8;
-    const [, high] = size(frame, shape);
-    if (long < wideAtName(frame, shape)) places.set(shape.name, { way: 'lying' });
+    const [wide, high] = size(frame, shape);
+    // A round opening is wide enough in its middle.
+    const above = isNarrowAtFoot(frame, shape, wide) ? (high - nameTall) / 2 : nameFoot;
+    if (long < wide) places.set(shape.name, { way: 'lying', above });
     else if (long < high) places.set(shape.name, { way: 'standing' });
     else {
       const left = frame.x(shape.foot[0]) - long / 2;
@@ -48,22 +50,19 @@ function openingName(frame: Frame, shape: OpeningShape, place: NamePlace | undef
   const y = round(frame.y(shape.foot[1]));
   const name = shape.name;
   if (place?.way === 'standing') return svg`<text class="name" transform="translate(${x} ${y - nameFoot}) rotate(-90)" dy="0.33em">${name}</text>`;
-  const under = place?.way === 'below' ? y + row * (place.row + 1) : y - nameFoot;
+  const under = place?.way === 'below' ? y + row * (place.row + 1) : y - (place?.above ?? nameFoot);
   return svg`<text class="name" x=${x} y=${under} text-anchor="middle">${name}</text>`;
 }
 
-/** Room for a lying name, px: between the outline's sides at the foot and at the head of its letters, where a round opening is narrower than across its middle. */
-function wideAtName(frame: Frame, shape: OpeningShape): number {
+/** Whether an opening is narrower where a name by its foot would stand than where it is widest, px. */
+function isNarrowAtFoot(frame: Frame, shape: OpeningShape, wide: number): boolean {
   const corners = shape.outlines[0] ?? [];
-  const across = (above: number): number => {
-    const height = shape.foot[1] + above / frame.k;
-    const xs = corners.flatMap(([x, y], i) => {
-      const [nextX, nextY] = corners[(i + 1) % corners.length] ?? [x, y];
-      return y < height !== nextY < height ? [x + ((height - y) / (nextY - y)) * (nextX - x)] : [];
-    });
-    return xs.length === 0 ? 0 : (Math.max(...xs) - Math.min(...xs)) * frame.k;
-  };
-  return Math.min(across(nameFoot), across(nameFoot + nameTall));
+  const height = shape.foot[1] + nameFoot / frame.k;
+  const xs = corners.flatMap(([x, y], i) => {
+    const [nextX, nextY] = corners[(i + 1) % corners.length] ?? [x, y];
+    return y < height !== nextY < height ? [x + ((height - y) / (nextY - y)) * (nextX - x)] : [];
+  });
+  return (Math.max(...xs) - Math.min(...xs)) * frame.k < 0.95 * wide;
 }
 
 function size(frame: Frame, shape: OpeningShape): [wide: number, high: number] {

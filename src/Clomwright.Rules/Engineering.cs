@@ -122,6 +122,7 @@ internal static class Engineering
         ("flue-clear", { Flue: null }) => "no-flue",
         ("soil-slip", { Layers.Count: 0 }) => "no-roof-layers",
         ("roof-ends", not (Roof.Shed or Roof.Gable)) => "not-side-by-side",
+        ("high-ends", not Roof.Shed) => "not-wall-to-wall",
         ("seat-edge", { Seat: not { Bolt: not null } }) => "no-seat-bolt",
         ("strap-uplift" or "strap-pull", _) when house.Embeds.All(e => e.Embed.Kind != EmbedKind.Strap) => "no-straps",
         ("tee-uplift" or "tee-gap" or "tee-leg" or "tee-bar" or "tee-bolt", _) when house.House.Tees is null && house.Embeds.Any(e => e.Embed.Anchor is not null) => "straps-hold",

@@ -21,9 +21,6 @@ public static class FromGeometry
     /// <summary>Side of the pad under it, m.</summary>
     public static double CharliePad => CharlieChecks.Pad;
 
-    /// <summary>How deep the flat of a seat is cut into its pole, square to it, as it is reckoned with: as described, else as assumed, m.</summary>
-    public static double SeatDepth(SeatMade? seat) => SeatCheck.Cut(seat);
-
     /// <summary>What holds the roof and what it asks of the wall. Total: what is missing is said in the result.</summary>
     public static RoofResult Of(HouseGeometry geometry)
     {
@@ -81,7 +78,7 @@ public static class FromGeometry
         Sequence<CheckedMember> supports =
         [
             .. SecondaryEnds.Of(spans, loads, roof, weights.Poles, house.BondBeam), .. InnerSupport.Of(layout, roof, weights.Poles, all, result.Stages, axis, house.Site),
-            .. Only(clear), .. Only(SoilSlip.Of(roof, slope, weights.LayersWet)), .. Only(SpacingOf(roof) is { } spacing ? RoofEnds.Of(geometry, layout.Poles, roof.FirstBearing.Radians, spacing, eaveOffset) : null),
+            .. Only(clear), .. Only(SoilSlip.Of(roof, slope, weights.LayersWet)), .. Only(HighEnds.Of(layout.Poles, roof.Seat)), .. Only(SpacingOf(roof) is { } spacing ? RoofEnds.Of(geometry, layout.Poles, roof.FirstBearing.Radians, spacing, eaveOffset) : null),
         ];
         var skin = roof is Building.Roof.Radial
             ? RoofSkins.Round(geometry, roof, layout.Shares, 0, geometry.Curve.Centre, eaveOffset, open: false, flue)
@@ -128,7 +125,7 @@ public static class FromGeometry
         Sequence<CheckedMember> fixings =
         [
             .. DeckFixing.Of(spans, frame.Poles, loads, push, roof, weights.Poles),
-            .. SeatFixing.Of([.. frame.Poles.Select(p => new SeatCheck.Place($"pole {p.Number}", p.Number - 1, p.DiameterAt(0)))], frame.Poles.Min(p => p.EaveReach / p.PitchCosine), weights.Poles, all, push, roof.Seat, house.BondBeam),
+            .. SeatFixing.Of(SeatCheck.Places(frame), frame.Poles.Min(p => p.EaveReach / p.PitchCosine), weights.Poles, all, push, roof.Seat, house.BondBeam),
         ];
         var (flue, clear) = Flues.Of(geometry, roof, frame.Poles, roof.Eye == Eye.Closed ? 0 : frame.RingRadius, frame.MeanRadialPitch);
         Sequence<CheckedMember> supports =
@@ -185,7 +182,7 @@ public static class FromGeometry
         }).ToSequence();
         return ReciprocalFrame.Of(new ReciprocalPlan(centre, ring, roof.Turn, poles)) switch
         {
-            ReciprocalShape.Frame { Geometry: var frame } => new ReciprocalShape.Frame(frame with { SideBySide = roof.SideBySide }),
+            ReciprocalShape.Frame { Geometry: var frame } => new ReciprocalShape.Frame(frame with { SideBySide = roof.SideBySide, Poles = frame.Poles.Select(p => p with { Seat = LevelSeat.Of(geometry, p.Foot, p) }).ToSequence() }),
             var impossible => impossible,
         };
     }

@@ -18,6 +18,9 @@ public sealed record PlainResult
     /// <summary>Place of the landing that each rafter's foot stands on, in the lists by landing; in the same order.</summary>
     public required Sequence<int> Feet { get; init; }
 
+    /// <summary>Place of the landing that its upper end sits on, -1 where it sits on none; in the same order.</summary>
+    public required Sequence<int> Ends { get; init; }
+
     /// <summary>States of load, keyed as those of a reciprocal frame.</summary>
     public required Sequence<RoofStage> Stages { get; init; }
 

@@ -19,6 +19,7 @@ internal static class PlainRoof
             Rafters = layout.Poles.Select(p => new RafterCard(p.Number, p.Pitch, p.Far, p.CutLength, Mass(p, weights), Mass(p, weights) is { } mass ? ReciprocalRoof.People(mass) : null)).ToSequence(),
             Places = layout.Poles,
             Feet = layout.Feet.ToSequence(),
+            Ends = layout.Ends.ToSequence(),
             Stages = all,
             InnerLoad = layout.Kind switch
             {

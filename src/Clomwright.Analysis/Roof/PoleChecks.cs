@@ -42,12 +42,12 @@ internal sealed class PoleChecks
         var checks = new PoleChecks(roof.Geometry, wood, combined.States);
         return
         [
-            checks.Bending("pole-bending-crossing", f => f.MomentAtNear, p => NotchedRound.Of(p.DiameterAt(p.Near), p.Notch), p => p.DiameterAt(p.Near), notched: true),
-            checks.Bending("pole-bending-plate", f => f.MomentAtPlate, p => NotchedRound.Of(p.DiameterAt(0), 0), p => p.DiameterAt(0), notched: false),
+            checks.Bending("pole-bending-crossing", [new("moment-at-near", f => f.MomentAtNear, p => p.Near, p => p.Notch)]),
+            checks.Bending("pole-bending-plate", [new("moment-at-plate", f => f.MomentAtPlate, _ => 0, p => p.CutAt(0)), new("moment-at-heel", f => f.MomentAtHeel, p => p.Heels.FirstOrDefault().At, p => p.Heels.FirstOrDefault().Cut)]),
             checks.Foot(),
             checks.Stub(),
             checks.Shear(),
-            SeatCheck.Of([.. roof.Geometry.Poles.Select(p => new SeatCheck.Place($"pole {p.Number}", p.Number - 1, p.DiameterAt(0)))], wood, combined.States, beam, seat),
+            SeatCheck.Of(SeatCheck.Places(roof.Geometry), wood, combined.States, beam, seat),
             checks.CrossingBearing(),
             combined.States.All(s => StageStates.Is(s.Sense)) ? RingSag.InStages(roof, wood) : checks.Sag(roof),
         ];
@@ -55,26 +55,40 @@ internal sealed class PoleChecks
         Sequence<CheckedMember> None(Message because) => keys.Select(k => new CheckedMember(k, "poles", because)).ToSequence();
     }
 
-    private CheckedMember Bending(string key, Func<RoofForces, Sequence<double>> moments, Func<PoleGeometry, NotchedRound> section, Func<PoleGeometry, double> diameter, bool notched)
+    /// <summary>A place where poles are bent.</summary>
+    /// <param name="Moment">Word of its moment.</param>
+    /// <param name="Moments">Of every pole.</param>
+    /// <param name="At">Along a pole.</param>
+    /// <param name="Cut">Out of a pole there, m.</param>
+    private sealed record Bent(string Moment, Func<RoofForces, Sequence<double>> Moments, Func<PoleGeometry, double> At, Func<PoleGeometry, double> Cut)
     {
-        var (state, pole) = Hardest.Of(states, frame.Poles, (s, p) => Math.Abs(moments(s.Forces)[p.Number - 1]) / section(p).SectionModulus / BendingFactor(s, diameter(p)));
-        var moment = Math.Abs(moments(state.Forces)[pole.Number - 1]);
-        var d = diameter(pole);
+        public NotchedRound Section(PoleGeometry pole) => NotchedRound.Of(pole.DiameterAt(At(pole)), Cut(pole));
+    }
+
+    /// <summary>The hardest bending at any of some places.</summary>
+    private CheckedMember Bending(string key, Bent[] places)
+    {
+        var (state, (pole, at)) = Hardest.Of(states, [.. frame.Poles.SelectMany(p => places.Select(b => (Pole: p, At: b)))],
+            (s, x) => Math.Abs(x.At.Moments(s.Forces)[x.Pole.Number - 1]) / x.At.Section(x.Pole).SectionModulus / BendingFactor(s, x.Pole.DiameterAt(x.At.At(x.Pole))));
+        var moment = Math.Abs(at.Moments(state.Forces)[pole.Number - 1]);
+        var d = pole.DiameterAt(at.At(pole));
         var sheet = new Worksheet(key);
         var allowed = Strength.RoundBending(sheet, timber, state.Combination, d);
-        var m = Worksheet.Computed("M", notched ? "moment-at-near" : "moment-at-plate", moment, Dimension.Moment);
-        var modulus = section(pole).SectionModulus;
-        var diameterSymbol = Worksheet.Computed("d", "pole-diameter", d, Dimension.Length);
-        var s = notched && pole.Notch > 0
+        var m = Worksheet.Computed("M", at.Moment, moment, Dimension.Moment);
+        var modulus = at.Section(pole).SectionModulus;
+        var s = at.Cut(pole) > 0
             ? Worksheet.Computed("S", "net-section-modulus", modulus, Dimension.Volume)
-            : sheet.Step("section-modulus", "S", "pi*d^3/32", modulus, Dimension.Volume, Sources.Get("mechanics"), diameterSymbol);
+            : sheet.Step("section-modulus", "S", "pi*d^3/32", modulus, Dimension.Volume, Sources.Get("mechanics"), Worksheet.Computed("d", "pole-diameter", d, Dimension.Length));
         var stress = moment / modulus;
         sheet.Step("bending-stress", "f_b", "M/S", stress, Dimension.Stress, Sources.Get("mechanics"), m, s);
         var needed = d * Math.Cbrt(stress / allowed.Value.Si);
         return Checked(key, pole, state, new Amount(stress, Dimension.Stress), allowed.Value, sheet, Amount.Metres(needed));
     }
 
-    /// <summary>Over the bond beam the pole bends and is pressed along its length at once.</summary>
+    /// <summary>What its seat leaves of a pole over the middle of the bond beam, where its thrust comes in.</summary>
+    private static NotchedRound AtPlate(PoleGeometry pole) => NotchedRound.Of(pole.DiameterAt(0), pole.CutAt(0));
+
+    /// <summary>Over the bond beam the pole, as its seat leaves it, bends and is pressed along its length at once.</summary>
     private CheckedMember Foot()
     {
         var (state, pole) = Hardest.Of(states, frame.Poles, Ratio);
@@ -83,19 +97,21 @@ internal sealed class PoleChecks
         var (sheet, mechanics) = (new Worksheet("pole-foot"), Sources.Get("mechanics"));
         var bending = Strength.RoundBending(sheet, timber, state.Combination, d);
         var along = Strength.Adjusted(sheet, timber, state.Combination, timber.Compression, "compression-strength", "F_c");
+        var net = AtPlate(pole);
         var m = Worksheet.Computed("M", "moment-at-plate", Math.Abs(state.Forces.MomentAtPlate[at]), Dimension.Moment);
+        var s = Worksheet.Computed("S", "net-section-modulus", net.SectionModulus, Dimension.Volume);
+        var area = Worksheet.Computed("A", "net-area", net.Area, Dimension.Area);
         var a = Worksheet.Computed("A_p", "plate-reaction", Math.Abs(state.Forces.PlateReaction[at]), Dimension.Force);
         var beta = Worksheet.Computed("beta", "pole-pitch", pole.Pitch, Dimension.Angle);
-        var dia = Worksheet.Computed("d", "pole-diameter-seat", d, Dimension.Length);
         var ratio = Ratio(state, pole);
-        sheet.Step("foot-use", "use", $"M/(pi*d^3/32*{bending.Name}) + A_p*sin(beta)/(pi*d^2/4*{along.Name})", ratio, Dimension.Number, mechanics, m, dia, bending, a, beta, along);
+        sheet.Step("foot-use", "use", $"M/(S*{bending.Name}) + A_p*sin(beta)/(A*{along.Name})", ratio, Dimension.Number, mechanics, m, s, bending, a, beta, area, along);
         return Checked("pole-foot", pole, state, Amount.Number(ratio), Amount.Number(1), sheet, Amount.Metres(d * Math.Cbrt(ratio)));
 
         double Ratio(CombinedState s, PoleGeometry p)
         {
-            var round = p.DiameterAt(0);
-            return Math.Abs(s.Forces.MomentAtPlate[p.Number - 1]) / (Math.PI * Math.Pow(round, 3) / 32) / BendingFactor(s, round)
-                + Math.Abs(s.Forces.PlateReaction[p.Number - 1]) * Math.Sin(p.Pitch) / (Math.PI / 4 * round * round) / (timber.Compression.Value * Strength.Factor(timber, s.Combination));
+            var left = AtPlate(p);
+            return Math.Abs(s.Forces.MomentAtPlate[p.Number - 1]) / left.SectionModulus / BendingFactor(s, p.DiameterAt(0))
+                + Math.Abs(s.Forces.PlateReaction[p.Number - 1]) * Math.Sin(p.Pitch) / left.Area / (timber.Compression.Value * Strength.Factor(timber, s.Combination));
         }
     }
 
@@ -127,31 +143,39 @@ internal sealed class PoleChecks
         }
     }
 
-    /// <summary>Shear on the stub and at the plate; where a notch is cut, what is left carries less than its area says.</summary>
+    /// <summary>Shear at the crossings, and of the overhang at the outer edge of the seat; where a notch is cut, what is left carries less than its area says.</summary>
+    /// <remarks>A notch at a crossing lies on the side in tension and splits what is left: (d_n/d)^2. A seat lies on the side in compression under its overhang, and what is left carries by its area.</remarks>
     private CheckedMember Shear()
     {
-        var (state, pole) = Hardest.Of(states, frame.Poles, (s, p) => Demand(s, p) / Capacity(s, p));
-        var d = Math.Min(pole.DiameterAt(pole.Near), pole.DiameterAt(pole.Far));
+        var (state, at) = Hardest.Of(states, [.. frame.Poles.SelectMany(p => new[] { (Pole: p, Overhang: false), (Pole: p, Overhang: true) })], (s, x) => Demand(s, x.Pole, x.Overhang) / Capacity(s, x.Pole, x.Overhang));
+        var (pole, overhang) = at;
+        var d = Round(pole, overhang);
+        var cut = Cut(pole, overhang);
         var sheet = new Worksheet("pole-shear");
         var fv = Strength.Adjusted(sheet, timber, state.Combination, timber.Shear, "shear-strength", "F_v");
-        var net = NotchedRound.Of(d, pole.Notch);
-        var area = Worksheet.Computed("A", "net-area", net.Area, Dimension.Area);
-        var capacity = Capacity(state, pole);
-        var left = Worksheet.Computed("k", "depth-left", 1 - pole.Notch / d, Dimension.Number);
+        var area = Worksheet.Computed("A", "net-area", NotchedRound.Of(d, cut).Area, Dimension.Area);
+        var (demand, capacity) = (Demand(state, pole, overhang), Capacity(state, pole, overhang));
         var cracks = timber.System == TimberSystem.En ? Worksheet.Code("k_cr", "shear-cracks", Ec5.ShearCracks, Dimension.Number, Sources.Get("en-1995-memory")) : null;
-        var equation = $"{(cracks is null ? "" : "k_cr*")}{(pole.Notch > 0 ? $"2/3*{fv.Name}*A*k^2" : $"3/4*{fv.Name}*A")}";
-        Symbol[] symbols = [.. cracks is null ? (Symbol[])[] : [cracks], fv, area, .. pole.Notch > 0 ? [left] : (Symbol[])[]];
-        sheet.Step("shear-capacity", "V_c", equation, capacity, Dimension.Force, Sources.Get("nds-memory"), symbols);
-        return Checked("pole-shear", pole, state, new Amount(Demand(state, pole), Dimension.Force), new Amount(capacity, Dimension.Force), sheet, Amount.Metres(d * Math.Sqrt(Demand(state, pole) / capacity)));
+        var splits = !overhang && cut > 0 ? Worksheet.Computed("k", "depth-left", 1 - cut / d, Dimension.Number) : null;
+        var equation = $"{(cracks is null ? "" : "k_cr*")}{(cut > 0 ? "2/3" : "3/4")}*{fv.Name}*A{(splits is null ? "" : "*k^2")}";
+        sheet.Step("shear-capacity", "V_c", equation, capacity, Dimension.Force, Sources.Get("nds-memory"), [.. new[] { cracks, fv, area, splits }.OfType<Symbol>()]);
+        return Checked("pole-shear", pole, state, new Amount(demand, Dimension.Force), new Amount(capacity, Dimension.Force), sheet, Amount.Metres(d * Math.Sqrt(demand / capacity)));
 
-        double Demand(CombinedState s, PoleGeometry p) => Math.Max(s.Forces.Shear[p.Number - 1], Math.Abs(s.Forces.Governing[p.Number - 1]) * p.PitchCosine);
+        static double Round(PoleGeometry p, bool overhang) => overhang ? p.DiameterAt(0) : Math.Min(p.DiameterAt(p.Near), p.DiameterAt(p.Far));
 
-        double Capacity(CombinedState s, PoleGeometry p)
+        static double Cut(PoleGeometry p, bool overhang) => overhang ? p.Heels.FirstOrDefault().Cut : p.Notch;
+
+        static double Demand(CombinedState s, PoleGeometry p, bool overhang) => overhang ? s.Forces.ShearOfOverhang[p.Number - 1]
+            : Math.Max(s.Forces.Shear[p.Number - 1], Math.Abs(s.Forces.Governing[p.Number - 1]) * p.PitchCosine);
+
+        double Capacity(CombinedState s, PoleGeometry p, bool overhang)
         {
-            var round = Math.Min(p.DiameterAt(p.Near), p.DiameterAt(p.Far));
-            var area = NotchedRound.Of(round, p.Notch).Area;
+            var (round, notch) = (Round(p, overhang), Cut(p, overhang));
+            var area = NotchedRound.Of(round, notch).Area;
             var strength = timber.Shear.Value * Strength.Factor(timber, s.Combination) * (timber.System == TimberSystem.En ? Ec5.ShearCracks : 1);
-            return p.Notch > 0 ? Nds.NotchedShear(strength, area, 1 - p.Notch / round) : 0.75 * strength * area;
+            return !(notch > 0) ? 0.75 * strength * area
+                : overhang ? 2.0 / 3 * strength * area
+                : Nds.NotchedShear(strength, area, 1 - notch / round);
         }
     }
 

@@ -46,6 +46,12 @@ public sealed class PoleDiagram
     /// <summary>Moment at the near crossing, where the notch for the neighbour is cut.</summary>
     public double MomentAtNear => moment[IndexOf(Pole.Near)];
 
+    /// <summary>Shear just outside the plate: what hangs over it.</summary>
+    public double ShearOfOverhang => before[IndexOf(0)];
+
+    /// <summary>Moment where the seat on the plate is deepest, at the bond beam's lower edge; over the plate without one.</summary>
+    public double MomentAtHeel => Pole.Seat is null ? MomentAtPlate : MomentAt(Pole.Heels.First().At);
+
     /// <summary>Shear just inside the near crossing: about minus the crossing force.</summary>
     public double ShearOnStub => after[IndexOf(Pole.Near)];
 
@@ -117,6 +123,20 @@ public sealed class PoleDiagram
         }
 
         return sum / Pole.PitchCosine;
+    }
+
+    /// <summary>Moment at any distance; nothing beyond both ends.</summary>
+    public double MomentAt(double distance)
+    {
+        for (var j = 0; j + 1 < stations.Count; j++)
+        {
+            if (stations[j] <= distance && distance <= stations[j + 1] && stations[j + 1] > stations[j])
+            {
+                return MomentWithin(j, (distance - stations[j]) / (stations[j + 1] - stations[j]));
+            }
+        }
+
+        return 0;
     }
 
     /// <summary>Place of a station.</summary>

@@ -118,10 +118,10 @@ internal sealed class RafterChecks
         for (var i = 0; i < layout.Poles.Count; i++)
         {
             var pole = layout.Poles[i];
-            yield return new($"rafter {pole.Number}", layout.Feet[i], pole.DiameterAt(0));
+            yield return new($"rafter {pole.Number}", layout.Feet[i], pole.DiameterAt(0), pole.Seat);
             if (layout.Ends[i] >= 0)
             {
-                yield return new($"rafter {pole.Number}, upper end", layout.Ends[i], pole.DiameterAt(pole.Far));
+                yield return new($"rafter {pole.Number}, upper end", layout.Ends[i], pole.DiameterAt(pole.Far), pole.UpperSeat);
             }
         }
     }

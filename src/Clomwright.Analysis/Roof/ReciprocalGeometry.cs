@@ -114,6 +114,12 @@ public sealed record PoleGeometry
     /// <summary>omega: angle in plan between its axis and the next one's, radians.</summary>
     public required double CrossingAngle { get; init; }
 
+    /// <summary>How its foot sits on the bond beam; null without one.</summary>
+    public LevelSeat? Seat { get; init; }
+
+    /// <summary>How its far end does, where that sits on the wall too; otherwise null.</summary>
+    public LevelSeat? UpperSeat { get; init; }
+
     /// <summary>lambda = a/b.</summary>
     public double Ratio => Near / Far;
 
@@ -161,8 +167,35 @@ public sealed record PoleGeometry
     /// <summary>Height of the axis, against the plate axis.</summary>
     public double HeightAt(double distance) => FootHeight + Slope * distance;
 
+    /// <summary>Height of its underside, against the plate axis.</summary>
+    public double UnderAt(double distance) => HeightAt(distance) - DiameterAt(distance) / (2 * PitchCosine);
+
     /// <summary>Diameter, tapering evenly from butt to tip.</summary>
     public double DiameterAt(double distance) => Butt + (Tip - Butt) * (EaveReach + distance) / (EaveReach + Far + Tail);
+
+    /// <summary>What is cut from it at a distance, square to its axis, m: its seat over the middle of the bond beam, the notch at a crossing.</summary>
+    public double CutAt(double distance) =>
+        distance == 0 && Seat is { } seat ? LevelSeat.Counted(DiameterAt(0), seat.Depth)
+        : distance == Far && UpperSeat is { } upper ? LevelSeat.Counted(DiameterAt(Far), upper.Depth)
+        : distance == Near || distance == Far ? Notch
+        : 0;
+
+    /// <summary>Where a seat is deepest, at the lower edge of the bond beam, and how deep, m; none without a seat.</summary>
+    public IEnumerable<(double At, double Cut)> Heels
+    {
+        get
+        {
+            if (Seat is { } seat)
+            {
+                yield return (-Math.Min(seat.Run / 2, EaveReach), LevelSeat.Counted(DiameterAt(0), seat.Outer));
+            }
+
+            if (UpperSeat is { } upper)
+            {
+                yield return (Far - Math.Min(upper.Run / 2, Far), LevelSeat.Counted(DiameterAt(Far), upper.Outer));
+            }
+        }
+    }
 
     /// <summary>The point of the axis in space.</summary>
     public Vector3 AxisAt(double distance) =>

@@ -31,19 +31,25 @@ public sealed record RoofForces
     /// <summary>Moment over the plate, N m, sagging positive.</summary>
     public required Sequence<double> MomentAtPlate { get; init; }
 
+    /// <summary>Moment where the seat is deepest, at the bond beam's lower edge, N m.</summary>
+    public required Sequence<double> MomentAtHeel { get; init; }
+
     /// <summary>Moment at the near crossing, N m.</summary>
     public required Sequence<double> MomentAtNear { get; init; }
 
     /// <summary>Largest shear across each pole, N.</summary>
     public required Sequence<double> Shear { get; init; }
 
-    /// <summary>Largest bending stress of each pole, at the net section where it is notched, Pa.</summary>
+    /// <summary>Shear across each pole at the outer edge of its seat, from its overhang, N.</summary>
+    public required Sequence<double> ShearOfOverhang { get; init; }
+
+    /// <summary>Largest bending stress of each pole, at the net section where it is notched or seated, Pa.</summary>
     public required Sequence<double> BendingStress { get; init; }
 
-    /// <summary>Largest bending stress of each pole as if it had no notch, Pa.</summary>
+    /// <summary>Largest bending stress of each pole as if nothing were cut, Pa.</summary>
     public required Sequence<double> BendingStressGross { get; init; }
 
-    /// <summary>Largest shear stress of each pole, at the net section where it is notched, Pa.</summary>
+    /// <summary>Largest shear stress of each pole, at the net section where it is notched or seated, Pa.</summary>
     public required Sequence<double> ShearStress { get; init; }
 
     /// <summary>How far each near crossing sinks at once, m; empty when the timber is not known.</summary>
@@ -68,7 +74,7 @@ public sealed record RoofForces
         {
             Load = All(Load), LoadMoment = All(LoadMoment), CrossingForce = All(CrossingForce), CrossingForceInSpace = All(CrossingForceInSpace),
             CrossingSidewaysInSpace = All(CrossingSidewaysInSpace), PlateReaction = All(PlateReaction), PlateSidewaysInSpace = All(PlateSidewaysInSpace),
-            MomentAtPlate = All(MomentAtPlate), MomentAtNear = All(MomentAtNear), Shear = All(Shear), BendingStress = All(BendingStress),
+            MomentAtPlate = All(MomentAtPlate), MomentAtHeel = All(MomentAtHeel), MomentAtNear = All(MomentAtNear), Shear = All(Shear), ShearOfOverhang = All(ShearOfOverhang), BendingStress = All(BendingStress),
             BendingStressGross = All(BendingStressGross), ShearStress = All(ShearStress), Drop = All(Drop), Governing = All(Governing),
         };
 
@@ -106,8 +112,10 @@ public sealed record RoofForces
             PlateReaction = InOrder(plate.AsSpan()),
             PlateSidewaysInSpace = Each(i => Sideways(spatial.Plate[i])),
             MomentAtPlate = Each(i => diagrams[i].MomentAtPlate),
+            MomentAtHeel = Each(i => diagrams[i].MomentAtHeel),
             MomentAtNear = Each(i => diagrams[i].MomentAtNear),
             Shear = Each(i => diagrams[i].GreatestShear * frame.Poles[i].PitchCosine),
+            ShearOfOverhang = Each(i => Math.Abs(diagrams[i].ShearOfOverhang) * frame.Poles[i].PitchCosine),
             BendingStress = Each(i => stress[i].Bending),
             BendingStressGross = Each(i => stress[i].BendingGross),
             ShearStress = Each(i => stress[i].Shear),
@@ -157,22 +165,21 @@ internal readonly record struct PoleStress(double Bending, double BendingGross, 
             var x = diagram.Stations[j];
             var d = pole.DiameterAt(x);
             var moment = Math.Abs(diagram.Moment[j]);
-            var v = Math.Max(Math.Abs(diagram.ShearBefore[j]), Math.Abs(diagram.ShearAfter[j])) * pole.PitchCosine;
-            var whole = moment / (Math.PI * d * d * d / 32);
-            gross = Math.Max(gross, whole);
-            if (pole.Notch > 0 && (x == pole.Near || x == pole.Far))
-            {
-                var net = NotchedRound.Of(d, pole.Notch);
-                bending = Math.Max(bending, moment / net.SectionModulus);
-                shear = Math.Max(shear, net.ShearFactor * v / net.Area);
-            }
-            else
-            {
-                bending = Math.Max(bending, whole);
-                shear = Math.Max(shear, 4.0 / 3 * v / (Math.PI * d * d / 4));
-            }
+            gross = Math.Max(gross, moment / (Math.PI * d * d * d / 32));
+            var net = NotchedRound.Of(d, pole.CutAt(x));
+            bending = Math.Max(bending, moment / net.SectionModulus);
+            shear = Math.Max(shear, Math.Max(Across(diagram.ShearBefore[j], net), Across(diagram.ShearAfter[j], net)));
+        }
+
+        foreach (var (at, cut) in pole.Heels)
+        {
+            var net = NotchedRound.Of(pole.DiameterAt(at), cut);
+            bending = Math.Max(bending, Math.Abs(diagram.MomentAt(at)) / net.SectionModulus);
+            shear = Math.Max(shear, Across(diagram.ShearBefore[diagram.IndexOf(at <= 0 ? 0 : pole.Far)], net));
         }
 
         return new PoleStress(bending, gross, shear);
+
+        double Across(double vertical, NotchedRound left) => left.ShearFactor * Math.Abs(vertical) * pole.PitchCosine / left.Area;
     }
 }

@@ -55,6 +55,11 @@ internal static class RoofOrders
             yield return Line("roof-edge-board", Message.Of("analysis.order.roof-edge-board", ("height", edge)), "timber", Amount.Metres(skin.EaveLength), Cut, new Message("analysis.order.round-eave"), used);
         }
 
+        if (HighEnds.Open(poles, roof.Seat) is { } open)
+        {
+            yield return OrderLine.Unknown("roof-high-ends", new Message("analysis.order.roof-high-ends"), "timber", open);
+        }
+
         if (roof is Building.Roof.Radial radial)
         {
             if (radial is { CentrePost: true, Post: { } post })

@@ -21,6 +21,26 @@ public sealed record RoofResult
     [AllowNull]
     public CombinedStates Everyday { get => field ?? Combined; init; }
 
+    /// <summary>From the middle of the bond beam to the middle of what a pole lies on, m; positive outward, nothing where its seat reaches all of the beam or is not known.</summary>
+    /// <param name="landing">Which one, among the main ones.</param>
+    public double SeatOffMiddle(int landing)
+    {
+        if (Reciprocal.Value is { } frame)
+        {
+            return frame.Geometry.Poles.FirstOrDefault(p => p.Number == landing + 1)?.Seat?.OffMiddle ?? 0;
+        }
+
+        if (Plain.Value is not { } plain)
+        {
+            return 0;
+        }
+
+        int foot = plain.Feet.AsSpan().IndexOf(landing), end = plain.Ends.AsSpan().IndexOf(landing);
+        return foot >= 0 ? plain.Places[foot].Seat?.OffMiddle ?? 0
+            : end >= 0 ? -plain.Places[end].UpperSeat?.OffMiddle ?? 0
+            : 0;
+    }
+
     /// <summary>How far secondary poles and deck boards span; null when the roof is not known.</summary>
     public DeckSpans? Spans { get; init; }
 

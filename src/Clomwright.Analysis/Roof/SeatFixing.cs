@@ -36,7 +36,7 @@ internal sealed class SeatFixing
         (this.places, this.timber, this.plate, this.beam, this.push) = (places, timber, plate, beam, push);
         diameter = seat.Bolt!.Value.Metres;
         washer = seat.Washer?.Metres ?? WasherWidth * diameter;
-        flat = SeatCheck.Cut(seat);
+        flat = LevelSeat.DepthOf(seat);
         lag = seat.Lag?.Metres;
     }
 
@@ -93,7 +93,7 @@ internal sealed class SeatFixing
     {
         if (seat?.Flat is null)
         {
-            yield return new Assumption("seat-depth", new Message("analysis.assumed.seat-depth"), Amount.Metres(SeatCheck.Depth), Sources.Get("common-practice"));
+            yield return new Assumption("seat-depth", new Message("analysis.assumed.seat-depth"), Amount.Metres(LevelSeat.Usual), Sources.Get("common-practice"));
         }
 
         if (seat is { Bolt: { } bolt, Washer: null, Lag: null })

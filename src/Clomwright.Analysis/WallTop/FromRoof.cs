@@ -35,7 +35,7 @@ public static class FromRoof
         var settled = cobBearing ?? Settle.Or((double?)null, new Amount(AssumedBearing, Dimension.Stress), "cob-bearing", new Message("analysis.assumed.cob-bearing"), Sources.Get("cob-strength-memory"));
         var bearing = settled.Assumption is { } assumed ? new Cited<double>(settled.Value, assumed.Source, Tag.Assumed) : new Cited<double>(settled.Value, Sources.Get("en-1990-d"), Tag.Measured);
         var pieces = cut ?? Pieces(geometry);
-        var seating = new SeatChecks(geometry, combined, pieces, bearing);
+        var seating = new SeatChecks(geometry, roof, pieces, bearing);
         var seats = seating.Seats;
         var lateral = LateralPath.Of(geometry, roof, DryCob, bearing);
         var headers = new HeaderChecks(geometry, combined, WetCob, bearing);

@@ -9,23 +9,21 @@ namespace Clomwright.Analysis.WallTop;
 
 /// <summary>Where each pole presses on the wall: how far its straight piece of bond beam lies from the middle of the wall top, and the pressure on the cob under it.</summary>
 /// <remarks>
-/// A pole sits on the middle of its piece. The piece is straight, so it lies inside the curve by its rise there; offset and rise together are the distance from the middle. The force spreads at 45 degrees
-/// through the depth of the beam along the wall (common practice, no source), never past half-way to the next pole, and presses evenly over the width of the beam, or over as much of the wall top as lies
+/// A pole lies on as much of its piece as its seat reaches (<see cref="LevelSeat"/>), on all of it where the cut is deep enough. The piece is straight, so it lies inside the curve by its rise there; offset, rise and what a short seat leaves free together are the distance from the middle. The force spreads at 45 degrees
+/// through the depth of the beam along the wall (common practice, no source), never past half-way to the next pole, and presses evenly over as much of the beam and of the wall top as lies
 /// evenly about it.
 /// </remarks>
-internal sealed class SeatChecks(HouseGeometry geometry, CombinedStates combined, Sequence<BeamPiece> pieces, Cited<double> cobBearing)
+internal sealed class SeatChecks(HouseGeometry geometry, RoofResult roof, Sequence<BeamPiece> pieces, Cited<double> cobBearing)
 {
     /// <summary>Of the bond beam, N/m3.</summary>
     private const double BeamWeight = 5500;
 
-    /// <summary>How deep the flat of a pole is cut, m: 1 in.</summary>
-    private const double SeatDepth = 0.0254;
-
+    private readonly CombinedStates combined = roof.Combined;
     private readonly double thickness = geometry.Wall.ThicknessAt(geometry.Wall.Top.Metres);
 
     /// <summary>Every seat of a pole; none without a bond beam.</summary>
     public Sequence<PoleSeat> Seats => geometry.House.BondBeam is { } beam && pieces.Count > 0
-        ? geometry.Landings.Where(l => !l.Secondary).Select(l => Seat(l, beam)).ToSequence()
+        ? geometry.Landings.Where(l => !l.Secondary).Select((l, i) => Seat(l, beam, roof.SeatOffMiddle(i))).ToSequence()
         : [];
 
     /// <summary>Pressure on cob under each pole in the hardest combination.</summary>
@@ -53,14 +51,14 @@ internal sealed class SeatChecks(HouseGeometry geometry, CombinedStates combined
             : seats.Select((seat, i) => Pressure(Key, seat, beam, pressed.MaxBy(s => s.Forces.PlateReaction[i])!, i));
     }
 
-    private PoleSeat Seat(Landing landing, BondBeam beam)
+    private PoleSeat Seat(Landing landing, BondBeam beam, double offMiddle)
     {
         // Whatever the ring's own zero, the piece is the one between whose ends the landing lies.
         var along = Along(landing, beam);
         var piece = pieces.FirstOrDefault(p => Within(p, along)) ?? pieces[^1];
         PlanPoint start = piece.Corner, line = pieces[piece.Number % pieces.Count].Corner - start;
         var rise = line.Cross(landing.Point - start) / line.Norm;
-        return new PoleSeat(landing.Name, piece.Number, rise, beam.Offset.Metres - rise, thickness);
+        return new PoleSeat(landing.Name, piece.Number, rise, beam.Offset.Metres - rise + offMiddle, thickness) { OffMiddle = offMiddle };
     }
 
     private double Along(Landing landing, BondBeam beam)
@@ -81,15 +79,15 @@ internal sealed class SeatChecks(HouseGeometry geometry, CombinedStates combined
         var mechanics = Sources.Get("mechanics");
         var practice = Sources.Get("common-practice");
         double force = Math.Max(0, state.Forces.PlateReaction[number]), flat = Flat, between = Between(number), d = beam.Depth.Metres, e = seat.OffCentre;
-        double spread = Math.Min(flat + 2 * d, between), even = Math.Max(1e-3, Math.Min(beam.Width.Metres, thickness - 2 * Math.Abs(e)));
+        double spread = Math.Min(flat + 2 * d, between), even = Math.Max(1e-3, Math.Min(beam.Width.Metres - 2 * Math.Abs(seat.OffMiddle), thickness - 2 * Math.Abs(e)));
         var sheet = new Worksheet(key);
         var depth = Worksheet.Given("d", "beam-depth", d, Dimension.Length);
         var length = sheet.Step(
             "seat-spread", "l_s", "min(s + 2*d, c)", spread, Dimension.Length, practice, Worksheet.Code("s", "seat-length", flat, Dimension.Length, practice), depth,
             Worksheet.Computed("c", "poles-apart", between, Dimension.Length));
         var width = sheet.Step(
-            "seat-width-even", "b_e", "min(b, t - 2*e)", even, Dimension.Length, mechanics, Worksheet.Given("b", "beam-width", beam.Width.Metres, Dimension.Length),
-            Worksheet.Computed("t", "wall-thickness-top", thickness, Dimension.Length), Worksheet.Computed("e", "seat-off-centre", Math.Abs(e), Dimension.Length));
+            "seat-width-even", "b_e", "min(b - 2*m, t - 2*e)", even, Dimension.Length, mechanics, Worksheet.Given("b", "beam-width", beam.Width.Metres, Dimension.Length),
+            Worksheet.Computed("m", "seat-off-middle", Math.Abs(seat.OffMiddle), Dimension.Length), Worksheet.Computed("t", "wall-thickness-top", thickness, Dimension.Length), Worksheet.Computed("e", "seat-off-centre", Math.Abs(e), Dimension.Length));
         var weight = Worksheet.Computed("w_b", "beam-weight", BeamWeight * beam.Width.Metres * d, Dimension.LineLoad);
         var pressure = sheet.Step(
             "seat-pressure", "p", "R/(b_e*l_s) + w_b/b_e", force / (even * spread) + weight.Value.Si / even, Dimension.Stress, mechanics, Worksheet.Computed("R", "seat-force", force, Dimension.Force), width, length, weight);
@@ -98,7 +96,7 @@ internal sealed class SeatChecks(HouseGeometry geometry, CombinedStates combined
         return new CheckedMember(key, seat.Pole, new MemberCheck(state.Combination.Key, state.Sense, pressure.Value, allows.Value, sheet.Done, needed.Value));
     }
 
-    /// <summary>Width of a pole's flat seat along the wall, m: cut an inch deep in the pole where it is thinnest.</summary>
+    /// <summary>Width of a pole's flat seat along the wall over the middle of the beam, m: that of its thin end.</summary>
     private double Flat
     {
         get
@@ -111,7 +109,7 @@ internal sealed class SeatChecks(HouseGeometry geometry, CombinedStates combined
                 Building.Roof.Gable roof => roof.Pole.Tip.Metres,
                 _ => 0,
             };
-            return 2 * Math.Sqrt(Math.Max(0, tip * SeatDepth - SeatDepth * SeatDepth));
+            return SeatCheck.Flat(tip, LevelSeat.DepthOf(geometry.House.Roof?.Seat));
         }
     }
 

@@ -117,10 +117,13 @@ public sealed record BeamPiece(int Number, double From, double To, double Chord,
 /// <param name="Pole">Its name.</param>
 /// <param name="Piece">Number of the piece of bond beam under it.</param>
 /// <param name="Rise">How far the curve of the bond beam bulges past the straight piece there, m.</param>
-/// <param name="OffCentre">From the middle of the wall top to the middle of the piece, m; positive outward.</param>
+/// <param name="OffCentre">From the middle of the wall top to the middle of what the pole lies on, m; positive outward.</param>
 /// <param name="Thickness">Of the wall top, m.</param>
 public sealed record PoleSeat(string Pole, int Piece, double Rise, double OffCentre, double Thickness)
 {
+    /// <summary>Of that, from the middle of the beam, m: a short seat leaves its far edge free.</summary>
+    public double OffMiddle { get; init; }
+
     /// <summary>Off-centre over thickness.</summary>
     public double Share => Math.Abs(OffCentre) / Thickness;
 }

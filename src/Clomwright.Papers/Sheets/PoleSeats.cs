@@ -11,7 +11,7 @@ namespace Clomwright.Papers.Sheets;
 internal static class PoleSeats
 {
     /// <summary>How deep the flat of a seat is.</summary>
-    public static string Flat(Scene scene) => scene.Say.Say("pole-cards.flat", ("depth", scene.Say.One(Amount.Metres(FromGeometry.SeatDepth(scene.House.Roof?.Seat)))));
+    public static string Flat(Scene scene) => scene.Say.Say("pole-cards.flat", ("depth", scene.Say.One(Amount.Metres(LevelSeat.DepthOf(scene.House.Roof?.Seat)))));
 
     /// <summary>How deep a pole is notched at its crossings; empty where it is not.</summary>
     public static string Notch(Scene scene, RoofPole pole) => pole.Place.Notch > 0 ? scene.Say.Say("pole-cards.notch", ("depth", Amount.Metres(pole.Place.Notch))) : "";
@@ -43,11 +43,14 @@ internal static class PoleSeats
             yield break;
         }
 
-        var depth = FromGeometry.SeatDepth(seat);
-        var (pole, cut) = poles.Select(p => (p, Cut: LevelSeat.Of(scene.Geometry, p.Place, beam.Width.Metres, depth))).MaxBy(p => p.Cut.Outer);
+        var (pole, cut) = poles.Select(p => (p, Cut: p.Place.Seat!)).MaxBy(p => p.Cut.Outer);
         var level = cut.Inner >= 0
             ? say.Say("pole-cards.seat-level", ("width", beam.Width), ("outer", Amount.Metres(cut.Outer)), ("inner", Amount.Metres(cut.Inner)))
             : say.Say("pole-cards.seat-short", ("width", beam.Width), ("outer", Amount.Metres(cut.Outer)), ("full", Amount.Metres(cut.Full)), ("share", Amount.Fraction(cut.Full / pole.Place.DiameterAt(0))));
-        yield return new Paragraph(string.Join(" ", say.Say("pole-cards.seat-how", ("depth", Amount.Metres(depth))), level, say.Say("pole-cards.seat-open")), Styles.Body) { Above = 2 };
+        yield return new Paragraph(string.Join(" ", say.Say("pole-cards.seat-how", ("depth", Amount.Metres(cut.Depth))), level, say.Say("pole-cards.seat-open")), Styles.Body) { Above = 2 };
     }
+
+    /// <summary>What nobody has said of the upper ends of rafters that run from wall to wall over a level bond beam; nothing where there is nothing open.</summary>
+    public static IEnumerable<Block> HighEnds(Scene scene, RoofResult roof) =>
+        roof.Supports.FirstOrDefault(c => c.Key == "high-ends") is { Check.NotChecked: { } open } ? [RoofPoles.NotChecked(scene, open)] : [];
 }

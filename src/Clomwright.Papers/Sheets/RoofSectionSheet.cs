@@ -38,7 +38,7 @@ internal static class RoofSectionSheet
             .. roof.Flue is { } flue ? (Block[])[new Paragraph(say.Say(flue.Clear is null ? "roof-section.flue-open" : "roof-section.flue-note"), Styles.Small) { Above = 1 }] : [],
             new Heading(say.Say("roof-section.eave", ("scale", say.Say(near.Label)))),
             new Picture(eave.Marks, PaperBox.Around(new(detail.Eave.Left, Math.Min(detail.Eave.Top, names.Top)), new(names.Right, Math.Max(detail.Eave.Bottom, names.Bottom))).Inset(-1)) { Above = 1.5 },
-            .. scene.House.BondBeam is null ? (Block[])[] : [new Paragraph(say.Say("roof-section.open", ("height", Amount.Metres(detail.Open))), Styles.Body) { Above = 2 }, .. PoleSeats.Note(scene, RoofPoles.Of(roof))],
+            .. scene.House.BondBeam is null ? (Block[])[] : [new Paragraph(say.Say("roof-section.open", ("height", Amount.Metres(detail.Open))), Styles.Body) { Above = 2 }, .. PoleSeats.Note(scene, RoofPoles.Of(roof)), .. PoleSeats.HighEnds(scene, roof)],
             new Cautions(say.Say("caution.title"), [.. roof.Flue is null && scene.House.Stove is null && !HotSleeves.Any(scene.Geometry.Embeds) ? (string[])[] : [say.Say("caution.flue")], say.Say("caution.falls")]) { Above = 3 },
         ];
         return Draft.Flow(new SheetHead("roof-section", say.Say("roof-section.title"), Clock.Drawing, say.Say(scale.Label)), scene.Portrait, blocks, say);

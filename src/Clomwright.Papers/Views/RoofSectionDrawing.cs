@@ -44,7 +44,7 @@ internal sealed class RoofSectionDrawing
     private double InnerEnd { get; }
 
     /// <summary>How deep the flat of a seat is cut, m.</summary>
-    private double Seat => FromGeometry.SeatDepth(roof.Seat);
+    private double Seat => LevelSeat.DepthOf(roof.Seat);
 
     /// <summary>Thickness of deck and layers, square to the roof, m.</summary>
     private double Covering => (roof.Deck?.Metres ?? 0) + roof.Layers.Sum(l => l.Depth.Metres);

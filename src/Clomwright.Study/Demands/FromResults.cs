@@ -93,7 +93,7 @@ internal static class FromResults
     {
         string[] rules = roof is Roof.Reciprocal
             ? ["pole-bending-crossing", "pole-bending-plate", "pole-foot", "pole-stub", "pole-shear", "pole-seat-bearing", "pole-crossing-bearing", "ring-sag", "stage-bending", "stage-shear", "crossing-opens", "crossing-pinned", "pole-loss", "stage-actions", "pin-strength", "charlie-stick", "secondaries-and-deck", .. Fixings]
-            : ["rafter-bending", "rafter-shear", "rafter-combined", "rafter-sag", "pole-seat-bearing", "stage-bending", "stage-shear", "stage-actions", "secondaries-and-deck", "roof-ends", .. Fixings];
+            : ["rafter-bending", "rafter-shear", "rafter-combined", "rafter-sag", "pole-seat-bearing", "stage-bending", "stage-shear", "stage-actions", "secondaries-and-deck", "roof-ends", "high-ends", .. Fixings];
         return rules.Select(rule => CheckedDemand.Unknown(rule, "roof", why));
     }
 
@@ -101,7 +101,7 @@ internal static class FromResults
     private static readonly string[] Fixings = ["deck-uplift", "roof-diaphragm", "seat-bolt"];
 
     /// <summary>What holds the roof on; how far a bolt stands from an edge, a flue from timber, and how soil slides lean on no wind, snow or earthquake.</summary>
-    private static CheckedDemand Fixing(CheckedMember check, Message? missing) => check.Key is not ("seat-edge" or "flue-clear" or "soil-slip" or "roof-ends") ? Member(check, missing)
+    private static CheckedDemand Fixing(CheckedMember check, Message? missing) => check.Key is not ("seat-edge" or "flue-clear" or "soil-slip" or "roof-ends" or "high-ends") ? Member(check, missing)
         : check.Check.Value is { } made ? Member(check, null) with { Notes = [.. Unsure(made)] } : Member(check, null);
 
     private static Message Why(RoofResult roof) =>
@@ -115,7 +115,11 @@ internal static class FromResults
         : top.Seats.Count == 0 ? [CheckedDemand.Unknown("seat-centre", "bond beam", new Message("analysis.walltop.no-pieces"))]
         : top.Seats.Select(seat => CheckedDemand.Held("seat-centre", seat.Pole, Amount.Fraction(seat.Share), Amount.Fraction(1)) with
         {
-            Notes = [Message.Of("study.demand.seat-rise", ("piece", seat.Piece), ("rise", Amount.Metres(seat.Rise)), ("off", Amount.Metres(Math.Abs(seat.OffCentre))))],
+            Notes =
+            [
+                .. seat.OffMiddle > 0 ? (Sequence<Message>)[Message.Of("study.demand.seat-short", ("share", Amount.Fraction(1 - 2 * seat.OffMiddle / house.BondBeam.Width.Metres)), ("off", Amount.Metres(seat.OffMiddle)))] : [],
+                Message.Of("study.demand.seat-rise", ("piece", seat.Piece), ("rise", Amount.Metres(seat.Rise)), ("off", Amount.Metres(Math.Abs(seat.OffCentre)))),
+            ],
         });
 
     /// <summary>Sag is held under weight and snow alone.</summary>

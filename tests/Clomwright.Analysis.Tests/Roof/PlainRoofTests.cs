@@ -72,6 +72,28 @@ public sealed class PlainRoofTests
         }
     }
 
+    // Rank analytic: rafters that rise b tan(beta) from wall to wall lie that far over a level bond beam; nothing carries them there unless the rise is less than a seat lets them in.
+    [Theory]
+    [InlineData(0.5)]
+    [InlineData(0.002)]
+    public void UpperEnds_OverALevelBondBeam_AreNotChecked(double slope)
+    {
+        var shed = (Building.Roof.Shed)Long(48, 0).Roof!;
+        var roof = FromGeometry.Of(Placing.Of(Long(48, 0) with { Roof = shed with { Pitch = new Slope(slope), Pole = PoleSize.Even(Length.FromInches(8)) } }));
+        var rises = roof.Plain.Value!.Places.Select(p => p.Far * slope).ToArray();
+        var check = roof.Supports.Single(c => c.Key == "high-ends").Check;
+        if (slope > 0.1)
+        {
+            Assert.Equal("analysis.high-ends.open", check.NotChecked!.Key);
+            Assert.Equal(rises.Max(), ((Argument.Quantity)check.NotChecked.Arguments.Single(a => a.Name == "high").Value).Value.Si, 1e-9);
+        }
+        else
+        {
+            Assert.Equal(rises.Max(), check.Value!.Demand.Si, 1e-9);
+            Assert.Equal(0.0254 * Math.Sqrt(1 + slope * slope), check.Value.Capacity.Si, 1e-9);
+        }
+    }
+
     // Rank analytic: even snow q on a cone over a circle: one of n wedges carries q pi R_e^2/n; about the plate its moment is q (2 pi/n) (R_w R_e^2/2 - R_e^3/3).
     [Fact]
     public void CentrePost_CarriesItsShareOfEveryWedge()

@@ -42,7 +42,7 @@ public sealed class SeatTests
             var half = (piece.To - piece.From) / radius / 2;
             var away = landing.Station / geometry.Curve.Length * 2 * Math.PI - (piece.From + piece.To) / 2 / radius;
             Assert.Equal(radius * (Math.Cos(away) - Math.Cos(half)), seat.Rise, 1e-6);
-            Assert.Equal(-seat.Rise, seat.OffCentre, 1e-12);
+            Assert.Equal(seat.OffMiddle - seat.Rise, seat.OffCentre, 1e-12);
         }
     }
 
@@ -51,18 +51,31 @@ public sealed class SeatTests
     public void OffsetAndRise_AddUp()
     {
         var moved = Of(Round with { BondBeam = Round.BondBeam! with { Offset = Length.FromInches(1) } }).Top.Seats;
-        Assert.All(moved, s => Assert.Equal(0.0254 - s.Rise, s.OffCentre, 1e-12));
+        Assert.All(moved, s => Assert.Equal(0.0254 - s.Rise + s.OffMiddle, s.OffCentre, 1e-12));
     }
 
-    // Rank analytic: R over the width and the flat of a pole 8 in thick cut 1 in, 2 sqrt(8 - 1) in, with 4 in more on either side at 45 degrees; and the weight of the beam, 5500 N/m3 over 4 in.
+    // Rank analytic: a seat 1 in deep over the middle of 10 in of beam in a pole at the angle psi to the wall's normal is that deep and half of 10 in sin(beta)/cos(psi) more at the outer edge; what it does not reach inside moves the force outward by its half.
+    [Fact]
+    public void AShortSeat_PressesOutsideTheMiddleOfTheBeam()
+    {
+        var (_, roof, top) = Of(Round);
+        var pole = roof.Reciprocal.Value!.Geometry.Poles[0];
+        var psi = Math.Asin(Length.FromInches(33).Metres / pole.PlateRadius);
+        var slope = Math.Sin(pole.Pitch) / Math.Cos(psi);
+        Assert.True(slope * 5 > 1, "the seat reaches all of the beam: nothing is shown");
+        Assert.All(top.Seats, s => Assert.Equal(0.0254 * (10 - (5 + 1 / slope)) / 2, s.OffMiddle, 1e-6));
+    }
+
+    // Rank analytic: R over the width that presses evenly and the flat of a pole 8 in thick cut 1 in, 2 sqrt(8 - 1) in, with 4 in more on either side at 45 degrees; and the weight of the beam, 5500 N/m3 over 4 in.
     [Fact]
     public void PressureUnderAPole_IsWorkedByHand()
     {
         var (_, roof, top) = Of(Round);
         foreach (var (check, i) in top.Bearing.Select((c, i) => (c, i)))
         {
+            var even = 0.254 - 2 * top.Seats[i].OffMiddle;
             var force = roof.Combined.States.Where(s => !s.Combination.DeadIsLeast).Max(s => s.Forces.PlateReaction[i]);
-            Near.Relative(force / ((2 * Math.Sqrt(7) + 8) * 0.0254 * 0.254) + 5500 * 0.1016, check.Check.Value!.Demand.Si, 1e-9);
+            Near.Relative(force / ((2 * Math.Sqrt(7) + 8) * 0.0254 * even) + 5500 * 0.1016 * 0.254 / even, check.Check.Value!.Demand.Si, 1e-9);
             Assert.Equal(80_000, check.Check.Value.Capacity.Si);
         }
 

@@ -24,6 +24,7 @@ internal static class EngineeringCases
         Case("flue-clear", "flue, pole 3", "a flue exactly its maker's clearance from a pole", Shed with { Roof = Shed.Roof! with { Flue = new Flue(Length.FromInches(8)) { Clear = Length.FromInches(2) } } }, Amount.Metres(0.0508), 1e-9),
         Case("soil-slip", "battens", "a batten pushed with all that its soil can hold", Shed with { Roof = Shed.Roof! with { Layers = [new Layer("soil", Length.FromInches(4), "ordinary-earth")] } }, new Amount(200, Dimension.LineLoad), 1e-6),
         Case("roof-ends", "roof", "a deck that reaches half the spacing past the outermost rafter", Shed, Amount.Metres(0.838), 1e-9),
+        Case("high-ends", "rafter 3", "a rafter whose upper end rises by the depth of its seat", Shed, Amount.Metres(0.0254), 1e-9),
         Case("seat-bolt", "pole 3", "a bolt at a seat used to 1", Bolted, Amount.Number(1), 1),
         Case("seat-edge", "edges", "a bolt exactly four diameters from an edge", Bolted, Amount.Metres(0.0635), 1e-9),
         Case("pole-stub", "pole 3", "a stub used to 1", Reciprocal, Amount.Number(1), 1),

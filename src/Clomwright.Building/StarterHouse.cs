@@ -37,7 +37,7 @@ public static class StarterHouse
         Roof = new Roof.Reciprocal(8, Length.FromInches(27), PoleSize.Even(Length.FromInches(8)))
         {
             Eave = Length.FromFeet(2), FirstBearing = new Angle(22.5), Joint = PoleJoint.Pinned, Turn = Turn.Clockwise, Eye = Eye.Glazed,
-            Pin = new Pin(Length.FromInches(1)), IfOneFails = new IfOneFails.Post(Length.FromInches(6), Length.FromInches(24)),
+            Pin = new Pin(Length.FromInches(1)), Seat = new SeatMade { Flat = new Length(Length.PerInch * 7 / 4) }, IfOneFails = new IfOneFails.Post(Length.FromInches(6), Length.FromInches(24)),
             Battens = new SoilBattens(Length.FromInches(12), Length.FromInches(3)),
             Deck = Length.FromInches(3), Layers = [new Layer("planted soil", Length.FromInches(4), "ordinary-earth")],
         },

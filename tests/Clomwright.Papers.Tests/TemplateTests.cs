@@ -78,7 +78,7 @@ public sealed class TemplateTests
         var top = marks.Min();
         foreach (var inches in (double[])[-12, 0, 8, 20, 34, 36, 38, 48, 60, 68, 78, 80, 98])
         {
-            Assert.Contains(marks, y => Math.Abs(y - top - (104 - inches) * 25.4) < Finer);
+            Assert.Contains(marks, y => Math.Abs(y - top - (106 - inches) * 25.4) < Finer);
         }
     }
 

@@ -30,7 +30,10 @@ public partial class RoofFindingTests
     [Fact]
     public void SixInchPoles_StandBareAndFailUnderWetSoilAndSnow_WithBothNumbersAndAMendThatWasTried()
     {
-        var study = HouseStudy.Of(With(HeronRoof with { Pole = PoleSize.Even(Length.FromInches(6)), IfOneFails = new IfOneFails.Post(Length.FromInches(6), Length.FromInches(24)) }) with { Site = Heron.Site with { GroundSnow = new Stress(4000) } });
+        var study = HouseStudy.Of(With(HeronRoof with { Pole = PoleSize.Even(Length.FromInches(6)), IfOneFails = new IfOneFails.Post(Length.FromInches(6), Length.FromInches(24)) }) with
+        {
+            Site = Heron.Site with { GroundSnow = new Stress(3000) }, BondBeam = Heron.BondBeam! with { Width = Length.FromInches(6) },
+        });
         var finding = Of(study, "stage-bending");
         Assert.Contains("snow", English.Say(finding.Notes[0], UnitSystem.Metric), StringComparison.Ordinal);
         var made = Assert.IsType<Verdict.FallsShort>(finding.Verdict).Comparisons[0];
@@ -276,11 +279,11 @@ public partial class RoofFindingTests
     }
 
 
-    /// <summary>Too much pressure under a pole falls short, and both a deeper and a wider bond beam are tried before they are offered.</summary>
+    /// <summary>Too much pressure under a pole falls short, and both a deeper and a wider bond beam are tried before they are offered. Seats reach all of either beam.</summary>
     [Fact]
     public void PolesThatPressTooHard_FallShort_AndADeeperAndAWiderBeamAreOffered()
     {
-        var study = HouseStudy.Of(Heron with { BondBeam = Heron.BondBeam! with { Depth = Length.FromInches(4) } });
+        var study = HouseStudy.Of(Heron with { BondBeam = Heron.BondBeam! with { Depth = Length.FromInches(4) }, Roof = HeronRoof with { Seat = HeronRoof.Seat! with { Flat = Length.FromInches(2) } } });
         var hard = study.Findings.Where(f => f.Rule.Key == "bearing-stress" && f.Verdict is Verdict.FallsShort).ToList();
         Assert.NotEmpty(hard);
         Assert.DoesNotContain(study.Findings, f => f.Rule.Key == "bearing-stress" && f.Verdict is Verdict.NeedsJudgement);
@@ -296,6 +299,17 @@ public partial class RoofFindingTests
                 Assert.DoesNotContain(left, f => f.Subject == finding.Subject);
             });
         });
+    }
+
+    /// <summary>Where seats cut level are too short to reach all of the bond beam, cutting them deeper is tried, and offered where it mends.</summary>
+    [Fact]
+    public void SeatsTooShortForTheBeam_AreOfferedDeeper()
+    {
+        var starter = StarterHouse.Make();
+        var study = HouseStudy.Of(starter with { Roof = starter.Roof! with { Seat = null } });
+        var finding = study.Findings.First(f => f.Rule.Key == "bearing-stress" && f.Verdict is Verdict.FallsShort);
+        var mend = study.MendsOf(finding).First(m => English.Say(m.What, UnitSystem.Imperial).StartsWith("seats of the poles cut", StringComparison.Ordinal));
+        Assert.DoesNotContain(HouseStudy.Of(mend.Edit.Apply(study.House)).Findings, f => f.Rule.Key == "bearing-stress" && f.Verdict is Verdict.FallsShort);
     }
 
     /// <summary>Rank property: in a wind that nothing of this size holds, no tee is offered that reaches into the lowest lift or under it; the deepest that the old depth times the ratio asks would.</summary>

@@ -88,12 +88,12 @@ public static partial class Houses
                 Anchor = new StrapAnchor(In(24), In(8)) { Thickness = new Length(Length.PerInch / 16), Pull = new Force(2000) }, Note = "over the bond beam beside pole 1, nailed as its maker says",
             },
         ],
-        BondBeam = new BondBeam(In(10), In(6), Length.Zero) { Lap = In(15), Bolt = new Length(Length.PerInch / 2), Bolts = 5 },
+        BondBeam = new BondBeam(In(10), In(8), Length.Zero) { Lap = In(15), Bolt = new Length(Length.PerInch / 2), Bolts = 5 },
         Tees = new Tees(Ft(4), In(24), In(10)) { Timber = In(4), Bolt = new Length(Length.PerInch / 2) },
         Roof = new Roof.Reciprocal(8, Quarters(120), PoleSize.Even(In(8)))
         {
             Turn = Turn.Clockwise, Joint = PoleJoint.Pinned, Pin = new Pin(Quarters(3)), IfOneFails = new IfOneFails.Doubled(),
-            Eye = Eye.Glazed, Eave = In(30), Deck = In(3), EdgeBoard = In(6),
+            Eye = Eye.Glazed, Eave = In(28), Deck = In(3), EdgeBoard = In(6),
             DeckNails = new DeckNails(Quarters(1), In(6)) { Kind = DeckFastener.Screw }, Braces = new RoofBraces(In(2), new Length(Length.PerInch / 8), 14, new Length(Length.PerInch / 1000 * 162), Quarters(14)),
             Overflow = Quarters(22), Battens = new SoilBattens(In(12), In(2)), Flue = new Flue(In(8)) { Bearing = new Angle(257.5), Distance = Ft(5), Clear = In(2) },
             Drip = new DripEdge(In(1), In(1)), Seat = new SeatMade { Bolt = new Length(Length.PerInch * 7 / 8), Washer = new Length(Length.PerInch * 21 / 8) },

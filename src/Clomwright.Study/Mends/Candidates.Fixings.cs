@@ -1,3 +1,4 @@
+using Clomwright.Analysis.Roof;
 using Clomwright.Building;
 using Clomwright.Evidence;
 
@@ -18,6 +19,18 @@ internal static partial class Candidates
         return need.House.Roof is { } roof
             ? straps.Select(s => new Edit.ChangeRoof(roof with { Braces = new RoofBraces(Inches(s.Width), Inches(s.Thick), s.Nails, new Length(Length.PerInch / 1000 * 162), Inches(3.5)) }))
             : [];
+    }
+
+    /// <summary>Seats cut deeper where they are too short to reach all of the bond beam; what is left of the pole is asked of every mend.</summary>
+    private static IEnumerable<Edit> DeeperSeats(Need need)
+    {
+        if (need.House.Roof is not { } roof || need.Study.WallTop.Seats.All(s => s.OffMiddle == 0))
+        {
+            return [];
+        }
+
+        var (seat, depth) = (roof.Seat ?? new SeatMade(), LevelSeat.DepthOf(roof.Seat));
+        return ((double[])[1.5, 2]).Select(more => new Edit.ChangeRoof(roof with { Seat = seat with { Flat = need.Stock(depth * more) } }));
     }
 
     /// <summary>A thicker bolt with its washer; then the same through the beam instead of a screw.</summary>

@@ -127,7 +127,7 @@ internal static partial class Candidates
         Edit[] deeper = [.. ((double[])[1.2, 1.5, 2, 3]).Select(more => new Edit.ChangeBondBeam(beam with { Depth = need.Stock(beam.Depth.Metres * more) }))];
         Edit[] wider = [.. ((int[])[0, 1, 2]).Select(steps => new Edit.ChangeBondBeam(beam with { Width = need.Stock(width.Si) + need.StockStep * steps }))];
         var both = new Edit.ChangeBondBeam(beam with { Width = need.Stock(width.Si), Depth = need.Stock(beam.Depth.Metres * 1.5) });
-        return [deeper[0], wider[0], deeper[1], wider[1], deeper[2], wider[2], both, deeper[3]];
+        return [.. DeeperSeats(need), deeper[0], wider[0], deeper[1], wider[1], deeper[2], wider[2], both, deeper[3]];
     }
 
     /// <summary>Tees closer together and deeper hold the beam and the wall; keys closer together the cob.</summary>
@@ -155,6 +155,6 @@ internal static partial class Candidates
 
     /// <summary>The beam back on the middle; then outward by as much as its pieces lie inside the curve under the poles.</summary>
     private static IEnumerable<Edit> CentredBeam(Need need) => need.House.BondBeam is { } beam
-        ? [new Edit.ChangeBondBeam(beam with { Offset = Length.Zero }), .. need.Study.WallTop.Seats is { Count: > 0 } seats ? [new Edit.ChangeBondBeam(beam with { Offset = Length.Nearest((seats.Min(s => s.Rise) + seats.Max(s => s.Rise)) / 2) })] : Array.Empty<Edit>()]
+        ? [new Edit.ChangeBondBeam(beam with { Offset = Length.Zero }), .. need.Study.WallTop.Seats is { Count: > 0 } seats ? [new Edit.ChangeBondBeam(beam with { Offset = Length.Nearest(beam.Offset.Metres - (seats.Min(s => s.OffCentre) + seats.Max(s => s.OffCentre)) / 2) })] : Array.Empty<Edit>()]
         : [];
 }

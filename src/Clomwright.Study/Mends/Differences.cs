@@ -1,3 +1,4 @@
+using Clomwright.Analysis.Roof;
 using Clomwright.Building;
 using Clomwright.Evidence;
 
@@ -69,6 +70,7 @@ internal static class Differences
         .. Changed("post-footing", (before as Building.Roof.Radial)?.Post?.Footing, (after as Building.Roof.Radial)?.Post?.Footing),
         .. Changed("ring-wide", (before as Building.Roof.Radial)?.Ring?.Width, (after as Building.Roof.Radial)?.Ring?.Width),
         .. Changed("ring-deep", (before as Building.Roof.Radial)?.Ring?.Depth, (after as Building.Roof.Radial)?.Ring?.Depth),
+        .. Changed("seat-flat", Length.Nearest(LevelSeat.DepthOf(before?.Seat)), Length.Nearest(LevelSeat.DepthOf(after?.Seat))),
         .. Changed("seat-bolt", before?.Seat?.Bolt, after?.Seat?.Bolt),
         .. before?.Seat?.Lag is not null && after?.Seat is { Lag: null } ? (Message[])[new Message("study.change.seat-through")] : [],
     ];

@@ -56,9 +56,9 @@ internal static class RoofPlanSheet
         var say = scene.Say;
         yield return new Facts([.. Large(scene, roof, poles)], Styles.Heading) { Across = 7 };
         yield return new Paragraph(say.Say(roof.Reciprocal.Is ? "roof-plan.note" : "roof-plan.note-plain"), Styles.Small) { Above = 2 };
-        foreach (var support in Posts.Under(scene).Concat(PoleSeats.HighEnds(scene, roof)))
+        foreach (var post in Posts.Under(scene))
         {
-            yield return support;
+            yield return post;
         }
 
         if (RoofPoles.SideBySide(roof) > 1)

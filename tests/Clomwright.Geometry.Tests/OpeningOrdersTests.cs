@@ -45,13 +45,13 @@ public sealed class OpeningOrdersTests
         Assert.Equal("geometry.basis.no-frame", line.Basis.Key);
     }
 
-    // By hand: a leg of 24 in and through 6 in of bond beam, a bar of 10 in.
+    // By hand: a leg of 24 in and through 8 in of bond beam, a bar of 10 in.
     [Fact]
     public void Tees_SayWhatTheyAreCutFrom()
     {
         var geometry = FromBuilding.Of(Houses.HeronPoint);
         var whole = Orders(Houses.HeronPoint).Single(o => o.Key == "tees").Basis.Arguments.Single(a => a.Name == "whole").Value;
-        Assert.Equal(geometry.Tees.Count * (24 + 6 + 10) * Inch, ((Argument.Quantity)whole).Value.Si, 1e-9);
+        Assert.Equal(geometry.Tees.Count * (24 + 8 + 10) * Inch, ((Argument.Quantity)whole).Value.Si, 1e-9);
         var unsized = Houses.HeronPoint with { Tees = Houses.HeronPoint.Tees! with { Timber = null } };
         Assert.Equal("geometry.basis.tees-unsized", Orders(unsized).Single(o => o.Key == "tees").Basis.Key);
     }

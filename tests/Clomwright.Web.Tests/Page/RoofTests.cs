@@ -57,9 +57,9 @@ public sealed partial class RoofTests(Chromium chromium)
         var page = open.Page;
         var eave = page.Locator("[name=eave]");
         await page.Locator("[data-knob=eave] .step").Last.ClickAsync();
-        await Expect(eave).ToHaveValueAsync("2 ft 7 in");
+        await Expect(eave).ToHaveValueAsync("2 ft 5 in");
         await eave.PressAsync("ArrowDown");
-        await Expect(eave).ToHaveValueAsync("2 ft 6 in");
+        await Expect(eave).ToHaveValueAsync("2 ft 4 in");
 
         await page.Locator("[data-knob=poles] .step").Last.FocusAsync();
         await page.Keyboard.PressAsync("Enter");

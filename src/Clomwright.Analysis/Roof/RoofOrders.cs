@@ -231,7 +231,7 @@ internal static class RoofOrders
                     }
 
                     yield return new OrderLine("roof-membrane", what, "roof", new Area(skin.Membrane), skin.SheetWaste, new Area(skin.SheetWidth * skin.SheetLength), Tag.Computed,
-                        Message.Of("analysis.order.one-piece", ("width", Amount.Metres(skin.SheetWidth)), ("length", Amount.Metres(skin.SheetLength))));
+                        Message.Of(roof is Building.Roof.Shed or Building.Roof.Gable ? "analysis.order.one-piece-flat" : "analysis.order.one-piece", ("width", Amount.Metres(skin.SheetWidth)), ("length", Amount.Metres(skin.SheetLength)), ("turned", Turned(roof, skin))));
                     break;
                 case "fleece" or "drain-mat" or "insulation":
                     yield return Line("roof-sheet", what, "roof", new Area(skin.Laid), Sheets, new Message("analysis.order.on-surface"), used);
@@ -269,8 +269,17 @@ internal static class RoofOrders
         var roll = roof.SheetRoll!.Value;
         var bought = skin.Sheets * roll.Metres * skin.SheetLength;
         return new OrderLine("roof-membrane", what, "roof", new Area(skin.Membrane), bought / skin.Membrane - 1, new Area(bought), Tag.Computed, Message.Of(
-            "analysis.order.in-sheets", ("count", skin.Sheets), ("width", roll), ("length", Amount.Metres(skin.SheetLength)), ("lap", Amount.Metres(RoofSkins.Lap)), ("glued", Amount.Metres((skin.Sheets - 1) * skin.SheetLength))));
+            "analysis.order.in-sheets", ("count", skin.Sheets), ("width", roll), ("length", Amount.Metres(skin.SheetLength)), ("lap", Amount.Metres(RoofSkins.Lap)), ("glued", Amount.Metres((skin.Sheets - 1) * skin.SheetLength)), ("turned", Turned(roof, skin))));
     }
+
+    /// <summary>What the membrane goes up and over.</summary>
+    private static Message Turned(Building.Roof roof, RoofSkin skin) => (roof.EdgeBoard is not null, skin.CurbLength > 0) switch
+    {
+        (true, true) => new("analysis.order.turned-edge-curb"),
+        (true, false) => new("analysis.order.turned-edge"),
+        (false, true) => new("analysis.order.turned-eave-curb"),
+        (false, false) => new("analysis.order.turned-eave"),
+    };
 
     private static Assumption Share(string key, double share) => new(key, new Message($"analysis.assumed.{key}"), Amount.Fraction(share), Practice);
 

@@ -7,8 +7,8 @@ namespace Clomwright.Papers.Sheets;
 /// <summary>The calculation note. Its first page names everything that falls short and everything that is not checked; then what it leans on.</summary>
 internal static class NoteSheet
 {
-    /// <summary>So many rules stay open on the first page in two columns; more of them take three, so that each is still named there.</summary>
-    private const int OpenInTwo = 80;
+    /// <summary>Columns in which rules that stay open are named: the fewest in which all of them stand on the first page.</summary>
+    private static readonly int[] Columns = [2, 3, 4];
 
     /// <summary>So many rules may take a second line each where one does not hold what they are of; of more of them each keeps to one, and is cut.</summary>
     private const int OpenInFull = 40;
@@ -18,7 +18,7 @@ internal static class NoteSheet
         var say = scene.Say;
         var findings = scene.Set.Findings;
         Fact Total(string key, Func<Finding, bool> counts) => new(say.Say(key), say.One(Amount.Count(findings.Count(counts))));
-        List<Block> blocks =
+        List<Block> First(int columns) =>
         [
             new Facts(
             [
@@ -28,14 +28,14 @@ internal static class NoteSheet
             new Paragraph(say.Say("office-note.first"), Styles.Small) { Above = 1.5 },
             .. Questions(scene),
             .. Gates(scene),
-            .. Open(scene, "findings.heading-short", [.. findings.Where(f => f.Verdict is Verdict.FallsShort)]),
-            .. Open(scene, "findings.heading-not-checked", [.. findings.Where(f => f.Verdict is Verdict.NotChecked)]),
-            new Heading(say.Say("office-note.basis")) { Above = 5 },
-            Basis(scene),
-            .. Diagnostics(scene),
+            .. Open(scene, "findings.heading-short", [.. findings.Where(f => f.Verdict is Verdict.FallsShort)], columns),
+            .. Open(scene, "findings.heading-not-checked", [.. findings.Where(f => f.Verdict is Verdict.NotChecked)], columns),
         ];
+        IEnumerable<Draft> Flow(IEnumerable<Block> blocks) => Draft.Flow(new SheetHead("note", say.Say("office-note.title")), scene.Portrait, [.. blocks], say);
+        var first = First(Columns.FirstOrDefault(columns => Flow(First(columns)).Count() == 1, Columns[^1]));
+        Block[] basis = [new Heading(say.Say("office-note.basis")) { Above = 5 }, Basis(scene), .. Diagnostics(scene)];
         // Rows of what was assumed draw together where the last few would have a sheet to themselves.
-        return Draft.Fewest([0.4, 0.2], pad => Draft.Flow(new SheetHead("note", say.Say("office-note.title")), scene.Portrait, [.. blocks, .. Assumptions(scene, pad)], say));
+        return Draft.Fewest([0.4, 0.2], pad => Flow([.. first, .. basis, .. Assumptions(scene, pad)]));
     }
 
     /// <summary>How many findings are questions, and how many shares of the wall are over the whole: "0 fall short" says nothing of those.</summary>
@@ -67,7 +67,7 @@ internal static class NoteSheet
     }
 
     /// <summary>One line for each rule, in columns: its name, and of what.</summary>
-    private static IEnumerable<Block> Open(Scene scene, string heading, IReadOnlyList<Finding> findings)
+    private static IEnumerable<Block> Open(Scene scene, string heading, IReadOnlyList<Finding> findings, int columns)
     {
         var say = scene.Say;
         yield return new Heading(say.Say(heading, ("n", findings.Count))) { Above = 3 };
@@ -80,7 +80,6 @@ internal static class NoteSheet
         Stack Part(IEnumerable<string> part) => new([.. part.Select(l => new Paragraph(l, Styles.Small) { Above = 0 })]);
         var open = ByRule(scene.Set.Findings.Where(f => f.Verdict is Verdict.FallsShort or Verdict.NotChecked)).Count();
         string[] Lines(double width) => [.. ByRule(findings).Select(g => Line(say, [.. g], width, open <= OpenInFull ? 2 : 1))];
-        var columns = open > OpenInTwo ? 3 : 2;
         var lines = Lines((content - (columns - 1) * Across.Gutter) / columns);
         yield return new Across([.. lines.Chunk((lines.Length + columns - 1) / columns).Select(Part)], columns) { Above = 1 };
     }

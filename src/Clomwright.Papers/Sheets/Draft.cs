@@ -25,6 +25,13 @@ internal sealed record Draft(SheetHead Head, Format Paper, IReadOnlyList<Block> 
         return columns.Select((column, i) => new Draft(Numbered(head, i + first, say), paper, column));
     }
 
+    /// <summary>Whether they stand on one sheet with all their gaps, so that they do too where more follows.</summary>
+    public static bool IsOneSheet(Format paper, IReadOnlyList<Block> blocks)
+    {
+        var content = SheetFrame.Content(paper);
+        return Closer(1, [.. blocks.Select(b => b.At(content.Width))], content).Count == 1;
+    }
+
     /// <summary>The same in columns beside each other, for long lists of short lines.</summary>
     public static IEnumerable<Draft> FlowAcross(int across, SheetHead head, Format paper, IReadOnlyList<Block> blocks, Wording say)
     {

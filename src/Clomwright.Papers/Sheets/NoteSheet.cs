@@ -31,11 +31,10 @@ internal static class NoteSheet
             .. Open(scene, "findings.heading-short", [.. findings.Where(f => f.Verdict is Verdict.FallsShort)], columns),
             .. Open(scene, "findings.heading-not-checked", [.. findings.Where(f => f.Verdict is Verdict.NotChecked)], columns),
         ];
-        IEnumerable<Draft> Flow(IEnumerable<Block> blocks) => Draft.Flow(new SheetHead("note", say.Say("office-note.title")), scene.Portrait, [.. blocks], say);
-        var first = First(Columns.FirstOrDefault(columns => Flow(First(columns)).Count() == 1, Columns[^1]));
+        var first = First(Columns.FirstOrDefault(columns => Draft.IsOneSheet(scene.Portrait, First(columns)), Columns[^1]));
         Block[] basis = [new Heading(say.Say("office-note.basis")) { Above = 5 }, Basis(scene), .. Diagnostics(scene)];
         // Rows of what was assumed draw together where the last few would have a sheet to themselves.
-        return Draft.Fewest([0.4, 0.2], pad => Flow([.. first, .. basis, .. Assumptions(scene, pad)]));
+        return Draft.Fewest([0.4, 0.2], pad => Draft.Flow(new SheetHead("note", say.Say("office-note.title")), scene.Portrait, [.. first, .. basis, .. Assumptions(scene, pad)], say));
     }
 
     /// <summary>How many findings are questions, and how many shares of the wall are over the whole: "0 fall short" says nothing of those.</summary>

@@ -45,7 +45,7 @@ internal sealed class Coats(House house, Face face, Symbol area, List<Assumption
         var isUsual = coat.Parts is null && panel is null && parts is not null;
         if (isUsual)
         {
-            assumed.Add(new Assumption($"plaster-mix-{finish.Material}-{coat.Role.ToString().ToLowerInvariant()}", Message.Of("analysis.assumed.plaster-mix", ("material", finish.Material), ("role", new Message($"analysis.coat.{coat.Role.ToString().ToLowerInvariant()}"))), new Argument.Quantity(Amount.Number(parts!.Sand ?? 0)), usual!.Source));
+            assumed.Add(new Assumption($"plaster-mix-{finish.Material}-{coat.Role.ToString().ToLowerInvariant()}", Message.Of("analysis.assumed.plaster-mix", ("material", new Argument.Material(finish.Material)), ("role", new Message($"analysis.coat.{coat.Role.ToString().ToLowerInvariant()}"))), new Argument.Quantity(Amount.Number(parts!.Sand ?? 0)), usual!.Source));
         }
 
         var result = new CoatResult

@@ -167,7 +167,7 @@ internal static class FoundationSheet
 
         if (ground.Presumptive.Value is { } table)
         {
-            facts.Add(new Fact(say.Say("foundation.table", ("class", table.Key)), say.One(new Amount(table.Pressure.Value, Dimension.Stress)), Wording.Dotted(say.Other(new Amount(table.Pressure.Value, Dimension.Stress)), say.Say(table.Pressure.Source))));
+            facts.Add(new Fact(say.Say("foundation.table", ("class", new Argument.Material(table.Key))), say.One(new Amount(table.Pressure.Value, Dimension.Stress)), Wording.Dotted(say.Other(new Amount(table.Pressure.Value, Dimension.Stress)), say.Say(table.Pressure.Source))));
         }
 
         if (ground.Computed.Value is { } computed)

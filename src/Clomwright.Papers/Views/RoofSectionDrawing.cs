@@ -190,7 +190,7 @@ internal sealed class RoofSectionDrawing
         }
 
         board.Add(new Group("section-flue", [.. marks]));
-        label(along, high - 0.1, Message.Of("papers.roof-section.flue", ("diameter", Amount.Metres(2 * place.Pipe)), ("gap", Amount.Metres(Math.Max(0, place.Gap))), ("nearest", place.Nearest)));
+        label(along, high - 0.1, Message.Of("papers.roof-section.flue", ("diameter", Amount.Metres(2 * place.Pipe)), ("gap", Amount.Metres(Math.Max(0, place.Gap))), ("nearest", new Argument.Subject(place.Nearest))));
     }
 
     /// <summary>A layer along the pole, cut back to the zone round the flue where that lies in its way.</summary>

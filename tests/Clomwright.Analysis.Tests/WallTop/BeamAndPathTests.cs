@@ -46,7 +46,7 @@ public sealed class BeamAndPathTests
     {
         var (_, roof, top) = Of(Houses.HeronPoint);
         var pull = roof.Reciprocal.Value!.Joints.Value!.HoopTension;
-        Near.Relative(pull / (9.5 * 3 * 0.0254 * 0.0254), Check(top.Beam, "bond-beam-tension").Demand.Si, 1e-9);
+        Near.Relative(pull / (9.5 * 4 * 0.0254 * 0.0254), Check(top.Beam, "bond-beam-tension").Demand.Si, 1e-9);
         Near.Relative(15 * 0.0254, Check(top.Beam, "bond-beam-lap").Demand.Si, 1e-9);
         Assert.Equal(pull, Check(top.Beam, "bond-beam-bolts").Demand.Si);
         Printed.Holds(top.Calculations);

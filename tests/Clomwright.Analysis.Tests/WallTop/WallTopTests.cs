@@ -46,7 +46,7 @@ public sealed class WallTopTests
         var door = geometry.Openings.Single(o => o.Opening.Name == "door");
         var header = door.Header!;
         var height = geometry.Wall.Top.Metres - header.Top;
-        var beam = 0.254 * 0.1524 * 5500;
+        var beam = 0.254 * 0.2032 * 5500;
         var cob = 19_000 * height * geometry.Wall.ThicknessAt(header.Top + height / 2) + beam;
         var check = top.Headers.Single(h => h.Key == "header-bending" && h.Subject == "door/header").Check.Value!;
         var span = 0.9144 + 0.3048;

@@ -182,7 +182,7 @@ public static class FromGeometry
         }).ToSequence();
         return ReciprocalFrame.Of(new ReciprocalPlan(centre, ring, roof.Turn, poles)) switch
         {
-            ReciprocalShape.Frame { Geometry: var frame } => new ReciprocalShape.Frame(frame with { SideBySide = roof.SideBySide, Poles = frame.Poles.Select(p => p with { Seat = LevelSeat.Of(geometry, p.Foot, p) }).ToSequence() }),
+            ReciprocalShape.Frame { Geometry: var frame } => new ReciprocalShape.Frame(frame with { SideBySide = roof.SideBySide, Poles = frame.Poles.Select(p => LevelSeat.On(geometry, p)).ToSequence() }),
             var impossible => impossible,
         };
     }

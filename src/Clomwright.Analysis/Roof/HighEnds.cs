@@ -13,16 +13,15 @@ internal static class HighEnds
     /// <summary>Why the upper ends are not known to be carried; null where they can be let in, or end on no wall.</summary>
     public static Message? Open(Sequence<PoleGeometry> poles, SeatMade? seat)
     {
-        var rises = poles.Where(p => p.UpperSeat is not null).Select(Rise).ToArray();
-        return rises.Length > 0 && rises.Max() > LetIn(poles[0], seat) + 1e-6
-            ? Message.Of("analysis.high-ends.open", ("high", Amount.Metres(rises.Max())))
+        return poles.MaxBy(p => p.UpperRise) is { UpperRise: { } rise } highest && rise > LetIn(highest, seat) + 1e-6
+            ? Message.Of("analysis.high-ends.open", ("high", Amount.Metres(rise)))
             : null;
     }
 
     /// <summary>The check; null without a bond beam and for roofs whose rafters end on no wall.</summary>
     public static CheckedMember? Of(Sequence<PoleGeometry> poles, SeatMade? seat)
     {
-        if (poles.All(p => p.UpperSeat is null))
+        if (poles.MaxBy(p => p.UpperRise) is not { UpperRise: { } most } pole)
         {
             return null;
         }
@@ -32,19 +31,13 @@ internal static class HighEnds
             return new(Key, "rafters", why);
         }
 
-        var pole = poles.MaxBy(Rise)!;
         var (sheet, mechanics) = (new Worksheet(Key), Sources.Get("mechanics"));
         var beta = Worksheet.Computed("beta", "pole-pitch", pole.Pitch, Dimension.Angle);
-        var rise = sheet.Step("high-end-rise", "r", "b*tan(beta) + (d_o - d_i)/(2*cos(beta))", Rise(pole), Dimension.Length, mechanics, Worksheet.Computed("b", "rafter-span", pole.Far, Dimension.Length), beta,
+        var rise = sheet.Step("high-end-rise", "r", "b*tan(beta) + (d_o - d_i)/(2*cos(beta))", most, Dimension.Length, mechanics, Worksheet.Computed("b", "rafter-span", pole.Far, Dimension.Length), beta,
             Worksheet.Computed("d_o", "pole-diameter-seat", pole.DiameterAt(0), Dimension.Length), Worksheet.Computed("d_i", "pole-diameter-upper", pole.DiameterAt(pole.Far), Dimension.Length));
-        var depth = LevelSeat.DepthOf(seat);
-        var c = seat?.Flat is null ? Worksheet.Assumed("c", "seat-depth", depth, Dimension.Length, Sources.Get("common-practice")) : Worksheet.Given("c", "seat-depth", depth, Dimension.Length);
-        var let = sheet.Step("high-end-let-in", "l", "c/cos(beta)", LetIn(pole, seat), Dimension.Length, mechanics, c, beta);
+        var let = sheet.Step("high-end-let-in", "l", "c/cos(beta)", LetIn(pole, seat), Dimension.Length, mechanics, SeatCheck.Depth(seat), beta);
         return new(Key, $"rafter {pole.Number}", new MemberCheck("", "place", rise.Value, let.Value, sheet.Done));
     }
-
-    /// <summary>Of a rafter's underside from its foot to its upper end, m.</summary>
-    public static double Rise(PoleGeometry pole) => pole.UnderAt(pole.Far) - pole.UnderAt(0);
 
     private static double LetIn(PoleGeometry pole, SeatMade? seat) => LevelSeat.DepthOf(seat) / pole.PitchCosine;
 }

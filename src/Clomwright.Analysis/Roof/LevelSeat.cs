@@ -40,6 +40,9 @@ public sealed record LevelSeat(double Depth, double Width, double Pitch, double 
         return new LevelSeat(DepthOf(geometry.House.Roof?.Seat), beam.Width.Metres, pole.Pitch, Math.Acos(cosine));
     }
 
+    /// <summary>A pole with the seat of its foot.</summary>
+    internal static PoleGeometry On(HouseGeometry geometry, PoleGeometry pole) => pole with { Seat = Of(geometry, pole.Foot, pole) };
+
     /// <summary>How deep the flat of a seat is cut at the beam's middle, m.</summary>
     public static double DepthOf(SeatMade? seat) => seat?.Flat?.Metres ?? Usual;
 

@@ -70,7 +70,7 @@ internal sealed record PlainLayout(PlainKind Kind, Sequence<PoleGeometry> Poles,
             {
                 CrossingAngle = ahead - 2 * Math.PI * Math.Floor(ahead / (2 * Math.PI)),
             };
-            poles[i] = Seated(geometry, poles[i]);
+            poles[i] = LevelSeat.On(geometry, poles[i]);
         }
 
         var frame = new ReciprocalGeometry(centre, 0, Turn.Clockwise, Sequence.Create<PoleGeometry>(poles));
@@ -105,7 +105,7 @@ internal sealed record PlainLayout(PlainKind Kind, Sequence<PoleGeometry> Poles,
                 feet.Add(low);
                 ends.Add(high);
                 partners.Add(-1);
-                var rafter = Seated(geometry, Rafter(poles.Count, landings[low].Point, -1 * fall, down - up + above, down - up, below, above, size, pitch));
+                var rafter = LevelSeat.On(geometry, Rafter(poles.Count, landings[low].Point, -1 * fall, down - up + above, down - up, below, above, size, pitch));
                 poles.Add(rafter with { UpperSeat = LevelSeat.Of(geometry, landings[high].Point, rafter) });
             }
             else if (down > 0 && up < 0)
@@ -113,8 +113,8 @@ internal sealed record PlainLayout(PlainKind Kind, Sequence<PoleGeometry> Poles,
                 feet.AddRange([low, high]);
                 ends.AddRange([-1, -1]);
                 partners.AddRange([poles.Count + 1, poles.Count]);
-                poles.Add(Seated(geometry, Rafter(poles.Count, landings[low].Point, -1 * fall, down, down, below, 0, size, pitch)));
-                poles.Add(Seated(geometry, Rafter(poles.Count, landings[high].Point, fall, -up, -up, above, 0, size, pitch)));
+                poles.Add(LevelSeat.On(geometry, Rafter(poles.Count, landings[low].Point, -1 * fall, down, down, below, 0, size, pitch)));
+                poles.Add(LevelSeat.On(geometry, Rafter(poles.Count, landings[high].Point, fall, -up, -up, above, 0, size, pitch)));
             }
         }
 
@@ -132,8 +132,6 @@ internal sealed record PlainLayout(PlainKind Kind, Sequence<PoleGeometry> Poles,
         Number = index + 1, Foot = foot, Along = along, PlateRadius = inner, FootHeight = 0, TangentDistance = inner, Near = span / 2, Far = span, EaveReach = Math.Max(0, reach), Tail = beyond,
         Butt = size.Butt.Metres, Tip = size.Tip.Metres, Notch = 0, Slope = pitch.RiseOverRun, Separation = 0, Rise = 0, CrossingAngle = 0,
     };
-
-    private static PoleGeometry Seated(HouseGeometry geometry, PoleGeometry pole) => pole with { Seat = LevelSeat.Of(geometry, pole.Foot, pole) };
 
     private static double EaveOffset(HouseGeometry geometry, Building.Roof roof) => geometry.Wall.OutsideOffset(geometry.Wall.Top.Metres) + roof.Eave.Metres;
 

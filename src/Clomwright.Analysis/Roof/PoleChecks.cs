@@ -43,7 +43,7 @@ internal sealed class PoleChecks
         return
         [
             checks.Bending("pole-bending-crossing", [new("moment-at-near", f => f.MomentAtNear, p => p.Near, p => p.Notch)]),
-            checks.Bending("pole-bending-plate", [new("moment-at-plate", f => f.MomentAtPlate, _ => 0, p => p.CutAt(0)), new("moment-at-heel", f => f.MomentAtHeel, p => p.Heels.FirstOrDefault().At, p => p.Heels.FirstOrDefault().Cut)]),
+            checks.Bending("pole-bending-plate", [new("moment-at-plate", f => f.MomentAtPlate, _ => 0, p => p.CutAt(0)), new("moment-at-heel", f => f.MomentAtHeel, p => p.Heel.At, p => p.Heel.Cut)]),
             checks.Foot(),
             checks.Stub(),
             checks.Shear(),
@@ -163,7 +163,7 @@ internal sealed class PoleChecks
 
         static double Round(PoleGeometry p, bool overhang) => overhang ? p.DiameterAt(0) : Math.Min(p.DiameterAt(p.Near), p.DiameterAt(p.Far));
 
-        static double Cut(PoleGeometry p, bool overhang) => overhang ? p.Heels.FirstOrDefault().Cut : p.Notch;
+        static double Cut(PoleGeometry p, bool overhang) => overhang ? p.Heel.Cut : p.Notch;
 
         static double Demand(CombinedState s, PoleGeometry p, bool overhang) => overhang ? s.Forces.ShearOfOverhang[p.Number - 1]
             : Math.Max(s.Forces.Shear[p.Number - 1], Math.Abs(s.Forces.Governing[p.Number - 1]) * p.PitchCosine);

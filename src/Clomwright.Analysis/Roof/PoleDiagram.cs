@@ -50,7 +50,7 @@ public sealed class PoleDiagram
     public double ShearOfOverhang => before[IndexOf(0)];
 
     /// <summary>Moment where the seat on the plate is deepest, at the bond beam's lower edge; over the plate without one.</summary>
-    public double MomentAtHeel => Pole.Seat is null ? MomentAtPlate : MomentAt(Pole.Heels.First().At);
+    public double MomentAtHeel => MomentAt(Pole.Heel.At);
 
     /// <summary>Shear just inside the near crossing: about minus the crossing force.</summary>
     public double ShearOnStub => after[IndexOf(Pole.Near)];

@@ -180,22 +180,14 @@ public sealed record PoleGeometry
         : distance == Near || distance == Far ? Notch
         : 0;
 
-    /// <summary>Where a seat is deepest, at the lower edge of the bond beam, and how deep, m; none without a seat.</summary>
-    public IEnumerable<(double At, double Cut)> Heels
-    {
-        get
-        {
-            if (Seat is { } seat)
-            {
-                yield return (-Math.Min(seat.Run / 2, EaveReach), LevelSeat.Counted(DiameterAt(0), seat.Outer));
-            }
+    /// <summary>Where the seat of its foot is deepest, at the lower edge of the bond beam, and how deep, m; over the plate and nothing without one.</summary>
+    public (double At, double Cut) Heel => Seat is { } seat ? (-Math.Min(seat.Run / 2, EaveReach), LevelSeat.Counted(DiameterAt(0), seat.Outer)) : default;
 
-            if (UpperSeat is { } upper)
-            {
-                yield return (Far - Math.Min(upper.Run / 2, Far), LevelSeat.Counted(DiameterAt(Far), upper.Outer));
-            }
-        }
-    }
+    /// <summary>The same of its upper end; null where that has no seat.</summary>
+    public (double At, double Cut)? UpperHeel => UpperSeat is { } upper ? (Far - Math.Min(upper.Run / 2, Far), LevelSeat.Counted(DiameterAt(Far), upper.Outer)) : null;
+
+    /// <summary>How far its underside at the upper end lies over that at its foot, m; null where the upper end sits on no wall.</summary>
+    public double? UpperRise => UpperSeat is null ? null : UnderAt(Far) - UnderAt(0);
 
     /// <summary>The point of the axis in space.</summary>
     public Vector3 AxisAt(double distance) =>

@@ -171,14 +171,20 @@ internal readonly record struct PoleStress(double Bending, double BendingGross, 
             shear = Math.Max(shear, Math.Max(Across(diagram.ShearBefore[j], net), Across(diagram.ShearAfter[j], net)));
         }
 
-        foreach (var (at, cut) in pole.Heels)
+        AtHeel(pole.Heel, 0);
+        if (pole.UpperHeel is { } upper)
         {
-            var net = NotchedRound.Of(pole.DiameterAt(at), cut);
-            bending = Math.Max(bending, Math.Abs(diagram.MomentAt(at)) / net.SectionModulus);
-            shear = Math.Max(shear, Across(diagram.ShearBefore[diagram.IndexOf(at <= 0 ? 0 : pole.Far)], net));
+            AtHeel(upper, pole.Far);
         }
 
         return new PoleStress(bending, gross, shear);
+
+        void AtHeel((double At, double Cut) heel, double support)
+        {
+            var net = NotchedRound.Of(pole.DiameterAt(heel.At), heel.Cut);
+            bending = Math.Max(bending, Math.Abs(diagram.MomentAt(heel.At)) / net.SectionModulus);
+            shear = Math.Max(shear, Across(diagram.ShearBefore[diagram.IndexOf(support)], net));
+        }
 
         double Across(double vertical, NotchedRound left) => left.ShearFactor * Math.Abs(vertical) * pole.PitchCosine / left.Area;
     }

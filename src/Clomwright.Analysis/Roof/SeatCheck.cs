@@ -20,6 +20,11 @@ internal static class SeatCheck
     /// <summary>Width of the flat, m.</summary>
     public static double Flat(double diameter, double depth = LevelSeat.Usual) => 2 * Math.Sqrt(Math.Max(0, diameter * depth - depth * depth));
 
+    /// <summary>c: how deep the flat of a seat is cut, given or assumed.</summary>
+    public static Symbol Depth(Building.SeatMade? made) => made?.Flat is { } given
+        ? Worksheet.Given("c", "seat-depth", given.Metres, Dimension.Length)
+        : Worksheet.Assumed("c", "seat-depth", LevelSeat.Usual, Dimension.Length, Sources.Get("common-practice"));
+
     /// <summary>The seat that is used most, in any state.</summary>
     public static CheckedMember Of(IReadOnlyList<Place> places, Timber timber, Sequence<CombinedState> states, Building.BondBeam? beam, Building.SeatMade? seat)
     {
@@ -54,7 +59,7 @@ internal static class SeatCheck
     {
         var (seat, mechanics) = (place.Seat!, Sources.Get("mechanics"));
         var d = Worksheet.Computed("d", "pole-diameter-seat", place.Diameter, Dimension.Length);
-        var c = made?.Flat is null ? Worksheet.Assumed("c", "seat-depth", seat.Depth, Dimension.Length, Sources.Get("common-practice")) : Worksheet.Given("c", "seat-depth", seat.Depth, Dimension.Length);
+        var c = Depth(made);
         var w = Worksheet.Given("w", "beam-width", seat.Width, Dimension.Length);
         var psi = Worksheet.Computed("psi", "seat-skew", seat.Skew, Dimension.Angle);
         if (seat.IsLevel)

@@ -54,9 +54,8 @@ internal static class SecondaryEnds
         var hardest = loads.Combined.MaxBy(s => s.Pressure / (timber.System == TimberSystem.Nds ? 1 : Strength.Factor(timber, s.Combination)))!;
         var (sheet, mechanics) = (new Worksheet("secondary-seat"), Sources.Get("mechanics"));
         var force = Reaction(sheet, hardest, plate);
-        var cut = LevelSeat.DepthOf(made);
-        var c = made?.Flat is null ? Worksheet.Assumed("c", "seat-depth", cut, Dimension.Length, Sources.Get("common-practice")) : Worksheet.Given("c", "seat-depth", cut, Dimension.Length);
-        var area = sheet.Step("seat-area", "A", "2*sqrt(d*c - c^2)*w", SeatCheck.Flat(d, cut) * beam.Width.Metres, Dimension.Area, mechanics, Worksheet.Given("d", "secondary-diameter", d, Dimension.Length), c,
+        var c = SeatCheck.Depth(made);
+        var area = sheet.Step("seat-area", "A", "2*sqrt(d*c - c^2)*w", SeatCheck.Flat(d, LevelSeat.DepthOf(made)) * beam.Width.Metres, Dimension.Area, mechanics, Worksheet.Given("d", "secondary-diameter", d, Dimension.Length), c,
             Worksheet.Given("w", "beam-width", beam.Width.Metres, Dimension.Length));
         var across = Strength.Across(sheet, weaker, hardest.Combination);
         var held = sheet.Step("seat-capacity", "R_s", $"A*{across.Name}", area.Value.Si * across.Value.Si, Dimension.Force, mechanics, area, across);

@@ -6,11 +6,12 @@ public sealed partial class Phrasebook
 {
     private const string OfPier = "pier ";
     private const string OfHeader = "/header";
+    private const string OfFrame = "/frame";
 
     /// <summary>The subject of a finding or of a check in words: <c>pole 3, on its seat</c>. Machines take it as it is, and the author's own names stay in it.</summary>
     /// <remarks>
     /// A subject is made of parts between <c>", "</c>. A part that we made has words under <c>evidence.subject.</c> and its own letters, numbers as <c>n</c>; of <c>pier a|b</c> and
-    /// <c>a/header</c> the rest is the author's, and what a pier stands between is said as <see cref="Between"/>. Whatever else stands there is the author's and is said as it was written.
+    /// <c>a/header</c> and <c>a/frame</c> the rest is the author's, and what a pier stands between is said as <see cref="Between"/>. Whatever else stands there is the author's and is said as it was written.
     /// </remarks>
     public string Subject(string subject)
     {
@@ -46,6 +47,7 @@ public sealed partial class Phrasebook
             ? Said(key, ("n", numbers.ElementAtOrDefault(0) ?? ""), ("m", numbers.ElementAtOrDefault(1) ?? ""))
             : part.StartsWith(OfPier, StringComparison.Ordinal) ? Said("evidence.subject.of-pier", ("name", Between(part)))
             : part.EndsWith(OfHeader, StringComparison.Ordinal) ? Said("evidence.subject.of-header", ("name", part[..^OfHeader.Length]))
+            : part.EndsWith(OfFrame, StringComparison.Ordinal) ? Said("evidence.subject.of-frame", ("name", part[..^OfFrame.Length]))
             : part;
     }
 

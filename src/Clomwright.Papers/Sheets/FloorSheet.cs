@@ -127,7 +127,7 @@ internal static class FloorSheet
         }
 
         yield return new Heading(say.Say("floor.oil"));
-        yield return new Paragraph(say.Say("floor.oil-how", ("oil", oil.Material == "linseed" ? say.Say("floor.linseed") : oil.Material), ("litres", Amount.Number(Math.Ceiling(volume * 1000))), ("gallons", Amount.Number(Math.Ceiling(volume / Gallon * 10) / 10)), ("coats", oil.Coats)), Styles.Body) { Above = 1.5 };
+        yield return new Paragraph(say.Say("floor.oil-how", ("oil", say.NameOf("papers.floor.oil-of-" + oil.Material, oil.Material)), ("litres", Amount.Number(Math.Ceiling(volume * 1000))), ("gallons", Amount.Number(Math.Ceiling(volume / Gallon * 10) / 10)), ("coats", oil.Coats)), Styles.Body) { Above = 1.5 };
         yield return new Table(
             [new(say.Say("floor.coat")), new(say.Say("floor.coat-on")), new(say.Say("floor.coat-used")), new(say.Say("floor.coat-by")) { Grows = 1 }],
             [.. Enumerable.Range(1, Math.Min(oil.Coats, 8)).Select(n => new Row(new Cell(say.Say("floor.nth", ("n", n))) { Tick = true }, new Cell(".................."), new Cell(".................."), new Cell("..................")))]) { Above = 1.5 };

@@ -62,7 +62,7 @@ internal static class OpeningCard
         {
             rows.Add(Size(scene, "opening.frame", $"{say.One(frame.Width)} × {say.One(frame.Height)}", $"{say.Other(frame.Width)} × {say.Other(frame.Height)}", Tag.Given));
             rows.Add(Size(scene, "opening.frame-depth", frame.Depth, Tag.Given));
-            rows.Add(Size(scene, "opening.over-frame", Amount.Metres((o.Height - frame.Height).Metres), Tag.Computed));
+            rows.Add(Size(scene, "opening.over-frame", o.Height - frame.Height, Tag.Computed));
             var gap = SettlementGap.Over(frame, scene.House.Mix);
             rows.Add(gap.Value is { } g
                 ? Size(scene, "opening.gap", Amount.Metres(g), gap.Tag)

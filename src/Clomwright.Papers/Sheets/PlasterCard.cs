@@ -158,7 +158,7 @@ internal static class PlasterCard
             [new(say.Say("plaster.place")) { Grows = 1 }, new(say.Say("plaster.along"), Anchor.End), new(say.Say("plaster.across"), Anchor.End), new(say.Say("plaster.cover"), Anchor.End), new(say.Say("plaster.needs"), Anchor.End)],
             [
                 .. places.Select(l => new Row(
-                    new Cell(say.Say("plaster.place-" + l.Kind.ToString().ToLowerInvariant(), ("of", new Argument.Subject(l.Kind == LathKind.Frame ? l.Address.Split('/')[0] : l.Address)))) { Tick = true },
+                    new Cell(say.Say("plaster.place-" + l.Kind.ToString().ToLowerInvariant(), ("of", new Argument.Subject(l.Address)))) { Tick = true },
                     l.Length is { } length ? scene.Metres(length) : new Cell(say.Say("plaster.measure")),
                     l.Width is { } width ? scene.Metres(width) : new Cell(say.Say("plaster.measure")),
                     l.Cover is > 0 and var cover ? scene.Metres(cover) : new Cell(say.Say("plaster.at-the-face")),

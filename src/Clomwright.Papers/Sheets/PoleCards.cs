@@ -55,7 +55,7 @@ internal static class PoleCards
                 [
                     .. pole.Marks.Select(m => Line(scene, "pole-cards.mark-" + m.Key, Amount.Metres(m.At), Styles.Heading, pole.Card is null ? "" : m.Key == "seat" ? PoleSeats.Flat(scene) : PoleSeats.Notch(scene, pole))),
                     Line(scene, "pole-cards.cut", Amount.Metres(pole.CutLength), Styles.Heading),
-                    .. pole.Place.UpperSeat is null ? (Row[])[] : [Line(scene, "pole-cards.over-beam", Amount.Metres(pole.Place.UnderAt(pole.Place.Far) - pole.Place.UnderAt(0)), Styles.BodyStrong)],
+                    .. pole.Place.UpperRise is { } rise ? (Row[])[Line(scene, "pole-cards.over-beam", Amount.Metres(rise), Styles.BodyStrong)] : [],
                     Line(scene, "pole-cards.station", Amount.Metres(RoofPoles.Station(scene, pole)), Styles.BodyStrong),
                     pole.Mass is { } kg
                         ? Line(scene, "pole-cards.mass", new Amount(kg, Dimension.Mass), Styles.BodyStrong)

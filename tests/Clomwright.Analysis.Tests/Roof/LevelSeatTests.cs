@@ -56,7 +56,7 @@ public sealed class LevelSeatTests
 
         var roof = Of(1);
         var pole = roof.Geometry.Poles[0];
-        var (at, cut) = pole.Heels.Single();
+        var (at, cut) = pole.Heel;
         Near.Relative(pole.Seat!.Outer, cut, 1e-12);
         Assert.Equal(-pole.Seat.Run / 2, at, 1e-12);
         var eave = roof.Stage("eaveOnly").Value!;

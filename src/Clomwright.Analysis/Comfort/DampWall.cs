@@ -167,6 +167,7 @@ internal sealed class DampWall(HouseGeometry geometry, Shell shell, ComfortNumbe
     {
         var (sums, hours) = (new double[12, Columns], new int[12]);
         var facing = stations.Select(s => geometry.Curve.Normal(s) is var n ? Math.Atan2(n.East, n.North) : 0).ToArray();
+        var looks = facing.Select(Upright.Of).ToArray();
         var (film, taken) = (numbers["comfort-film-outside"], numbers["comfort-sun-taken"]);
         var lit = new double[288, Columns];
         for (var k = 0; k < 288; k++)
@@ -185,7 +186,7 @@ internal sealed class DampWall(HouseGeometry geometry, Shell shell, ComfortNumbe
             hours[month]++;
             for (var c = 0; c < Columns; c++)
             {
-                var beam = hour.BeamLevel > 0 ? lit[24 * month + h % 24, c] * hour.BeamLevel * Math.Max(0, hour.Place.OnUpright(facing[c])) / Math.Max(0.05, Math.Sin(hour.Place.Elevation)) : 0;
+                var beam = lit[24 * month + h % 24, c] * weather.Beams[h].On(looks[c]);
                 sums[month, c] += film * (taken * (beam + hour.DiffuseLevel / 2 + 0.1 * hour.Level) - hour.LongWaveLoss / 2);
             }
         }

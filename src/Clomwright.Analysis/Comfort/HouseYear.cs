@@ -41,31 +41,32 @@ internal sealed class HouseYear
         var inside = new double[hours.Count];
         var faces = new float[hours.Count, elements.Count];
         var windows = new double[shell.Windows.Count];
+        var looks = elements.Select(e => e.Facing is { } facing ? Upright.Of(facing) : default).ToArray();
+        var looksOut = shell.Windows.Select((_, w) => Upright.Of(shell.Facing(w))).ToArray();
         for (var h = 0; h < hours.Count; h++)
         {
-            var hour = hours[h];
-            var at = Place(weather, h);
+            ref readonly var hour = ref hours.AsSpan()[h];
+            var (at, beam, diffuse) = (Place(weather, h), weather.Beams[h], hour.DiffuseLevel);
+            var level = clear[at] * hour.BeamLevel + diffuse;
             // As WeatherHour.Upright, with shade: half of the sky, half of what ground of albedo 0.2 throws back.
-            double Upright(double normal, double share, double sky) =>
-                share * hour.BeamLevel * Math.Max(0, hour.Place.OnUpright(normal)) / Math.Max(0.05, Math.Sin(hour.Place.Elevation)) + sky * hour.DiffuseLevel / 2 + 0.1 * (clear[at] * hour.BeamLevel + hour.DiffuseLevel);
+            double On(Upright face, double share, double sky) => share * beam.On(face) + sky * diffuse / 2 + 0.1 * level;
             for (var w = 0; w < windows.Length; w++)
             {
                 var window = shell.Windows[w];
                 if (window.Glass > 0)
                 {
-                    var gain = window.Glass * window.Sun * Upright(shell.Facing(w), lit[w][at], skies[w]);
+                    var gain = window.Glass * window.Sun * On(looksOut[w], lit[w][at], skies[w]);
                     (inside[h], windows[w]) = (inside[h] + gain, windows[w] + gain * Hour);
                 }
             }
 
-            inside[h] += shell.EyeSun * (clear[at] * hour.BeamLevel + hour.DiffuseLevel) + shell.BottleSun * hour.DiffuseLevel / 2;
+            inside[h] += shell.EyeSun * level + shell.BottleSun * diffuse / 2;
             for (var e = 0; e < elements.Count; e++)
             {
                 var element = elements[e];
                 if (element.Taken > 0)
                 {
-                    faces[h, e] = (float)(element.Taken * (element.Facing is { } facing ? Upright(facing, shaded[e]![at], 1) : clear[at] * hour.BeamLevel + hour.DiffuseLevel)
-                        - hour.LongWaveLoss * (element.Facing is null ? 1 : 0.5));
+                    faces[h, e] = (float)(element.Taken * (element.Facing is null ? level : On(looks[e], shaded[e]![at], 1)) - hour.LongWaveLoss * (element.Facing is null ? 1 : 0.5));
                 }
             }
         }
@@ -105,11 +106,12 @@ internal sealed class HouseYear
         var (heated, free) = (new RunTally(elements.Count), new RunTally(elements.Count));
         var (feltHeated, feltFree, before) = (15.0, 15.0, Vector128<double>.Zero);
         var people = (shell.People * shell.HeatEach + shell.OtherHeat) / 2;
+        var grounds = Enumerable.Range(0, 365).Select(d => GroundBelow(weather, d)).ToArray();
         for (var h = -RunUp; h < hours.Length; h++)
         {
             var at = h < 0 ? h + hours.Length : h;
             ref readonly var hour = ref hours[at];
-            var (ground, sun) = (GroundBelow(weather, at / 24), gains.Inside[at]);
+            var (ground, sun) = (grounds[at / 24 % 365], gains.Inside[at]);
             for (var e = 0; e < faces.Length; e++)
             {
                 var element = elements[e];
@@ -152,7 +154,7 @@ internal sealed class HouseYear
     {
         var (mean, swing, coldest) = shell.YearSwing(weather);
         var steady = shell.Ground.Area * shell.Ground.Transmittance;
-        return mean - swing * shell.Ground.Swing / steady * Math.Cos(2 * Math.PI * (day % 365 - coldest - 30) / 365);
+        return mean - swing * shell.Ground.Swing / steady * Math.Cos(2 * Math.PI * (day - coldest - 30) / 365);
     }
 
     private double Simple(YearWeather weather, SunGains gains)

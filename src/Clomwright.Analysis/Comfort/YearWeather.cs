@@ -16,6 +16,9 @@ public sealed record YearWeather(Sequence<SeasonDay> Days, Sequence<WeatherHour>
     /// <summary>A year of no name, from the first of July: a winter stands in it whole.</summary>
     public static DateOnly Begin { get; } = new(2025, 7, 1);
 
+    /// <summary>For each hour, what its beam leaves on upright faces.</summary>
+    internal Sequence<Beam> Beams { get; } = [.. Hours.Select(Beam.Of)];
+
     /// <summary>Mean temperature of a day, C.</summary>
     public double DayMean(int day) => Days[day].Mean;
 

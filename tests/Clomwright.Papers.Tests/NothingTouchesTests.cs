@@ -21,6 +21,15 @@ public sealed class NothingTouchesTests
             OfficeTests.NamesWhatIsOpen(set);
         }));
 
+    // A house in which two poles end in one place over the eave: their numbers stand one beyond the other.
+    [Theory]
+    [InlineData(20261129, 78)]
+    public void NumbersOfPolesThatMeet_StandApart(uint seed, int number)
+    {
+        var scene = new Scene(Papers.Set(Drawn.One(Houses.LongestNames, seed, number), PaperSize.A4));
+        Assert.Empty(Faults([.. RoofPlanSheet.Of(scene).Select((d, i) => d.Finish(i + 1, 9, scene.Imprint, scene.Say))]));
+    }
+
     [Theory]
     [InlineData(PaperSize.A4, UnitSystem.Imperial)]
     [InlineData(PaperSize.A3, UnitSystem.Metric)]

@@ -129,11 +129,7 @@ internal static class RoofPlan
             _ => [],
         }));
         board.Add(new Group("way-prop", [new Stroke(Outline.Circle(pen.At(orphan.Foot + orphan.Far * orphan.Along), 2.2), new Pen(Weight.Medium))]));
-        foreach (var pole in frame.Poles)
-        {
-            Number(board, pen, pole);
-        }
-
+        Numbers(board, pen, frame.Poles);
         return (board.Marks, board.Marks.Bounds().Inset(-1));
     }
 
@@ -178,10 +174,7 @@ internal static class RoofPlan
             board.Add(new Group("roof-last-over-first", [.. Body(Corners(pen, poles[^1], (poles[^1].Near + poles[^1].Far) / 2, sideBySide), open: true)]));
         }
 
-        foreach (var pole in poles)
-        {
-            Number(board, pen, pole);
-        }
+        Numbers(board, pen, poles);
     }
 
     private static string Id(PoleGeometry pole) => string.Create(CultureInfo.InvariantCulture, $"roof-pole-{pole.Number}");
@@ -193,13 +186,31 @@ internal static class RoofPlan
         new Stroke(open ? Outline.Through(corners) : Outline.Polygon(corners), new Pen(Weight.Medium)),
     ];
 
-    private static void Number(Board board, PlanPen pen, PoleGeometry pole)
+    /// <summary>Each pole's number in a ring before its eave end, or further out on a line of its own where the number of another stands there.</summary>
+    private static void Numbers(Board board, PlanPen pen, Sequence<PoleGeometry> poles)
     {
-        var centre = pen.At(pole.Foot - (pole.EaveReach + 4.4 / pen.PaperPerMetre) * pole.Along);
-        var number = pole.Number.ToString(CultureInfo.InvariantCulture);
-        board.Add(new Fill(Outline.Circle(centre, 2.9), Tone.Paper));
-        board.Add(new Stroke(Outline.Circle(centre, 2.9), new Pen(Weight.Thin)));
-        board.Say(number, centre.X, centre.Y + Styles.BodyStrong.Digits / 2, Styles.BodyStrong, Anchor.Middle);
+        const double ring = 2.9, apart = 0.5, near = 4.4, step = 1.5;
+        var taken = new List<PaperPoint>();
+        foreach (var pole in poles)
+        {
+            PaperPoint Out(double millimetres) => pen.At(pole.Foot - (pole.EaveReach + millimetres / pen.PaperPerMetre) * pole.Along);
+            var beyond = near;
+            while (taken.Any(t => (t - Out(beyond)).Norm < 2 * ring + apart))
+            {
+                beyond += step;
+            }
+
+            if (beyond > near)
+            {
+                board.Add(new Stroke(Outline.Through([Out(0), Out(beyond - ring)]), new Pen(Weight.Hair)));
+            }
+
+            var (centre, number) = (Out(beyond), pole.Number.ToString(CultureInfo.InvariantCulture));
+            board.Add(new Fill(Outline.Circle(centre, ring), Tone.Paper));
+            board.Add(new Stroke(Outline.Circle(centre, ring), new Pen(Weight.Thin)));
+            board.Say(number, centre.X, centre.Y + Styles.BodyStrong.Digits / 2, Styles.BodyStrong, Anchor.Middle);
+            taken.Add(centre);
+        }
     }
 
     private static void Landings(Board board, PlanPen pen)

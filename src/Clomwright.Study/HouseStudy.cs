@@ -52,6 +52,7 @@ public sealed class HouseStudy
     private readonly Lazy<Known<DaysQuestion>> daysAsked, daysOutline;
     private readonly Lazy<DateOnly?> firstLift;
     private readonly Lazy<Sequence<BeamPiece>> beamPieces;
+    private readonly Lazy<Sequence<PoleSeat>> seats;
     private readonly Lazy<Known<PlannedDaysResult>> daysPlanned;
     private readonly Lazy<ComfortResult> comfort;
     private readonly Lazy<Known<FixResults>> comfortFixes;
@@ -71,7 +72,8 @@ public sealed class HouseStudy
         mix = new(() => FromTests.Of(house.Mix, Quantities));
         settingOut = new(() => SettingOuts.Of(Geometry));
         roof = new(() => RoofOf(house, Geometry, before.Study));
-        wallTop = new(() => Analysis.WallTop.FromRoof.Of(Geometry, Roof, Mix.Strength.Settled, beamPieces.Value));
+        seats = new(() => Analysis.WallTop.FromRoof.Seats(Geometry, Roof, beamPieces.Value));
+        wallTop = new(() => Analysis.WallTop.FromRoof.Of(Geometry, Roof, Mix.Strength.Settled, beamPieces.Value, seats.Value));
         wallByHand = new(() => FromPiers.Of(Geometry, Roof, WallTop.Seats, Mix.Strength, DryingNumbers.Of(house.Assumed, DryingCase.Middle, KnownToDrying.OfCob(Geometry, Mix))));
         foundation = new(() => FoundationOf(house, Geometry, Roof, before.Study));
         finishes = new(() => Analysis.Finishes.FromGeometry.Of(Geometry, FinishInputs.None with { Months = MonthsOf(Weather) }));
@@ -130,6 +132,9 @@ public sealed class HouseStudy
 
     /// <summary>Headers, tees and bond beam under that roof.</summary>
     public WallTopResult WallTop => wallTop.Value;
+
+    /// <summary>Where each pole presses on the wall: of the wall top what is known at once.</summary>
+    public Sequence<PoleSeat> Seats => seats.Value;
 
     /// <summary>The wall worked by hand: piers, what tips and slides it, green and wet.</summary>
     public WallByHandResult WallByHand => wallByHand.Value;

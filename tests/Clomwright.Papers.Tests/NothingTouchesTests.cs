@@ -23,10 +23,11 @@ public sealed class NothingTouchesTests
 
     // A house in which two poles end in one place over the eave: their numbers stand one beyond the other.
     [Theory]
-    [InlineData(20261129, 78)]
-    public void NumbersOfPolesThatMeet_StandApart(uint seed, int number)
+    [InlineData(20261129, 78, PaperSize.A4)]
+    [InlineData(20261129, 298, PaperSize.Letter)]
+    public void NumbersOfPolesThatMeet_StandApart(uint seed, int number, PaperSize paper)
     {
-        var scene = new Scene(Papers.Set(Drawn.One(Houses.LongestNames, seed, number), PaperSize.A4));
+        var scene = new Scene(Papers.Set(Drawn.One(Houses.LongestNames, seed, number), paper));
         Assert.Empty(Faults([.. RoofPlanSheet.Of(scene).Select((d, i) => d.Finish(i + 1, 9, scene.Imprint, scene.Say))]));
     }
 

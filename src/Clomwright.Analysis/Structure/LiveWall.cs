@@ -23,6 +23,7 @@ public sealed class LiveWall : IDisposable
     private readonly WallCase[] cases;
     private readonly ElasticBody elastic;
     private readonly int known;
+    private WallSheet? last;
 
     private LiveWall(double strength, WallBody body, WallCase[] cases, string opening, (int From, int To) cells)
     {
@@ -102,7 +103,7 @@ public sealed class LiveWall : IDisposable
 
         var answers = elastic.Solve([.. cases.Select(c => NodalLoad.Sum(basis.All, c.Coefficients))]);
         var stresses = elastic.CellStresses(answers, again: true);
-        var sheet = new WallSheet(body, body.Numbers["wall-stress-patch"]);
+        var sheet = last = new WallSheet(body, body.Numbers["wall-stress-patch"], before: last);
         PierSections[] piers = [.. geometry.Piers.Select(p => new PierSections(body, p)).Where(p => p.Rows.Length > 0)];
         Landing[] landings = [.. geometry.Landings.Where(l => !l.Secondary)];
         var envelope = new Envelope(sheet);

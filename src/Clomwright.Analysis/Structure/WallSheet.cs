@@ -1,3 +1,4 @@
+using System.Runtime.Intrinsics;
 using Clomwright.Numerics.Solid;
 
 namespace Clomwright.Analysis.Structure;
@@ -25,18 +26,21 @@ internal sealed class WallSheet
     private readonly SolidModel model;
     private readonly SolidGrid grid;
     private readonly (int Stack, double Weight)[][] patches;
-    private readonly PatchReach?[] reaches = new PatchReach?[1 + (int)Math.Ceiling((MostGrown - 1) / Growth)];
+    private readonly double patch;
+    private readonly PatchReach?[] reaches;
 
     /// <param name="body">The wall.</param>
     /// <param name="patch">Length of a patch both ways, m.</param>
     /// <param name="model">What of it stands; null for all.</param>
-    public WallSheet(WallBody body, double patch, SolidModel? model = null)
+    /// <param name="before">A sheet made before; where it lies on the same grid, how far patches reach is taken over from it.</param>
+    public WallSheet(WallBody body, double patch, SolidModel? model = null, WallSheet? before = null)
     {
-        (this.body, this.model, grid) = (body, model ?? body.Model, body.Grid);
+        (this.body, this.model, this.patch, grid) = (body, model ?? body.Model, patch, body.Grid);
         Rows = body.CobRows;
+        reaches = before is not null && ReferenceEquals(before.grid, grid) && (before.Rows, before.patch) == (Rows, patch) ? before.reaches : new PatchReach?[1 + (int)Math.Ceiling((MostGrown - 1) / Growth)];
         Count = grid.Around * Rows;
         Share = [.. Enumerable.Range(0, Count).Select(ShareOf)];
-        patches = [.. Enumerable.Range(0, Count).Select(stack => Share[stack] > 0 ? Patch(stack, patch) : [])];
+        patches = [.. Enumerable.Range(0, Count).Select(stack => Share[stack] > 0 ? Patch(stack) : [])];
     }
 
     /// <summary>Rows of stacks.</summary>
@@ -86,13 +90,19 @@ internal sealed class WallSheet
         var means = new double[raw.Length];
         for (var stack = 0; stack < Count; stack++)
         {
+            var (first, second, third) = (Vector128<double>.Zero, Vector128<double>.Zero, Vector128<double>.Zero);
             foreach (var (other, weight) in patches[stack])
             {
-                for (var part = 0; part < Parts; part++)
-                {
-                    means[Parts * stack + part] += weight * raw[Parts * other + part];
-                }
+                ref var from = ref raw[Parts * other];
+                first += weight * Vector128.LoadUnsafe(ref from);
+                second += weight * Vector128.LoadUnsafe(ref from, 2);
+                third += weight * Vector128.LoadUnsafe(ref from, 4);
             }
+
+            ref var to = ref means[Parts * stack];
+            first.StoreUnsafe(ref to);
+            second.StoreUnsafe(ref to, 2);
+            third.StoreUnsafe(ref to, 4);
         }
 
         return means;
@@ -185,14 +195,14 @@ internal sealed class WallSheet
         return (grid.T[j] + grid.T[j + 1]) / 2 + reference * (grid.T[j + 1] - grid.T[j]) / 2;
     }
 
-    private (int Stack, double Weight)[] Patch(int stack, double length)
+    private (int Stack, double Weight)[] Patch(int stack)
     {
         for (var step = 0; ; step++)
         {
             var grown = 1 + step * Growth;
-            var found = Within(stack, reaches[step] ??= new PatchReach(grid, Rows, grown * length));
+            var found = Within(stack, reaches[step] ??= new PatchReach(grid, Rows, grown * patch));
             var filled = found.Sum(f => f.Weight);
-            if (filled >= LeastFilled * length * length || grown > MostGrown - Growth / 2)
+            if (filled >= LeastFilled * patch * patch || grown > MostGrown - Growth / 2)
             {
                 return filled > 0 ? [.. found.Select(f => (f.Stack, f.Weight / filled))] : [(stack, 1)];
             }

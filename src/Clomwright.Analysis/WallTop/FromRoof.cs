@@ -23,20 +23,31 @@ public static class FromRoof
         return BeamPieces.Of(geometry);
     }
 
+    /// <summary>Where each pole presses on the wall; none without a bond beam.</summary>
+    /// <param name="geometry">The placed house.</param>
+    /// <param name="roof">What the roof does.</param>
+    /// <param name="pieces">The bond beam in pieces.</param>
+    public static Sequence<PoleSeat> Seats(HouseGeometry geometry, RoofResult roof, Sequence<BeamPiece> pieces)
+    {
+        ArgumentNullException.ThrowIfNull(geometry);
+        ArgumentNullException.ThrowIfNull(roof);
+        return new SeatPlaces(geometry, roof, pieces).All;
+    }
+
     /// <summary>Headers, tees, seats and bond beam.</summary>
     /// <param name="geometry">The placed house.</param>
     /// <param name="roof">What the roof does.</param>
     /// <param name="cobBearing">Bearing pressure allowed on this house's cob, Pa, measured or with its assumption; null takes the cautious one.</param>
     /// <param name="cut">The bond beam in pieces, where that is known; null cuts it.</param>
-    public static WallTopResult Of(HouseGeometry geometry, RoofResult roof, Settled<double>? cobBearing = null, Sequence<BeamPiece>? cut = null)
+    /// <param name="seated">The seats, where they are known; null places them.</param>
+    public static WallTopResult Of(HouseGeometry geometry, RoofResult roof, Settled<double>? cobBearing = null, Sequence<BeamPiece>? cut = null, Sequence<PoleSeat>? seated = null)
     {
         var combined = roof.Combined;
         var memory = Sources.Get("cob-density-memory");
         var settled = cobBearing ?? Settle.Or((double?)null, new Amount(AssumedBearing, Dimension.Stress), "cob-bearing", new Message("analysis.assumed.cob-bearing"), Sources.Get("cob-strength-memory"));
         var bearing = settled.Assumption is { } assumed ? new Cited<double>(settled.Value, assumed.Source, Tag.Assumed) : new Cited<double>(settled.Value, Sources.Get("en-1990-d"), Tag.Measured);
         var pieces = cut ?? Pieces(geometry);
-        var seating = new SeatChecks(geometry, roof, pieces, bearing);
-        var seats = seating.Seats;
+        var seats = seated ?? Seats(geometry, roof, pieces);
         var lateral = LateralPath.Of(geometry, roof, DryCob, bearing);
         var headers = new HeaderChecks(geometry, combined, WetCob, bearing);
         var top = geometry.Wall.Top.Metres;
@@ -52,7 +63,7 @@ public static class FromRoof
             Straps = [.. straps, .. uncounted],
             HoldDowns = holds,
             Seats = seats,
-            Bearing = seating.Of(seats).ToSequence(),
+            Bearing = new SeatChecks(geometry, roof, bearing).Of(seats).ToSequence(),
             SeatEccentricity = seats.Count > 0 ? seats.Max(s => s.Share) : Math.Abs(offset) / geometry.Wall.ThicknessAt(top),
             BeamPieces = pieces,
             Beam = BeamChecks.Of(geometry, roof, pieces, holds).ToSequence(),

@@ -24,20 +24,30 @@ public enum CellSide
     Top,
 }
 
+/// <summary>A Gauss point of one side of a cell.</summary>
+/// <param name="Place">Where it lies.</param>
+/// <param name="Normal">Unit normal out of the cell.</param>
+/// <param name="Area">What it stands for.</param>
+internal readonly record struct FacePoint(Vector3 Place, Vector3 Normal, double Area);
+
 /// <summary>One side of a cell, over which forces are spread.</summary>
 internal readonly struct CellFace
 {
     private static readonly double Gauss = 1 / Math.Sqrt(3);
 
+    /// <summary>Shape function of corner n (0..3) of a face at its Gauss point q, at 4 q + n: on every side the same.</summary>
+    private static readonly double[] Shares = [.. Enumerable.Range(0, 16).Select(i => InPlane(i % 4 & 1, i / 4 & 1) * InPlane(i % 4 >> 1, i / 4 >> 1))];
+
     private readonly SolidGrid grid;
     private readonly int cell;
+    private readonly CellSide side;
     private readonly int fixedBit;
     private readonly bool high;
 
     /// <summary>A side of a cell.</summary>
     public CellFace(SolidGrid grid, int cell, CellSide side)
     {
-        (this.grid, this.cell) = (grid, cell);
+        (this.grid, this.cell, this.side) = (grid, cell, side);
         fixedBit = side switch { CellSide.Inside or CellSide.Outside => 0, CellSide.Start or CellSide.End => 1, _ => 2 };
         high = side is CellSide.Outside or CellSide.End or CellSide.Top;
     }
@@ -67,21 +77,35 @@ internal readonly struct CellFace
     public void NodalForces(Func<Vector3, Vector3, Vector3> traction, CellCut? cut, Span<Vector3> forces)
     {
         forces.Clear();
+        var points = grid.FacePoints(cell, side);
+        for (var q = 0; q < 4; q++)
+        {
+            var share = cut is null ? 1 : Math.Max(cut.Weights[Beside(q, 0)], cut.Weights[Beside(q, 1)]);
+            var force = share * points[q].Area * traction(points[q].Place, points[q].Normal);
+            for (var n = 0; n < 4; n++)
+            {
+                forces[n] += Shares[4 * q + n] * force;
+            }
+        }
+    }
+
+    /// <summary>Its four Gauss points.</summary>
+    public FacePoint[] Points()
+    {
         Span<Vector3> corners = stackalloc Vector3[8];
         grid.Corners(cell, corners);
-        var outward = OutwardSign(corners);
+        var (outward, points) = (OutwardSign(corners), new FacePoint[4]);
         for (var q = 0; q < 4; q++)
         {
             var at = GaussPoint(q, -1, 1, -1, 1);
             var area = AreaVector(HexahedronShape.JacobianAt(corners, at));
-            var share = cut is null ? 1 : Math.Max(cut.Weights[Beside(q, 0)], cut.Weights[Beside(q, 1)]);
-            var force = share * area.Norm * traction(HexahedronShape.PointAt(corners, at), outward * area.Unit());
-            for (var n = 0; n < 4; n++)
-            {
-                forces[n] += HexahedronShape.Value(CellCorner(n), at) * force;
-            }
+            points[q] = new(HexahedronShape.PointAt(corners, at), outward * area.Unit(), area.Norm);
         }
+
+        return points;
     }
+
+    private static double InPlane(int corner, int point) => (1 + (corner == point ? Gauss : -Gauss)) / 2;
 
     private Vector3 GaussPoint(int q, double uFrom, double uTo, double vFrom, double vTo) => Reference(
         (uFrom + uTo) / 2 + ((q & 1) == 0 ? -Gauss : Gauss) * (uTo - uFrom) / 2,

@@ -25,6 +25,9 @@ public abstract class Region
         double sFrom, double sTo, Func<double, double> lower, Func<double, double> upper, double tFrom, double tTo, int samples = 16) =>
         new OutlineRegion(sFrom, sTo, lower, upper, tFrom, tTo, samples);
 
+    /// <summary>A box beyond which nothing of it lies.</summary>
+    internal abstract GridBox Within { get; }
+
     /// <summary>
     /// Adds the integrals of the eight Gauss points' Lagrange polynomials over the region's part in a cell, in the cell's reference coordinates.
     /// </summary>
@@ -56,12 +59,16 @@ public abstract class Region
 
     private sealed class BoxRegion(GridBox region) : Region
     {
+        internal override GridBox Within => region;
+
         internal override void AddIntegrals(in GridBox cell, Span<double> integrals) => AddBox(cell, region, integrals);
     }
 
     private sealed class OutlineRegion(
         double sFrom, double sTo, Func<double, double> lower, Func<double, double> upper, double tFrom, double tTo, int samples) : Region
     {
+        internal override GridBox Within => new(sFrom, sTo, double.NegativeInfinity, double.PositiveInfinity, tFrom, tTo);
+
         internal override void AddIntegrals(in GridBox cell, Span<double> integrals)
         {
             var (from, to) = (Math.Max(sFrom, cell.SFrom), Math.Min(sTo, cell.STo));

@@ -76,7 +76,7 @@ public sealed class SolidCells
     {
         var changed = (CellFill[])fills.Clone();
         Span<double> part = stackalloc double[8];
-        for (var cell = 0; cell < fills.Length; cell++)
+        foreach (var cell in Near(grid, region.Within))
         {
             if (Integrate(grid, region, cell, part))
             {
@@ -85,6 +85,28 @@ public sealed class SolidCells
         }
 
         return new SolidCells(changed);
+    }
+
+    /// <summary>Cells that a box, or the box a turn away, may reach into.</summary>
+    private static IEnumerable<int> Near(SolidGrid grid, GridBox box)
+    {
+        var length = grid.S[^1] - grid.S[0];
+        bool Reaches(int i, double shift) => box.SFrom < grid.S[i + 1] + shift && box.STo > grid.S[i] + shift;
+        int[] rows = [.. Enumerable.Range(0, grid.Up).Where(k => box.ZFrom < grid.Z[k + 1] && box.ZTo > grid.Z[k])];
+        int[] layers = [.. Enumerable.Range(0, grid.Through).Where(j => box.TFrom < grid.T[j + 1] && box.TTo > grid.T[j])];
+        for (var i = 0; i < grid.Around; i++)
+        {
+            if (Reaches(i, 0) || (grid.IsClosed && (Reaches(i, length) || Reaches(i, -length))))
+            {
+                foreach (var k in rows)
+                {
+                    foreach (var j in layers)
+                    {
+                        yield return grid.Cell(i, k, j);
+                    }
+                }
+            }
+        }
     }
 
     /// <summary>The integrals over a region's part in a cell; false when there is none. In a closed grid the region may lie a turn away.</summary>

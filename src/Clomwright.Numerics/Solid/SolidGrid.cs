@@ -16,6 +16,7 @@ public sealed class SolidGrid
 {
     private readonly Vector3[] points;
     private readonly Lazy<double[]> gaussVolumes;
+    private readonly Lazy<FacePoint[]> insidePoints, outsidePoints;
     private readonly int[] firstCorners;
 
     private SolidGrid(ImmutableArray<double> s, ImmutableArray<double> z, ImmutableArray<double> t, bool closed, Vector3[] points)
@@ -23,6 +24,7 @@ public sealed class SolidGrid
         (S, Z, T, IsClosed, this.points) = (s, z, t, closed, points);
         Columns = new SheetShape(closed ? Around : Around + 1, Up + 1, closed);
         gaussVolumes = new Lazy<double[]>(MeasureVolumes);
+        (insidePoints, outsidePoints) = (new(() => MeasureFaces(CellSide.Inside)), new(() => MeasureFaces(CellSide.Outside)));
         firstCorners = new int[Cells];
         for (var cell = 0; cell < firstCorners.Length; cell++)
         {
@@ -139,6 +141,14 @@ public sealed class SolidGrid
     /// <summary>The volumes that the Gauss points of a cell stand for.</summary>
     internal ReadOnlySpan<double> GaussVolumes(int cell) => gaussVolumes.Value.AsSpan(8 * cell, 8);
 
+    /// <summary>The four Gauss points of a side of a cell. Those of the wall's two faces are measured once.</summary>
+    internal ReadOnlySpan<FacePoint> FacePoints(int cell, CellSide side) => side switch
+    {
+        CellSide.Inside => insidePoints.Value.AsSpan(4 * cell, 4),
+        CellSide.Outside => outsidePoints.Value.AsSpan(4 * cell, 4),
+        _ => new CellFace(this, cell, side).Points(),
+    };
+
     /// <summary>Cells that are folded over or flat, so that no element can be made of them.</summary>
     public IReadOnlyList<int> FoldedCells()
     {
@@ -179,6 +189,8 @@ public sealed class SolidGrid
         var cell = GridLines.CellOf(lines, position);
         return (cell, 2 * (position - lines[cell]) / (lines[cell + 1] - lines[cell]) - 1);
     }
+
+    private FacePoint[] MeasureFaces(CellSide side) => [.. Enumerable.Range(0, Cells).SelectMany(cell => new CellFace(this, cell, side).Points())];
 
     private double[] MeasureVolumes()
     {

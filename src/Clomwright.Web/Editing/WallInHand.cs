@@ -29,7 +29,7 @@ internal sealed class WallInHand : IDisposable
     public LiveAnswer Now(HouseStudy study, long revision, Face face)
     {
         var pen = new Pen(Words.Book, study.House.Units);
-        var moved = live.Move(study.Geometry, study.WallTop.Seats.Select(s => s.OffCentre).ToSequence(), study.Roof);
+        var moved = live.Move(study.Geometry, study.Seats.Select(s => s.OffCentre).ToSequence(), study.Roof);
         return moved.Value is { } stress
             ? new LiveAnswer(revision, StressPictureOf.OnTheWay(study, rested, stress, face, pen), null)
             : NotTaken(study, revision, moved.NotChecked!);

@@ -66,6 +66,15 @@ internal sealed class BasisLoads
 
     public IReadOnlyList<NodalLoad> All => loads;
 
+    /// <summary>Works all of them out now.</summary>
+    public void MakeAll()
+    {
+        for (var unit = 0; unit < loads.Count; unit++)
+        {
+            _ = loads[unit];
+        }
+    }
+
     /// <summary>Cob as it stands.</summary>
     public int Cob { get; }
 

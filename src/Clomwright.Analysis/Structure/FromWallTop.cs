@@ -46,13 +46,20 @@ public static class FromWallTop
         var basis = new BasisLoads(body, change.Seats(geometry, top), roof.Wind.Value, LoadCases.Thrusts(geometry, roof), soil);
         var stop = watch?.Cancelled ?? default;
         stop.ThrowIfCancellationRequested();
+        // Loads and sheet do not wait for the factor.
+        var beside = Task.Run(() =>
+        {
+            basis.MakeAll();
+            return new WallSheet(body, body.Numbers["wall-stress-patch"]);
+        });
         using var elastic = new ElasticBody(body.Model);
+        var sheet = beside.GetAwaiter().GetResult();
         if (elastic.LooseColumn is { } loose)
         {
             return Message.Of("analysis.structure.loose", ("station", Amount.Metres(body.Grid.S[loose / (body.Grid.Up + 1)])));
         }
 
-        return new WallStudy(body, basis, elastic, roof, strength, stop).Result(soil, change.Roof);
+        return new WallStudy(body, basis, elastic, sheet, roof, strength, stop).Result(soil, change.Roof);
     }
 
     private static Message? WhyNot(HouseGeometry geometry) =>
@@ -61,12 +68,11 @@ public static class FromWallTop
         : null;
 
     /// <summary>One solved wall on its way to a result; given up between two steps of the way.</summary>
-    private sealed class WallStudy(WallBody body, BasisLoads basis, ElasticBody elastic, RoofResult roof, CobStrength strength, CancellationToken stop)
+    private sealed class WallStudy(WallBody body, BasisLoads basis, ElasticBody elastic, WallSheet sheet, RoofResult roof, CobStrength strength, CancellationToken stop)
     {
         private readonly HouseGeometry geometry = body.Geometry;
         private readonly Landing[] landings = [.. body.Geometry.Landings.Where(l => !l.Secondary)];
         private readonly PierSections[] piers = [.. body.Geometry.Piers.Select(p => new PierSections(body, p)).Where(p => p.Rows.Length > 0)];
-        private readonly WallSheet sheet = new(body, body.Numbers["wall-stress-patch"]);
 
         public Known<StructureResult> Result(SoilPressure? soil, double roofFactor)
         {
@@ -141,9 +147,9 @@ public static class FromWallTop
 
             elastic.Become(body.Model with { Supports = body.Unilateral });
             var loads = again.Select(i => Load(cases[i])).ToArray();
-            SolidAnswer[] solved = [.. elastic.Solve(loads)];
+            SolidAnswer[] solved = [.. elastic.Solve(loads, stop)];
             stop.ThrowIfCancellationRequested();
-            var stresses = elastic.CellStresses(solved);
+            var stresses = elastic.CellStresses(solved, again: true);
             elastic.Become(body.Model);
             var feet = body.Unilateral.Springs.Count(s => s.PushesOnly);
             var (lifted, liftedCase, standing) = (0.0, (WallCase?)null, true);

@@ -95,19 +95,21 @@ public sealed class LiveWall : IDisposable
             return new Message("analysis.structure.other-loads");
         }
 
+        // What does not wait for the factor is worked out beside it.
+        var beside = Task.Run(() => (Loads: cases.Select(c => NodalLoad.Sum(basis.All, c.Coefficients)).ToArray(), Sheet: new WallSheet(body, body.Numbers["wall-stress-patch"], before: last)));
         elastic.Become(body.Model with { Materials = Known(body.Model.Materials) });
+        var (loads, sheet) = beside.GetAwaiter().GetResult();
+        last = sheet;
         if (elastic.LooseColumn is { } loose)
         {
             return Loose(grid, loose);
         }
 
-        var answers = elastic.Solve([.. cases.Select(c => NodalLoad.Sum(basis.All, c.Coefficients))]);
-        var stresses = elastic.CellStresses(answers, again: true);
-        var sheet = last = new WallSheet(body, body.Numbers["wall-stress-patch"], before: last);
+        var answers = elastic.Solve(loads);
+        var fields = elastic.CellStresses(answers, again: true).EachBesideOthers(sheet.Means);
         PierSections[] piers = [.. geometry.Piers.Select(p => new PierSections(body, p)).Where(p => p.Rows.Length > 0)];
         Landing[] landings = [.. geometry.Landings.Where(l => !l.Secondary)];
         var envelope = new Envelope(sheet);
-        double[][] fields = [.. stresses.Select(sheet.Means)];
         for (var i = 0; i < cases.Length; i++)
         {
             envelope.Take(i, fields[i]);

@@ -1,3 +1,4 @@
+using Clomwright.Evidence;
 using Clomwright.Numerics.Solid;
 
 namespace Clomwright.Analysis.Structure;
@@ -22,17 +23,18 @@ internal sealed class WallAnswers
 
     public static WallAnswers Of(ElasticBody elastic, BasisLoads basis, WallSheet sheet, WallBody body, PierSections[] piers, CancellationToken stop)
     {
-        SolidAnswer[] answers = [.. elastic.Solve(basis.All)];
+        SolidAnswer[] answers = [.. elastic.Solve(basis.All, stop)];
         stop.ThrowIfCancellationRequested();
-        var stresses = elastic.CellStresses(answers);
+        // The same is asked once more where the foot lets go.
+        var stresses = elastic.CellStresses(answers, again: true);
         stop.ThrowIfCancellationRequested();
         var springs = body.Model.Supports.Springs.Where(s => s.Axis == 2).Select(s => s.Node).ToArray();
         int[] probed = [basis.Cob, basis.WallTwist, .. basis.Wind.Take(1)];
         var residual = probed.Max(i => elastic.Balance(answers[i]).Residual);
         return new WallAnswers(answers, new ModelChecks(answers.Max(a => ReactionError(body.Model, a)), residual, Reciprocity(answers, basis)))
         {
-            Fields = [.. stresses.Select(sheet.Means)],
-            Forces = [.. stresses.Select(s => ForcesOf(piers, body, sheet, s))],
+            Fields = stresses.EachBesideOthers(sheet.Means),
+            Forces = stresses.EachBesideOthers(s => ForcesOf(piers, body, sheet, s)),
             Foot = [.. answers.Select(a => Array.ConvertAll(springs, node => a.Displacement.At(node).Z))],
         };
     }

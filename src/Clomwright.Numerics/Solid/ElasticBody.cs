@@ -99,12 +99,16 @@ public sealed class ElasticBody : IDisposable
     public SolidAnswer Solve(NodalLoad load) => Settle(load, SolveLinear(load, null));
 
     /// <summary>The answers to many loads, eight at a time.</summary>
+    /// <param name="loads">The loads.</param>
+    /// <param name="stop">Asked before every eight.</param>
     /// <exception cref="InvalidOperationException">Part of the body is held by nothing.</exception>
-    public ImmutableArray<SolidAnswer> Solve(IReadOnlyList<NodalLoad> loads)
+    /// <exception cref="OperationCanceledException">Who asked gave up.</exception>
+    public ImmutableArray<SolidAnswer> Solve(IReadOnlyList<NodalLoad> loads, CancellationToken stop = default)
     {
         var answers = ImmutableArray.CreateBuilder<SolidAnswer>(loads.Count);
         foreach (var block in loads.Chunk(SheetResponse.MostLanes))
         {
+            stop.ThrowIfCancellationRequested();
             var solved = SolveTogether([.. block.Select(load => RightSide(load, null))]);
             answers.AddRange(block.Zip(solved, (load, u) => Settle(load, Completed(u))));
         }

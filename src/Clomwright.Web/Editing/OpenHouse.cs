@@ -150,6 +150,11 @@ internal sealed partial class OpenHouse : IDisposable
         lock (gate)
         {
             var before = since is null || !change.ByHand ? null : whole;
+            if (before is not null)
+            {
+                Moves();
+            }
+
             Message? reason;
             if ((change is Change.TakeWay way ? EditOfWay(way, out reason) : EditOf.Change(change, history.Now, StationOf, out reason, Roomiest)) is not { } edit)
             {

@@ -42,13 +42,29 @@ public sealed class StressTests(Chromium chromium)
         var (bars, band, outline) = (await Bars(page), await page.Locator("svg.stress .band-0").GetAttributeAsync("d"), await page.Locator("[data-opening=tub-window] .leaf").GetAttributeAsync("d"));
         var box = (await page.Locator("[data-opening=tub-window] .leaf").BoundingBoxAsync())!;
         var (x, y) = (box.X + box.Width / 2, box.Y + box.Height / 2);
+        // All cases may be solved under a resting hand before anybody could ask: what stands on the way is noted in every frame.
+        await page.EvaluateAsync(
+            """
+            () => {
+              window.seen = [];
+              const look = () => {
+                if (document.querySelector('.stress-tightest.on-the-way')) {
+                  const of = (part) => document.querySelector(part).getAttribute('d');
+                  window.seen.push([document.querySelector('.standing-of').innerText, of('svg.stress .band-0'), of('[data-opening=tub-window] .leaf')]);
+                }
+                requestAnimationFrame(look);
+              };
+              requestAnimationFrame(look);
+            }
+            """);
         await page.Mouse.MoveAsync(x, y);
         await page.Mouse.DownAsync();
         await page.Mouse.MoveAsync(x + 20, y, new() { Steps = 5 });
-        await Expect(page.Locator(".stress-tightest.on-the-way")).ToBeVisibleAsync(new() { Timeout = 60_000 });
-        await Expect(page.Locator(".standing-of")).ToContainTextAsync("On the way");
-        Assert.NotEqual(band, await page.Locator("svg.stress .band-0").GetAttributeAsync("d"));
-        Assert.NotEqual(outline, await page.Locator("[data-opening=tub-window] .leaf").GetAttributeAsync("d"));
+        await page.WaitForFunctionAsync("() => window.seen.length > 0", null, new() { Timeout = 60_000 });
+        var seen = (await page.EvaluateAsync<string[]>("() => window.seen.at(-1)"))!;
+        Assert.Contains("On the way", seen[0], StringComparison.Ordinal);
+        Assert.NotEqual(band, seen[1]);
+        Assert.NotEqual(outline, seen[2]);
         // What nobody has asked the rules yet is never told as if they had answered.
         await Expect(page.Locator(".totals a")).ToContainTextAsync("NOT CHECKED");
         await page.Mouse.UpAsync();

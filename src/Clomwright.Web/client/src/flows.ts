@@ -84,7 +84,20 @@ export class Flows {
       return;
     }
     this.forgetUnfinished(state);
-    if (!line.idle) return;
+    if (line.idle) this.ask(line, of);
+  }
+
+  /** The hand rests on the sheet of stress: all cases come before everything else. */
+  handRests(): boolean {
+    const { line, state, sheet } = this.host;
+    if (!this.inHand || sheet !== 'stress' || line === null || !state?.scene) return false;
+    const of = `${state.key}/${state.revision}/${state.scene.face}`;
+    if (of === this.stressOf) return false;
+    this.ask(line, of);
+    return true;
+  }
+
+  private ask(line: HouseLine, of: string): void {
     this.stressOf = of;
     line.stress((answer) => {
       // Until it is solved, what is on the sheet stays and says of which house it is.

@@ -29,6 +29,8 @@ export class HouseLine {
   private inHand = false;
   /** How long it rests before that, ms. */
   private patience = rest;
+  /** Everything waits for what the page wanted first. */
+  private waits = false;
   private seen = 0;
   /** The newest revision that another window told of and that was not looked at yet. */
   private heard = 0;
@@ -37,6 +39,9 @@ export class HouseLine {
   private search: ISubscription<FallAnswer> | null = null;
   private trying: ISubscription<ChoicesAnswer> | null = null;
   private arriving: ISubscription<ArrivedAnswer> | null = null;
+
+  /** Asked when the hand rests: whether the page has asked for something that comes first. It says so when that is here ({@link everything}). */
+  first: (() => boolean) | null = null;
 
   constructor(
     private readonly key: string,
@@ -60,17 +65,26 @@ export class HouseLine {
 
   /** Nothing is under way and nothing waits. */
   get idle(): boolean {
-    return this.resting === null && !this.running && this.waiting.length === 0;
+    return this.resting === null && !this.waits && !this.running && this.waiting.length === 0;
   }
 
   /** What was in hand is let go: everything is asked for at once. */
   settle(): void {
     this.patience = 0;
     if (this.resting !== null) this.rested();
+    else this.everything();
   }
 
   private rested(): void {
     this.wake();
+    this.waits = this.patience > 0 && this.first?.() === true;
+    if (!this.waits) this.open();
+  }
+
+  /** What was wanted first is here, or will not come. */
+  everything(): void {
+    if (!this.waits) return;
+    this.waits = false;
     this.open();
   }
 
@@ -95,6 +109,7 @@ export class HouseLine {
 
   change(gesture: string, change: Change): void {
     this.patience = rest;
+    this.waits = false;
     const last = this.waiting.at(-1);
     const joined = last?.gesture === gesture ? together(last.change, change) : null;
     const whole = joined ?? change;
@@ -154,7 +169,8 @@ export class HouseLine {
   /** What the wall carries, when it is solved; what was asked before is given up. */
   stress(took: (answer: StressAnswer) => void): void {
     this.dry();
-    this.flow = this.hub.stream<StressAnswer>('Stress', this.key, this.sight).subscribe({ next: took, complete: () => {}, error: () => {} });
+    const ended = () => this.everything();
+    this.flow = this.hub.stream<StressAnswer>('Stress', this.key, this.sight).subscribe({ next: took, complete: ended, error: ended });
   }
 
   /** What the wall carries while an opening is in hand, whenever a picture of the house as it is has been made; until it is let go. */
@@ -191,6 +207,7 @@ export class HouseLine {
   dry(): void {
     this.flow?.dispose();
     this.flow = null;
+    this.everything();
   }
 
   /** Undo, redo, save, or take the file as another program left it. */

@@ -330,6 +330,7 @@ export class Workbench extends LitElement implements WallBench, RoofBench, Earth
       },
     );
     this.line = line;
+    line.first = () => this.flows.handRests();
     line.start().catch(() => (this.trouble = say('web.line.lost')));
   }
 

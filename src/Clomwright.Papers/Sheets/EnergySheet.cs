@@ -82,7 +82,8 @@ internal static class EnergySheet
     private static Table Parts(Scene scene, ComfortResult comfort)
     {
         var say = scene.Say;
-        string Layers(BuildUp part) => string.Join(", ", part.Layers.Select(l => $"{l.Name.Replace('-', ' ')} {say.One(Amount.Metres(l.Depth))} ({say.One(new Amount(l.Conductivity, Dimension.Conductivity))})"));
+        string Name(string layer) => layer switch { "cob" => say.Say("foundation.cob"), "deck" => say.Say("schedule.deck"), _ => say.Material(layer) };
+        string Layers(BuildUp part) => string.Join(", ", part.Layers.Select(l => $"{Name(l.Name)} {say.One(Amount.Metres(l.Depth))} ({say.One(new Amount(l.Conductivity, Dimension.Conductivity))})"));
         return new Table(
             [new(say.Say("energy.part")), new(say.Say("energy.layers")) { Grows = 1 }, new(say.Say("energy.r"), Anchor.End), new(say.Say("energy.u"), Anchor.End), new(say.Say("energy.lag"), Anchor.End), new(say.Say("energy.decrement"), Anchor.End)],
             [

@@ -7,8 +7,6 @@ namespace Clomwright.Analysis.Comfort;
 /// <param name="North">On a face that looks north, W/m2.</param>
 internal readonly record struct Beam(double East, double North)
 {
-    private const double LowestSun = 0.05;
-
     /// <summary>Of an hour; nothing at night.</summary>
     public static Beam Of(WeatherHour hour)
     {
@@ -18,7 +16,7 @@ internal readonly record struct Beam(double East, double North)
         }
 
         var place = hour.Place;
-        var level = hour.BeamLevel / Math.Max(LowestSun, Math.Sin(place.Elevation));
+        var level = hour.BeamLevel / Math.Max(WeatherHour.LowestSun, Math.Sin(place.Elevation));
         return new(level * place.OnUpright(Math.PI / 2), level * place.OnUpright(0));
     }
 

@@ -15,7 +15,9 @@ namespace Clomwright.Analysis.Weather;
 public readonly record struct WeatherHour(
     double Temperature, double VapourPressure, double Wind, double BeamLevel, double DiffuseLevel, double Rain, double LongWaveLoss, SunPlace Place, double WetShare = 0)
 {
-    private const double LowestSun = 0.05;
+    /// <summary>Least sine of the sun's height by which a beam on level ground is turned upright.</summary>
+    internal const double LowestSun = 0.05;
+
     private const double GroundReflects = 0.2;
 
     /// <summary>Relative humidity, 0 to 1.</summary>

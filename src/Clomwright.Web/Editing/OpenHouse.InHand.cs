@@ -39,7 +39,7 @@ internal sealed partial class OpenHouse
     }
 
     /// <summary>Whether an opening is in hand on the sheet of stress.</summary>
-    private bool IsFollowed => Hand.CurrentCount == 0;
+    public bool IsFollowed => Hand.CurrentCount == 0;
 
     private async Task AwaitStill()
     {
@@ -50,8 +50,13 @@ internal sealed partial class OpenHouse
             {
                 if (Stopwatch.GetElapsedTime(moved) >= Still)
                 {
-                    _ = IsFollowed ? Stress.Run : null;
                     awaiting = false;
+                    if (IsFollowed)
+                    {
+                        // Whoever looks at the stress is told by the same run.
+                        _ = Stress;
+                    }
+
                     return;
                 }
             }

@@ -127,7 +127,7 @@ internal sealed class Rehearsal(JsonSerializerOptions json)
                 {
                     await Task.Delay(Pause);
                     var (study, revision) = await house.After(-1, CancellationToken.None);
-                    left -= rehearse(study, left, () => house.IsStill(revision) && house.Hand.CurrentCount > 0);
+                    left -= rehearse(study, left, () => house.IsStill(revision) && !house.IsFollowed);
                 }
                 finally
                 {

@@ -1,7 +1,7 @@
 import type { DaysAnswer } from './days-scene';
 import type { HouseLine } from './line';
 import type { WallSheet } from './pages/wall';
-import type { HouseState } from './scene';
+import type { HouseState, Scene } from './scene';
 import type { LiveAnswer, StressAnswer } from './stress-scene';
 import type { WaterAnswer } from './water-scene';
 
@@ -73,7 +73,7 @@ export class Flows {
       this.forgetUnfinished(state);
       return;
     }
-    const of = `${state.key}/${state.revision}/${state.scene.face}`;
+    const of = lookedAt(state, state.scene);
     if (sheet === 'stress') this.carry(line, state, of);
     else this.soak(line, of);
   }
@@ -91,7 +91,7 @@ export class Flows {
   handRests(): boolean {
     const { line, state, sheet } = this.host;
     if (!this.inHand || sheet !== 'stress' || line === null || !state?.scene) return false;
-    const of = `${state.key}/${state.revision}/${state.scene.face}`;
+    const of = lookedAt(state, state.scene);
     if (of === this.stressOf) return false;
     this.ask(line, of);
     return true;
@@ -155,4 +155,9 @@ export class Flows {
     this.water = this.stress = this.live = this.forecast = null;
     this.host.requestUpdate();
   }
+}
+
+/** Which house, revision and face stress and water are of. */
+function lookedAt(state: HouseState, scene: Scene): string {
+  return `${state.key}/${state.revision}/${scene.face}`;
 }

@@ -190,26 +190,30 @@ internal static class RoofPlan
     private static void Numbers(Board board, PlanPen pen, Sequence<PoleGeometry> poles)
     {
         const double ring = 2.9, apart = 0.5, near = 4.4, step = 1.5;
+        PaperPoint Out(PoleGeometry pole, double millimetres) => pen.At(pole.Foot - (pole.EaveReach + millimetres / pen.PaperPerMetre) * pole.Along);
         var taken = new List<PaperPoint>();
         foreach (var pole in poles)
         {
-            PaperPoint Out(double millimetres) => pen.At(pole.Foot - (pole.EaveReach + millimetres / pen.PaperPerMetre) * pole.Along);
             var beyond = near;
-            while (taken.Any(t => (t - Out(beyond)).Norm < 2 * ring + apart))
+            while (taken.Any(t => (t - Out(pole, beyond)).Norm < 2 * ring + apart))
             {
                 beyond += step;
             }
 
             if (beyond > near)
             {
-                board.Add(new Stroke(Outline.Through([Out(0), Out(beyond - ring)]), new Pen(Weight.Hair)));
+                board.Add(new Stroke(Outline.Through([Out(pole, 0), Out(pole, beyond - ring)]), new Pen(Weight.Hair)));
             }
 
-            var (centre, number) = (Out(beyond), pole.Number.ToString(CultureInfo.InvariantCulture));
+            taken.Add(Out(pole, beyond));
+        }
+
+        // Over all lines, so that none runs through a ring.
+        foreach (var (pole, centre) in poles.Zip(taken))
+        {
             board.Add(new Fill(Outline.Circle(centre, ring), Tone.Paper));
             board.Add(new Stroke(Outline.Circle(centre, ring), new Pen(Weight.Thin)));
-            board.Say(number, centre.X, centre.Y + Styles.BodyStrong.Digits / 2, Styles.BodyStrong, Anchor.Middle);
-            taken.Add(centre);
+            board.Say(pole.Number.ToString(CultureInfo.InvariantCulture), centre.X, centre.Y + Styles.BodyStrong.Digits / 2, Styles.BodyStrong, Anchor.Middle);
         }
     }
 

@@ -23,7 +23,8 @@ internal sealed class BasisLoads
     private readonly Landing[] landings;
     private readonly UnitLoads loads = new();
     private readonly Sequence<double> seats;
-    private readonly Lazy<HashSet<int>> insideFaces, outsideFaces;
+    private readonly NodalShares shares;
+    private readonly Lazy<int[]> insideFaces, outsideFaces;
     private readonly Lazy<PlanPoint[]> outward;
     private readonly Lazy<double[,]> more;
     private readonly Lazy<double> twistMoment;
@@ -34,19 +35,20 @@ internal sealed class BasisLoads
     /// <param name="wind">At the site; null where it is not known.</param>
     /// <param name="thrust">Horizontal directions in which rafters push their landings, landing by landing; empty where none does.</param>
     /// <param name="soil">What the ground beside the wall pushes with; null where it is no higher than its foot.</param>
-    public BasisLoads(WallBody body, Sequence<double> seatOffsets, WindLoad? wind, Sequence<PlanPoint> thrust = default, SoilPressure? soil = null)
+    /// <param name="kept">What nodes carry of the same grid, kept from one body to the next; null forms it anew.</param>
+    public BasisLoads(WallBody body, Sequence<double> seatOffsets, WindLoad? wind, Sequence<PlanPoint> thrust = default, SoilPressure? soil = null, NodalShares? kept = null)
     {
-        (this.body, geometry, seats) = (body, body.Geometry, seatOffsets);
+        (this.body, geometry, seats, shares) = (body, body.Geometry, seatOffsets, kept ?? new NodalShares(body.Grid));
         landings = [.. geometry.Landings.Where(l => !l.Secondary)];
         outward = new(() => [.. Enumerable.Range(0, body.Grid.Around).Select(i => geometry.Curve.Normal((body.Grid.S[i] + body.Grid.S[i + 1]) / 2))]);
         (insideFaces, outsideFaces) = (new(() => Faces(CellSide.Inside)), new(() => Faces(CellSide.Outside)));
         var down = new Vector3(0, 0, -UsUnits.Gravity);
-        Cob = Add(() => Loading.Weight(body.CobAlone, down));
-        Timber = Add(() => Loading.Weight(body.TimberAlone, down));
+        Cob = Add(() => Loading.Inertia(body.Grid, Loading.Masses(body.CobAlone, shares), _ => down));
+        Timber = Add(() => Loading.Inertia(body.Grid, Loading.Masses(body.TimberAlone, shares), _ => down));
         Plaster = Add(PlasterWeight);
         var centre = geometry.Curve.Centre;
         var low = geometry.Wall.Base.Metres;
-        var masses = new Lazy<double[]>(() => Loading.Masses(body.Model));
+        var masses = new Lazy<double[]>(() => Loading.Masses(body.Model, shares));
         WallX = Add(() => Loading.Inertia(body.Grid, masses.Value, p => new Vector3(p.Z - low, 0, 0)));
         WallY = Add(() => Loading.Inertia(body.Grid, masses.Value, p => new Vector3(0, p.Z - low, 0)));
         WallTwist = Add(() => Loading.Inertia(body.Grid, masses.Value, p => (p.Z - low) * new Vector3(-(p.Y - centre.North), p.X - centre.East, 0)));
@@ -167,8 +169,7 @@ internal sealed class BasisLoads
             if (depth > 0)
             {
                 var weight = new Vector3(0, 0, -depth * TakeDown.PlasterDensity * UsUnits.Gravity);
-                var faces = side == CellSide.Inside ? insideFaces.Value : outsideFaces.Value;
-                load += Loading.Traction(body.Model, side, cell => faces.Contains(cell) ? (_, _) => weight : null);
+                load += Loading.Traction(body.Model, shares, side, side == CellSide.Inside ? insideFaces.Value : outsideFaces.Value, weight);
             }
         }
 
@@ -176,9 +177,9 @@ internal sealed class BasisLoads
     }
 
     /// <summary>The cells of cob that are outermost on a side of the wall.</summary>
-    private HashSet<int> Faces(CellSide side)
+    private int[] Faces(CellSide side)
     {
-        var found = new HashSet<int>();
+        var found = new List<int>(body.Grid.Around * body.CobRows);
         for (var i = 0; i < body.Grid.Around; i++)
         {
             for (var k = 0; k < body.CobRows; k++)
@@ -197,7 +198,7 @@ internal sealed class BasisLoads
             }
         }
 
-        return found;
+        return [.. found];
     }
 
     /// <summary>A force on the bond beam, or on the wall top, where a pole lands: over the width of its seat, as far off the middle as its straight piece of beam lies.</summary>
@@ -253,8 +254,8 @@ internal sealed class BasisLoads
     private NodalLoad WindFrom(double bearing, WindLoad wind)
     {
         var faced = Faced(bearing);
-        return Loading.Pressure(body.Model, CellSide.Outside, cell =>
-            outsideFaces.Value.Contains(cell) && body.Grid.Position(cell) is var (i, k, _) ? (faced[i] ? wind.WallIn : wind.WallOut) * (1 + more.Value[i, k]) : null);
+        return Loading.Pressure(body.Model, shares, CellSide.Outside, outsideFaces.Value, cell =>
+            body.Grid.Position(cell) is var (i, k, _) ? (faced[i] ? wind.WallIn : wind.WallOut) * (1 + more.Value[i, k]) : 0);
     }
 
     /// <summary>The pressure in the middle of each cell; the top of the ground goes into the cell that it lies in by its share.</summary>
@@ -262,18 +263,12 @@ internal sealed class BasisLoads
     {
         var faced = Faced(bearing);
         var low = geometry.Wall.Base.Metres;
-        return Loading.Traction(body.Model, CellSide.Outside, cell =>
+        return Loading.Pressure(body.Model, shares, CellSide.Outside, outsideFaces.Value, cell =>
         {
             var (i, k, _) = body.Grid.Position(cell);
             var (bottom, top) = (body.Grid.Z[k], body.Grid.Z[k + 1]);
-            if (soil.Grade <= bottom || !faced[i] || !outsideFaces.Value.Contains(cell))
-            {
-                return null;
-            }
-
-            var reach = Math.Min(soil.Grade, top);
-            var mean = soil.Force(Math.Max(low, bottom), reach) / (top - bottom) * (1 + more.Value[i, k]);
-            return (_, normal) => -mean * normal;
+            return soil.Grade <= bottom || !faced[i] ? 0
+                : soil.Force(Math.Max(low, bottom), Math.Min(soil.Grade, top)) / (top - bottom) * (1 + more.Value[i, k]);
         });
     }
 

@@ -146,7 +146,7 @@ public static class FromWallTop
             }
 
             elastic.Become(body.Model with { Supports = body.Unilateral });
-            var loads = again.Select(i => Load(cases[i])).ToArray();
+            var loads = again.Select(i => NodalLoad.Sum(basis.All, cases[i].Coefficients)).ToArray();
             SolidAnswer[] solved = [.. elastic.Solve(loads, stop)];
             stop.ThrowIfCancellationRequested();
             var stresses = elastic.CellStresses(solved, again: true);
@@ -169,17 +169,6 @@ public static class FromWallTop
             return new BaseContact(0, again.Length, lifted, liftedCase, standing);
 
             int Governing(PierSections pier) => pier.Stacks(sheet).DefaultIfEmpty(most).MaxBy(s => sheetOf.Upright[s]) is var stack ? sheetOf.UprightCase[stack] : 0;
-        }
-
-        private NodalLoad Load(WallCase one)
-        {
-            var sum = Loading.None(body.Grid);
-            for (var i = 0; i < one.Coefficients.Length; i++)
-            {
-                sum = one.Coefficients[i] != 0 ? sum + one.Coefficients[i] * basis.All[i] : sum;
-            }
-
-            return sum;
         }
 
         private IEnumerable<PierStress> Piers(WallAnswers answers, WallCase[] cases, Hardest hardest)

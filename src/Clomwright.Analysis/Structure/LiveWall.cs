@@ -23,12 +23,14 @@ public sealed class LiveWall : IDisposable
     private readonly WallCase[] cases;
     private readonly ElasticBody elastic;
     private readonly int known;
+    private readonly NodalShares shares;
     private WallSheet? last;
 
     private LiveWall(double strength, WallBody body, WallCase[] cases, string opening, (int From, int To) cells)
     {
         (this.strength, grid, this.cases, Opening) = (strength, body.Grid, cases, opening);
         known = cases[0].Coefficients.Length;
+        shares = new NodalShares(grid);
         elastic = new ElasticBody(body.Model);
         elastic.FocusOn(cells.From, cells.To);
     }
@@ -89,17 +91,15 @@ public sealed class LiveWall : IDisposable
         ArgumentNullException.ThrowIfNull(geometry);
         ArgumentNullException.ThrowIfNull(roof);
         var body = new WallBody(geometry, strength, grid);
-        var basis = new BasisLoads(body, seats, roof.Wind.Value, LoadCases.Thrusts(geometry, roof), SoilPressure.Of(geometry.House.Site, geometry.Wall.Base.Metres));
+        var basis = new BasisLoads(body, seats, roof.Wind.Value, LoadCases.Thrusts(geometry, roof), SoilPressure.Of(geometry.House.Site, geometry.Wall.Base.Metres), shares);
         if (basis.All.Count != known)
         {
             return new Message("analysis.structure.other-loads");
         }
 
-        // What does not wait for the factor is worked out beside it.
-        var beside = Task.Run(() => (Loads: cases.Select(c => NodalLoad.Sum(basis.All, c.Coefficients)).ToArray(), Sheet: new WallSheet(body, body.Numbers["wall-stress-patch"], before: last)));
+        NodalLoad[] loads = [.. cases.Select(c => NodalLoad.Sum(basis.All, c.Coefficients))];
+        var sheet = last = new WallSheet(body, body.Numbers["wall-stress-patch"], before: last);
         elastic.Become(body.Model with { Materials = Known(body.Model.Materials) });
-        var (loads, sheet) = beside.GetAwaiter().GetResult();
-        last = sheet;
         if (elastic.LooseColumn is { } loose)
         {
             return Loose(grid, loose);

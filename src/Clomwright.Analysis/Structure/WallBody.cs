@@ -52,8 +52,7 @@ internal sealed class WallBody
         }
 
         AddBeam(fills, material);
-        var cells = SolidCells.Uniform(Grid, new CellFill(0)).Select((cell, fill) => fill with { Material = material[cell] });
-        cells = Voids(cells);
+        var cells = SolidCells.Uniform(Grid, new CellFill(0)).Select((cell, fill) => fill with { Material = material[cell] }).Without(Grid, Voids());
         HasUnknownTimber = fills.HasUnknownTimber;
         (cobWeights, timberWeights) = (fills.CobWeights, fills.TimberWeights);
         var bed = Numbers["wall-base-stiffness"];
@@ -120,16 +119,9 @@ internal sealed class WallBody
         var modulus = Timber.Piece(made.Material, made.Width.Metres, made.Depth.Metres);
         var half = Math.Min(1, place.TotalWidth / place.WallThickness) / 2;
         var region = Region.Of(new GridBox(place.Span.From, place.Span.To, place.Bottom, place.Top, 0.5 - half, 0.5 + half));
-        for (var cell = 0; cell < Grid.Cells; cell++)
+        foreach (var (cell, share) in SolidCells.SharesOf(Grid, region))
         {
-            var row = Grid.Position(cell).K;
-            if (row >= CobRows || Grid.Z[row] >= place.Top || Grid.Z[row + 1] <= place.Bottom)
-            {
-                continue;
-            }
-
-            var share = SolidCells.ShareOf(Grid, region, cell);
-            if (share > 1e-6)
+            if (share > 1e-6 && Grid.Position(cell).K < CobRows)
             {
                 timber[cell] = share;
                 material[cell] = fills.Mixed(modulus, share, headersHold);
@@ -154,7 +146,8 @@ internal sealed class WallBody
         }
     }
 
-    private SolidCells Voids(SolidCells cells)
+    /// <summary>What is not there: openings, niches, hollow things built in, and what lies beside the beam in its row.</summary>
+    private IEnumerable<Region> Voids()
     {
         foreach (var opening in Geometry.Openings)
         {
@@ -163,7 +156,7 @@ internal sealed class WallBody
             for (var j = 0; j < Grid.Through; j++)
             {
                 // Each layer with the jambs where its middle lies: splays and parallel reveals are wider at one face.
-                cells = cells.Without(Grid, Taken(hole, OffsetAt(height, (Grid.T[j] + Grid.T[j + 1]) / 2), Grid.T[j], Grid.T[j + 1]));
+                yield return Taken(hole, OffsetAt(height, (Grid.T[j] + Grid.T[j + 1]) / 2), Grid.T[j], Grid.T[j + 1]);
             }
         }
 
@@ -172,22 +165,21 @@ internal sealed class WallBody
             var hole = HoleSection.Of(Geometry, niche);
             var deep = niche.Niche.Depth.Metres / Geometry.Wall.ThicknessAt(niche.Bottom);
             var (from, to) = niche.Niche.Face == Face.Inside ? (-1, deep) : (1 - deep, 2.0);
-            cells = cells.Without(Grid, Taken(hole, OffsetAt(niche.Bottom, niche.Niche.Face == Face.Inside ? deep / 2 : 1 - deep / 2), from, to));
+            yield return Taken(hole, OffsetAt(niche.Bottom, niche.Niche.Face == Face.Inside ? deep / 2 : 1 - deep / 2), from, to);
         }
 
         foreach (var embed in Geometry.Embeds.Where(e => e.Volume > 0 && e.Embed.Width is not null && IsHollow(e)))
         {
-            cells = cells.Without(Grid, Taken(embed));
+            yield return Taken(embed);
         }
 
         if (HasBeam)
         {
             var (from, to) = BeamThrough;
             double low = Geometry.Wall.Top.Metres, high = Grid.Z[^1] + 1, length = Geometry.Curve.Length;
-            cells = cells.Without(Grid, Region.Of(new GridBox(0, length, low, high, -1, from))).Without(Grid, Region.Of(new GridBox(0, length, low, high, to, 2)));
+            yield return Region.Of(new GridBox(0, length, low, high, -1, from));
+            yield return Region.Of(new GridBox(0, length, low, high, to, 2));
         }
-
-        return cells;
     }
 
     private double OffsetAt(double height, double through)

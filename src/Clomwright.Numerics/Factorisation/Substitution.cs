@@ -84,30 +84,66 @@ internal static unsafe class Substitution
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static void AddTransposedLanes(double* s, double* a, double* x, int depth)
     {
-        for (var half = 0; half < Lanes; half += 4)
+        if (Vector512.IsHardwareAccelerated)
         {
-            var x0 = Vector256.Load(x + half);
-            var x1 = Vector256.Load(x + half + 8);
-            var x2 = Vector256.Load(x + half + 16);
-            var x3 = Vector256.Load(x + half + 24);
-            var x4 = Vector256.Load(x + half + 32);
-            var x5 = Vector256.Load(x + half + 40);
-            var x6 = Vector256.Load(x + half + 48);
-            var x7 = Vector256.Load(x + half + 56);
-            var column = a;
-            var sum = s + half;
-            for (var k = 0; k < depth; k++, column += Side, sum += Lanes)
-            {
-                var even = Vector256.FusedMultiplyAdd(Vector256.Create(column[0]), x0, Vector256.Load(sum));
-                var odd = Vector256.Create(column[1]) * x1;
-                even = Vector256.FusedMultiplyAdd(Vector256.Create(column[2]), x2, even);
-                odd = Vector256.FusedMultiplyAdd(Vector256.Create(column[3]), x3, odd);
-                even = Vector256.FusedMultiplyAdd(Vector256.Create(column[4]), x4, even);
-                odd = Vector256.FusedMultiplyAdd(Vector256.Create(column[5]), x5, odd);
-                even = Vector256.FusedMultiplyAdd(Vector256.Create(column[6]), x6, even);
-                odd = Vector256.FusedMultiplyAdd(Vector256.Create(column[7]), x7, odd);
-                (even + odd).Store(sum);
-            }
+            AddTransposedLanes512(s, a, x, depth);
+        }
+        else
+        {
+            AddTransposedLanes256(s, a, x, depth);
+            AddTransposedLanes256(s + 4, a, x + 4, depth);
+        }
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    private static void AddTransposedLanes512(double* s, double* a, double* x, int depth)
+    {
+        var x0 = Vector512.Load(x);
+        var x1 = Vector512.Load(x + 8);
+        var x2 = Vector512.Load(x + 16);
+        var x3 = Vector512.Load(x + 24);
+        var x4 = Vector512.Load(x + 32);
+        var x5 = Vector512.Load(x + 40);
+        var x6 = Vector512.Load(x + 48);
+        var x7 = Vector512.Load(x + 56);
+        for (var k = 0; k < depth; k++, a += Side, s += Lanes)
+        {
+            Fetch(a + Ahead);
+            var even = Vector512.FusedMultiplyAdd(Vector512.Create(a[0]), x0, Vector512.Load(s));
+            var odd = Vector512.Create(a[1]) * x1;
+            even = Vector512.FusedMultiplyAdd(Vector512.Create(a[2]), x2, even);
+            odd = Vector512.FusedMultiplyAdd(Vector512.Create(a[3]), x3, odd);
+            even = Vector512.FusedMultiplyAdd(Vector512.Create(a[4]), x4, even);
+            odd = Vector512.FusedMultiplyAdd(Vector512.Create(a[5]), x5, odd);
+            even = Vector512.FusedMultiplyAdd(Vector512.Create(a[6]), x6, even);
+            odd = Vector512.FusedMultiplyAdd(Vector512.Create(a[7]), x7, odd);
+            (even + odd).Store(s);
+        }
+    }
+
+    /// <summary>The first or last four of the eight lanes.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    private static void AddTransposedLanes256(double* s, double* a, double* x, int depth)
+    {
+        var x0 = Vector256.Load(x);
+        var x1 = Vector256.Load(x + 8);
+        var x2 = Vector256.Load(x + 16);
+        var x3 = Vector256.Load(x + 24);
+        var x4 = Vector256.Load(x + 32);
+        var x5 = Vector256.Load(x + 40);
+        var x6 = Vector256.Load(x + 48);
+        var x7 = Vector256.Load(x + 56);
+        for (var k = 0; k < depth; k++, a += Side, s += Lanes)
+        {
+            var even = Vector256.FusedMultiplyAdd(Vector256.Create(a[0]), x0, Vector256.Load(s));
+            var odd = Vector256.Create(a[1]) * x1;
+            even = Vector256.FusedMultiplyAdd(Vector256.Create(a[2]), x2, even);
+            odd = Vector256.FusedMultiplyAdd(Vector256.Create(a[3]), x3, odd);
+            even = Vector256.FusedMultiplyAdd(Vector256.Create(a[4]), x4, even);
+            odd = Vector256.FusedMultiplyAdd(Vector256.Create(a[5]), x5, odd);
+            even = Vector256.FusedMultiplyAdd(Vector256.Create(a[6]), x6, even);
+            odd = Vector256.FusedMultiplyAdd(Vector256.Create(a[7]), x7, odd);
+            (even + odd).Store(s);
         }
     }
 

@@ -80,13 +80,32 @@ internal readonly struct CellFace
         var points = grid.FacePoints(cell, side);
         for (var q = 0; q < 4; q++)
         {
-            var share = cut is null ? 1 : Math.Max(cut.Weights[Beside(q, 0)], cut.Weights[Beside(q, 1)]);
-            var force = share * points[q].Area * traction(points[q].Place, points[q].Normal);
+            var force = SolidBehind(cut, q) * points[q].Area * traction(points[q].Place, points[q].Normal);
             for (var n = 0; n < 4; n++)
             {
                 forces[n] += Shares[4 * q + n] * force;
             }
         }
+    }
+
+    /// <summary>What its four nodes carry of it, or of what is left of it behind a cut as in <see cref="NodalForces"/>.</summary>
+    public FaceShare[] NodalShares(CellCut? cut)
+    {
+        var points = grid.FacePoints(cell, side);
+        var shares = new FaceShare[4];
+        for (var n = 0; n < 4; n++)
+        {
+            var (area, outward) = (0.0, Vector3.Zero);
+            for (var q = 0; q < 4; q++)
+            {
+                var part = Shares[4 * q + n] * SolidBehind(cut, q) * points[q].Area;
+                (area, outward) = (area + part, outward + part * points[q].Normal);
+            }
+
+            shares[n] = new(Node(n), area, outward);
+        }
+
+        return shares;
     }
 
     /// <summary>Its four Gauss points.</summary>
@@ -104,6 +123,8 @@ internal readonly struct CellFace
 
         return points;
     }
+
+    private double SolidBehind(CellCut? cut, int q) => cut is null ? 1 : Math.Max(cut.Weights[Beside(q, 0)], cut.Weights[Beside(q, 1)]);
 
     private static double InPlane(int corner, int point) => (1 + (corner == point ? Gauss : -Gauss)) / 2;
 

@@ -18,7 +18,9 @@ public sealed class ElasticBody : IDisposable
     private readonly SurfaceRecovery surface;
     private readonly int threads;
     private readonly bool withModes;
+    private readonly double[] right;
     private SheetResponse? eight;
+    private double[]? together;
     private KeptOperators? operators;
     private SpringContact? contact;
     private int[] contactSprings = [];
@@ -35,6 +37,7 @@ public sealed class ElasticBody : IDisposable
         stiffness = new SolidStiffness(model, withModes, threads);
         factor = new SheetFactor(stiffness, SheetDissection.Even(stiffness.Shape), threads);
         single = new SheetResponse(factor);
+        right = new double[3 * model.Grid.Nodes];
         surface = new SurfaceRecovery(model.Grid.Columns.Patches, threads, withModes);
     }
 
@@ -96,7 +99,7 @@ public sealed class ElasticBody : IDisposable
 
     /// <summary>The answer to one load. Repeated calls after small changes of body and load cost little.</summary>
     /// <exception cref="InvalidOperationException">Part of the body is held by nothing.</exception>
-    public SolidAnswer Solve(NodalLoad load) => Settle(load, SolveLinear(load, null));
+    public SolidAnswer Solve(NodalLoad load) => Settle([load], [SolveLinear(load, null)], (loads, released) => [SolveLinear(loads[0], released[0])])[0];
 
     /// <summary>The answers to many loads, eight at a time.</summary>
     /// <param name="loads">The loads.</param>
@@ -109,8 +112,8 @@ public sealed class ElasticBody : IDisposable
         foreach (var block in loads.Chunk(SheetResponse.MostLanes))
         {
             stop.ThrowIfCancellationRequested();
-            var solved = SolveTogether([.. block.Select(load => RightSide(load, null))]);
-            answers.AddRange(block.Zip(solved, (load, u) => Settle(load, Completed(u))));
+            var solved = SolveTogether(block.Length, lane => RightSide(block[lane], null));
+            answers.AddRange(Settle(block, Array.ConvertAll(solved, Completed), (loads, released) => Array.ConvertAll(SolveTogether(loads.Length, lane => RightSide(loads[lane], released[lane])), Completed)));
         }
 
         return answers.ToImmutable();
@@ -180,10 +183,10 @@ public sealed class ElasticBody : IDisposable
         }
     }
 
-    /// <summary>Load, feet of the springs, and what the given displacements call up; with extra forces on push-only springs.</summary>
+    /// <summary>Load, feet of the springs, and what the given displacements call up; with extra forces on push-only springs. Good until the next is asked for.</summary>
     private double[] RightSide(NodalLoad load, double[]? released)
     {
-        var right = load.Forces.ToArray();
+        load.Forces.CopyTo(right);
         foreach (var spring in Model.Supports.Springs)
         {
             right[3 * spring.Node + spring.Axis] += spring.Stiffness * spring.Settlement;
@@ -226,25 +229,28 @@ public sealed class ElasticBody : IDisposable
         return displacement;
     }
 
-    private double[][] SolveTogether(double[][] rights)
+    /// <summary>Solves for some right sides at once, each asked for in its turn.</summary>
+    private double[][] SolveTogether(int count, Func<int, double[]> rightOf)
     {
         const int lanes = SheetResponse.MostLanes;
         eight ??= new SheetResponse(factor, lanes);
-        var together = new double[rights[0].Length * lanes];
-        for (var lane = 0; lane < rights.Length; lane++)
+        together ??= new double[right.Length * lanes];
+        Array.Clear(together);
+        for (var lane = 0; lane < count; lane++)
         {
-            for (var i = 0; i < rights[lane].Length; i++)
+            var one = rightOf(lane);
+            for (var i = 0; i < one.Length; i++)
             {
-                together[i * lanes + lane] = rights[lane][i];
+                together[i * lanes + lane] = one[i];
             }
         }
 
         var answers = eight.Solve(together);
-        var apart = new double[rights.Length][];
-        for (var lane = 0; lane < rights.Length; lane++)
+        var apart = new double[count][];
+        for (var lane = 0; lane < count; lane++)
         {
-            apart[lane] = new double[rights[lane].Length];
-            for (var i = 0; i < apart[lane].Length; i++)
+            apart[lane] = new double[right.Length];
+            for (var i = 0; i < right.Length; i++)
             {
                 apart[lane][i] = answers[i * lanes + lane];
             }
@@ -253,8 +259,8 @@ public sealed class ElasticBody : IDisposable
         return apart;
     }
 
-    /// <summary>Lets push-only springs go where they would pull.</summary>
-    private SolidAnswer Settle(NodalLoad load, double[] linear)
+    /// <summary>Lets push-only springs go where they would pull; those loads for which some do are solved again together.</summary>
+    private SolidAnswer[] Settle(NodalLoad[] loads, double[][] linear, Func<NodalLoad[], double[][], double[][]> again)
     {
         if (contact is null)
         {
@@ -263,19 +269,20 @@ public sealed class ElasticBody : IDisposable
             contact = new SpringContact([.. contactSprings.Select(i => springs[i])], Compliance);
         }
 
-        var w0 = Array.ConvertAll(contactSprings, i => linear[DofOf(i)] - Model.Supports.Springs[i].Settlement);
-        if (w0.Length == 0)
+        var released = Array.ConvertAll(linear, u => contactSprings.Length == 0 ? [] : contact.Release(Array.ConvertAll(contactSprings, i => u[DofOf(i)] - Model.Supports.Springs[i].Settlement)));
+        int[] lifting = [.. Enumerable.Range(0, loads.Length).Where(n => released[n]?.Any(q => q != 0) == true)];
+        var answers = loads.Select((load, n) => new SolidAnswer(load, new Displacement(linear[n]), [], released[n] is not null)).ToArray();
+        if (lifting.Length > 0)
         {
-            return new SolidAnswer(load, new Displacement(linear), [], true);
+            var solved = again(Array.ConvertAll(lifting, n => loads[n]), Array.ConvertAll(lifting, n => released[n]!));
+            for (var i = 0; i < lifting.Length; i++)
+            {
+                var q = released[lifting[i]]!;
+                answers[lifting[i]] = new SolidAnswer(loads[lifting[i]], new Displacement(solved[i]), [.. contactSprings.Where((_, spring) => q[spring] != 0)], true);
+            }
         }
 
-        if (contact.Release(w0) is not { } released)
-        {
-            return new SolidAnswer(load, new Displacement(linear), [], false);
-        }
-
-        ImmutableArray<int> lifted = [.. contactSprings.Where((_, i) => released[i] != 0)];
-        return new SolidAnswer(load, new Displacement(lifted.IsEmpty ? linear : SolveLinear(load, released)), lifted, true);
+        return answers;
     }
 
     private double[][] Compliance(IReadOnlyList<int> wanted)
@@ -283,13 +290,13 @@ public sealed class ElasticBody : IDisposable
         var columns = new List<double[]>();
         foreach (var block in wanted.Chunk(SheetResponse.MostLanes))
         {
-            var units = Array.ConvertAll(block, i =>
+            var solved = SolveTogether(block.Length, lane =>
             {
-                var unit = new double[3 * Model.Grid.Nodes];
-                unit[DofOf(contactSprings[i])] = 1;
-                return unit;
+                Array.Clear(right);
+                right[DofOf(contactSprings[block[lane]])] = 1;
+                return right;
             });
-            columns.AddRange(SolveTogether(units).Select(u => Array.ConvertAll(contactSprings, i => u[DofOf(i)])));
+            columns.AddRange(solved.Select(u => Array.ConvertAll(contactSprings, i => u[DofOf(i)])));
         }
 
         return [.. columns];

@@ -13,7 +13,7 @@ public static class Loading
 
     /// <summary>The same where the masses are known: several accelerations of one body share them.</summary>
     /// <param name="grid">The nodes.</param>
-    /// <param name="masses">Of the nodes, kg; see <see cref="Masses"/>.</param>
+    /// <param name="masses">Of the nodes, kg; see <see cref="Masses(SolidModel)"/>.</param>
     /// <param name="accelerationAt">m/s2 at a place.</param>
     public static NodalLoad Inertia(SolidGrid grid, ReadOnlySpan<double> masses, Func<Vector3, Vector3> accelerationAt)
     {
@@ -30,27 +30,67 @@ public static class Loading
     }
 
     /// <summary>What of the mass of all cells each node carries, kg: the integral of its shape function over what is left of them, times their density.</summary>
-    public static double[] Masses(SolidModel model)
+    public static double[] Masses(SolidModel model) => Masses(model, new NodalShares(model.Grid));
+
+    /// <summary>The same where what each node carries is kept.</summary>
+    public static double[] Masses(SolidModel model, NodalShares shares)
     {
-        var (grid, masses) = (model.Grid, new double[model.Grid.Nodes]);
-        Span<double> nodal = stackalloc double[8];
+        var (grid, masses) = (OfOne(model, shares), new double[model.Grid.Nodes]);
         for (var cell = 0; cell < grid.Cells; cell++)
         {
             var fill = model.Cells[cell];
             if (fill.IsSolid && model.Materials[fill.Material].Density * fill.Weight is not 0 and var density)
             {
-                NodalVolumes(grid.GaussVolumes(cell), fill.Cut, nodal);
+                var volumes = shares.VolumesOf(cell, fill.Cut);
                 for (var corner = 0; corner < 8; corner += 2)
                 {
                     var node = grid.CornerNode(cell, corner);
-                    masses[node] += density * nodal[corner];
-                    masses[node + 1] += density * nodal[corner + 1];
+                    masses[node] += density * volumes[corner];
+                    masses[node + 1] += density * volumes[corner + 1];
                 }
             }
         }
 
         return masses;
     }
+
+    /// <summary>A pressure (force for each area, positive into the body) on one face of some cells of a wall, even over each of them, where what each node carries is kept. Empty cells take nothing.</summary>
+    /// <param name="model">The model.</param>
+    /// <param name="shares">What each node carries, of the same grid.</param>
+    /// <param name="side"><see cref="CellSide.Inside"/> or <see cref="CellSide.Outside"/>.</param>
+    /// <param name="cells">The cells.</param>
+    /// <param name="pressureOf">On each of them, Pa; 0 where there is none.</param>
+    public static NodalLoad Pressure(SolidModel model, NodalShares shares, CellSide side, IReadOnlyList<int> cells, Func<int, double> pressureOf) =>
+        OnFaces(model, shares, side, cells, pressureOf, (pressure, share) => -pressure * share.Outward);
+
+    /// <summary>A force for each area, everywhere the same, on one face of some cells of a wall, where what each node carries is kept. Empty cells take nothing.</summary>
+    /// <param name="model">The model.</param>
+    /// <param name="shares">What each node carries, of the same grid.</param>
+    /// <param name="side"><see cref="CellSide.Inside"/> or <see cref="CellSide.Outside"/>.</param>
+    /// <param name="cells">The cells.</param>
+    /// <param name="traction">The force, Pa.</param>
+    public static NodalLoad Traction(SolidModel model, NodalShares shares, CellSide side, IReadOnlyList<int> cells, Vector3 traction) =>
+        OnFaces(model, shares, side, cells, _ => 1, (_, share) => share.Area * traction);
+
+    private static NodalLoad OnFaces(SolidModel model, NodalShares shares, CellSide side, IReadOnlyList<int> cells, Func<int, double> amountOf, Func<double, FaceShare, Vector3> forceOf)
+    {
+        var forces = New(OfOne(model, shares));
+        foreach (var cell in cells)
+        {
+            if (model.Cells[cell].IsSolid && amountOf(cell) is not 0 and var amount)
+            {
+                foreach (var share in shares.FacesOf(cell, model.Cells[cell].Cut, side))
+                {
+                    Add(forces, share.Node, forceOf(amount, share));
+                }
+            }
+        }
+
+        return new NodalLoad(forces);
+    }
+
+    private static SolidGrid OfOne(SolidModel model, NodalShares shares) =>
+        ReferenceEquals(model.Grid, shares.Grid) ? shares.Grid : throw new ArgumentException("What the nodes carry is kept of another grid.");
 
     /// <summary>A force at a position inside a solid cell, spread over its nodes by their shape functions.</summary>
     /// <exception cref="ArgumentException">The cell there is empty.</exception>
@@ -159,7 +199,7 @@ public static class Loading
     public static NodalLoad None(SolidGrid grid) => new(New(grid));
 
     /// <summary>Integrals of the shape functions over what is left of a cell.</summary>
-    private static void NodalVolumes(ReadOnlySpan<double> gaussVolumes, CellCut? cut, Span<double> nodal)
+    internal static void NodalVolumes(ReadOnlySpan<double> gaussVolumes, CellCut? cut, Span<double> nodal)
     {
         nodal.Clear();
         for (var q = 0; q < 8; q++)

@@ -10,7 +10,15 @@ public sealed class NodalLoad
 {
     private readonly double[] forces;
 
-    internal NodalLoad(double[] forces) => this.forces = forces;
+    /// <summary>Where forces that are not nothing begin, and how many numbers it is to the last of them: a pole presses on a few nodes of thousands.</summary>
+    private readonly int first, reach;
+
+    internal NodalLoad(double[] forces)
+    {
+        this.forces = forces;
+        first = Math.Max(0, forces.AsSpan().IndexOfAnyExcept(0.0));
+        reach = Math.Max(0, forces.AsSpan().LastIndexOfAnyExcept(0.0) + 1 - first);
+    }
 
     /// <summary>Forces x, y, z of node after node.</summary>
     public ReadOnlySpan<double> Forces => forces;
@@ -53,7 +61,8 @@ public sealed class NodalLoad
         {
             if (times[n] != 0)
             {
-                AddTimes(sum, times[n], loads[n].forces);
+                var load = loads[n];
+                AddTimes(sum.AsSpan(load.first, load.reach), times[n], load.forces.AsSpan(load.first, load.reach));
             }
         }
 

@@ -67,6 +67,11 @@ public abstract class Region
     private sealed class OutlineRegion(
         double sFrom, double sTo, Func<double, double> lower, Func<double, double> upper, double tFrom, double tTo, int samples) : Region
     {
+        private Strips? last;
+
+        /// <summary>The edges in the middles of the steps across one column of cells, which all its cells share.</summary>
+        private sealed record Strips(double From, double To, (double Low, double High)[] Edges);
+
         internal override GridBox Within => new(sFrom, sTo, double.NegativeInfinity, double.PositiveInfinity, tFrom, tTo);
 
         internal override void AddIntegrals(in GridBox cell, Span<double> integrals)
@@ -78,11 +83,30 @@ public abstract class Region
             }
 
             var step = (to - from) / samples;
+            var edges = EdgesOver(from, to);
             for (var i = 0; i < samples; i++)
             {
-                var (start, middle) = (from + step * i, from + step * (i + 0.5));
-                AddBox(cell, new GridBox(start, start + step, lower(middle), upper(middle), tFrom, tTo), integrals);
+                var start = from + step * i;
+                AddBox(cell, new GridBox(start, start + step, edges[i].Low, edges[i].High, tFrom, tTo), integrals);
             }
+        }
+
+        private (double Low, double High)[] EdgesOver(double from, double to)
+        {
+            if (last is { } known && known.From == from && known.To == to)
+            {
+                return known.Edges;
+            }
+
+            var (step, edges) = ((to - from) / samples, new (double Low, double High)[samples]);
+            for (var i = 0; i < samples; i++)
+            {
+                var middle = from + step * (i + 0.5);
+                edges[i] = (lower(middle), upper(middle));
+            }
+
+            last = new Strips(from, to, edges);
+            return edges;
         }
     }
 }

@@ -54,33 +54,48 @@ public sealed class SolidCells
     }
 
     /// <summary>
-    /// The same cells with a region taken out. Cells that it cuts keep what is left, in its place. Of regions that overlap one another take out the
+    /// The same cells with regions taken out. Cells that they cut keep what is left, in its place. Of regions that overlap one another take out the
     /// common part only once yourself: here it is subtracted twice.
     /// </summary>
-    public SolidCells Without(SolidGrid grid, Region region) =>
-        Change(grid, region, (fill, part) => fill with { Cut = CellCut.Without(fill.Cut, part) });
+    public SolidCells Without(SolidGrid grid, params IEnumerable<Region> regions) =>
+        Change(grid, regions, (fill, part) => fill with { Cut = CellCut.Without(fill.Cut, part) });
 
     /// <summary>The same cells with another fill in a region: cells of which it takes half or more are filled so, the others not at all.</summary>
     public SolidCells With(SolidGrid grid, Region region, CellFill fill) =>
-        Change(grid, region, (old, part) => Mean(part) >= 0.5 ? fill : old);
+        Change(grid, [region], (old, part) => Mean(part) >= 0.5 ? fill : old);
+
+    /// <summary>The cells that a region takes something of, each with that share, 0 to 1; in the order of their numbers.</summary>
+    public static IEnumerable<(int Cell, double Share)> SharesOf(SolidGrid grid, Region region)
+    {
+        foreach (var cell in Near(grid, region.Within))
+        {
+            if (ShareOf(grid, region, cell) is > 0 and var share)
+            {
+                yield return (cell, share);
+            }
+        }
+    }
 
     /// <summary>Share, 0 to 1, of a cell that a region takes.</summary>
-    public static double ShareOf(SolidGrid grid, Region region, int cell)
+    private static double ShareOf(SolidGrid grid, Region region, int cell)
     {
         Span<double> part = stackalloc double[8];
         Integrate(grid, region, cell, part);
         return Mean(part);
     }
 
-    private SolidCells Change(SolidGrid grid, Region region, Func<CellFill, ReadOnlySpan<double>, CellFill> change)
+    private SolidCells Change(SolidGrid grid, IEnumerable<Region> regions, Func<CellFill, ReadOnlySpan<double>, CellFill> change)
     {
         var changed = (CellFill[])fills.Clone();
         Span<double> part = stackalloc double[8];
-        foreach (var cell in Near(grid, region.Within))
+        foreach (var region in regions)
         {
-            if (Integrate(grid, region, cell, part))
+            foreach (var cell in Near(grid, region.Within))
             {
-                changed[cell] = Checked(change(fills[cell], part));
+                if (Integrate(grid, region, cell, part))
+                {
+                    changed[cell] = Checked(change(changed[cell], part));
+                }
             }
         }
 

@@ -1,3 +1,5 @@
+using Clomwright.Numerics.Linear;
+
 namespace Clomwright.Numerics.Solid;
 
 /// <summary>
@@ -82,34 +84,26 @@ internal sealed class SpringContact
         }
 
         var n = lifted.Length;
-        var l = new double[n, n];
+        var columns = Array.ConvertAll(lifted, i => compliance[i]);
+        var l = new double[n][];
         var q = new double[n];
         for (var r = 0; r < n; r++)
         {
             var unit = 1 / springs[lifted[r]].Stiffness;
-            q[r] = w0[lifted[r]];
-            for (var c = 0; c <= r; c++)
+            var row = l[r] = new double[r + 1];
+            for (var c = 0; c < r; c++)
             {
-                var sum = (r == c ? unit : 0) - compliance[lifted[c]][lifted[r]];
-                for (var k = 0; k < c; k++)
-                {
-                    sum -= l[r, k] * l[c, k];
-                }
-
-                if (r == c && !(sum > LeastPivot * unit))
-                {
-                    return null;
-                }
-
-                l[r, c] = r == c ? Math.Sqrt(sum) : sum / l[c, c];
+                row[c] = (-columns[c][lifted[r]] - Vectors.Dot(row.AsSpan(0, c), l[c].AsSpan(0, c))) / l[c][c];
             }
 
-            for (var k = 0; k < r; k++)
+            var pivot = unit - columns[r][lifted[r]] - Vectors.Dot(row.AsSpan(0, r), row.AsSpan(0, r));
+            if (!(pivot > LeastPivot * unit))
             {
-                q[r] -= l[r, k] * q[k];
+                return null;
             }
 
-            q[r] /= l[r, r];
+            row[r] = Math.Sqrt(pivot);
+            q[r] = (w0[lifted[r]] - Vectors.Dot(row.AsSpan(0, r), q.AsSpan(0, r))) / row[r];
         }
 
         var (force, opening) = (new double[w0.Length], (double[])w0.Clone());
@@ -117,14 +111,14 @@ internal sealed class SpringContact
         {
             for (var k = r + 1; k < n; k++)
             {
-                q[r] -= l[k, r] * q[k];
+                q[r] -= l[k][r] * q[k];
             }
 
-            q[r] /= l[r, r];
+            q[r] /= l[r][r];
             force[lifted[r]] = q[r];
             for (var i = 0; i < opening.Length; i++)
             {
-                opening[i] += compliance[lifted[r]][i] * q[r];
+                opening[i] += columns[r][i] * q[r];
             }
         }
 

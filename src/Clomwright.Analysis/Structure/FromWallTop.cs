@@ -151,6 +151,8 @@ public static class FromWallTop
             stop.ThrowIfCancellationRequested();
             var stresses = elastic.CellStresses(solved, again: true);
             elastic.Become(body.Model);
+            var fields = stresses.EachBesideOthers(sheet.Means);
+            var forces = stresses.EachBesideOthers(s => WallAnswers.ForcesOf(piers, body, sheet, s));
             var feet = body.Unilateral.Springs.Count(s => s.PushesOnly);
             var (lifted, liftedCase, standing) = (0.0, (WallCase?)null, true);
             for (var n = 0; n < again.Length; n++)
@@ -161,7 +163,7 @@ public static class FromWallTop
                     continue;
                 }
 
-                hardest.Take(again[n], sheet.Means(stresses[n]), WallAnswers.ForcesOf(piers, body, sheet, stresses[n]));
+                hardest.Take(again[n], fields[n], forces[n]);
                 var share = solved[n].Lifted.Length / (double)feet;
                 (lifted, liftedCase) = share > lifted ? (share, cases[again[n]]) : (lifted, liftedCase);
             }

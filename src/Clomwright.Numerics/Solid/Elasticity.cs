@@ -56,7 +56,7 @@ internal static class Elasticity
     }
 
     /// <summary>C := A B or A^T B for 6 x 6 matrices.</summary>
-    private static void Multiply(ReadOnlySpan<double> a, ReadOnlySpan<double> b, Span<double> c, bool transposed)
+    public static void Multiply(ReadOnlySpan<double> a, ReadOnlySpan<double> b, Span<double> c, bool transposed)
     {
         for (var i = 0; i < 6; i++)
         {

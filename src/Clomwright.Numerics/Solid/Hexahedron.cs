@@ -1,6 +1,7 @@
 using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 using Clomwright.Numerics.Frames;
+using Clomwright.Numerics.Linear;
 
 namespace Clomwright.Numerics.Solid;
 
@@ -26,6 +27,8 @@ internal sealed unsafe class Hexahedron
 
     private static readonly Vector3[][] GaussSlopes =
         [.. HexahedronShape.GaussPoints.Select(point => Enumerable.Range(0, Corners).Select(n => HexahedronShape.Slope(n, point)).ToArray())];
+
+    private static readonly (int Row, int Along)[] Strains = [(0, 0), (3, 1), (5, 2), (1, 1), (3, 0), (4, 2), (2, 2), (4, 1), (5, 0)];
 
     private readonly double[] matrix = new double[3 * Points * Stride];
     private readonly double[] elasticity = new double[36];
@@ -102,8 +105,11 @@ internal sealed unsafe class Hexahedron
     public double Stiffness(int corner, int i, int other, int j) =>
         corner >= other ? matrix[(3 * corner + i) * Stride + 4 * other + j] : matrix[(3 * other + j) * Stride + 4 * corner + i];
 
-    /// <summary>The six stresses (xx, yy, zz, xy, yz, zx) at a reference point for each corner displacement: 6 rows of 24.</summary>
-    public void StressOperator(Vector3 reference, Span<double> operatorRows)
+    /// <summary>The six stresses at a reference point for each corner displacement: 6 rows of 24.</summary>
+    /// <param name="reference">The point.</param>
+    /// <param name="turn">Takes (xx, yy, zz, xy, yz, zx) to the directions wanted: 6 rows of 6.</param>
+    /// <param name="rows">Are filled.</param>
+    public void StressOperator(Vector3 reference, ReadOnlySpan<double> turn, Span<double> rows)
     {
         Gradients(reference, HexahedronShape.JacobianAt(corners, reference), null);
         Span<double> strain = stackalloc double[6 * Dofs];
@@ -112,7 +118,10 @@ internal sealed unsafe class Hexahedron
         {
             for (var axis = 0; axis < 3; axis++)
             {
-                AddStrain(strain, 3 * n + axis, gradients[n], axis, 1);
+                foreach (var (row, along) in StrainsOf(axis))
+                {
+                    strain[row * Dofs + 3 * n + axis] = Component(gradients[n], along);
+                }
             }
         }
 
@@ -124,48 +133,28 @@ internal sealed unsafe class Hexahedron
 
         for (var mode = 0; hasModes && mode < ModeDofs; mode++)
         {
-            for (var dof = 0; dof < Dofs; dof++)
+            foreach (var (row, along) in StrainsOf(mode % 3))
             {
-                AddStrain(strain, dof, gradients[Corners + mode / 3], mode % 3, modesOfCorners[mode * Dofs + dof]);
+                Vectors.AddTimes(strain.Slice(row * Dofs, Dofs), Component(gradients[Corners + mode / 3], along), modesOfCorners.AsSpan(mode * Dofs, Dofs));
             }
         }
 
+        Span<double> turned = stackalloc double[36];
+        Elasticity.Multiply(turn, elasticity, turned, transposed: false);
+        rows.Clear();
         for (var i = 0; i < 6; i++)
         {
-            for (var dof = 0; dof < Dofs; dof++)
+            for (var k = 0; k < 6; k++)
             {
-                var sum = 0.0;
-                for (var k = 0; k < 6; k++)
-                {
-                    sum += elasticity[6 * i + k] * strain[k * Dofs + dof];
-                }
-
-                operatorRows[i * Dofs + dof] = sum;
+                Vectors.AddTimes(rows.Slice(i * Dofs, Dofs), turned[6 * i + k], strain.Slice(k * Dofs, Dofs));
             }
         }
     }
 
-    private static void AddStrain(Span<double> strain, int dof, Vector3 g, int axis, double amount)
-    {
-        switch (axis)
-        {
-            case 0:
-                strain[dof] += amount * g.X;
-                strain[3 * Dofs + dof] += amount * g.Y;
-                strain[5 * Dofs + dof] += amount * g.Z;
-                break;
-            case 1:
-                strain[Dofs + dof] += amount * g.Y;
-                strain[3 * Dofs + dof] += amount * g.X;
-                strain[4 * Dofs + dof] += amount * g.Z;
-                break;
-            default:
-                strain[2 * Dofs + dof] += amount * g.Z;
-                strain[4 * Dofs + dof] += amount * g.Y;
-                strain[5 * Dofs + dof] += amount * g.X;
-                break;
-        }
-    }
+    /// <summary>In which strains (xx, yy, zz, xy, yz, zx) a displacement along an axis counts, each with the axis along which it changes.</summary>
+    private static ReadOnlySpan<(int Row, int Along)> StrainsOf(int axis) => Strains.AsSpan(3 * axis, 3);
+
+    private static double Component(Vector3 v, int axis) => axis switch { 0 => v.X, 1 => v.Y, _ => v.Z };
 
     /// <summary>Gradients in space of the corners' shape functions and of the modes at a reference point.</summary>
     private void Gradients(Vector3 reference, Jacobian jacobian, Vector3[]? slopes)
@@ -303,15 +292,21 @@ internal sealed unsafe class Hexahedron
     {
         for (var i = ModeDofs - 1; i >= 0; i--)
         {
+            var row = modesOfCorners.AsSpan(i * Dofs, Dofs);
             for (var dof = 0; dof < Dofs; dof++)
             {
-                var sum = -matrix[(Dofs + i) * Stride + 4 * (dof / 3) + dof % 3];
-                for (var k = i + 1; k < ModeDofs; k++)
-                {
-                    sum -= modeFactor[k * ModeDofs + i] * modesOfCorners[k * Dofs + dof];
-                }
+                row[dof] = -matrix[(Dofs + i) * Stride + 4 * (dof / 3) + dof % 3];
+            }
 
-                modesOfCorners[i * Dofs + dof] = sum / modeFactor[i * ModeDofs + i];
+            for (var k = i + 1; k < ModeDofs; k++)
+            {
+                Vectors.AddTimes(row, -modeFactor[k * ModeDofs + i], modesOfCorners.AsSpan(k * Dofs, Dofs));
+            }
+
+            var scale = 1 / modeFactor[i * ModeDofs + i];
+            for (var dof = 0; dof < Dofs; dof++)
+            {
+                row[dof] *= scale;
             }
         }
     }

@@ -1,7 +1,5 @@
-using System.Runtime.CompilerServices;
-using System.Runtime.InteropServices;
 using Clomwright.Numerics.Frames;
-using Wide = System.Numerics.Vector<double>;
+using Clomwright.Numerics.Linear;
 
 namespace Clomwright.Numerics.Solid;
 
@@ -62,27 +60,11 @@ public sealed class NodalLoad
             if (times[n] != 0)
             {
                 var load = loads[n];
-                AddTimes(sum.AsSpan(load.first, load.reach), times[n], load.forces.AsSpan(load.first, load.reach));
+                Vectors.AddTimes(sum.AsSpan(load.first, load.reach), times[n], load.forces.AsSpan(load.first, load.reach));
             }
         }
 
         return new NodalLoad(sum);
-    }
-
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private static void AddTimes(Span<double> sum, double times, ReadOnlySpan<double> forces)
-    {
-        var wide = MemoryMarshal.Cast<double, Wide>(sum);
-        var from = MemoryMarshal.Cast<double, Wide>(forces);
-        for (var i = 0; i < wide.Length; i++)
-        {
-            wide[i] += times * from[i];
-        }
-
-        for (var i = wide.Length * Wide.Count; i < sum.Length; i++)
-        {
-            sum[i] += times * forces[i];
-        }
     }
 
     /// <summary>Every node's force put through a function.</summary>

@@ -119,22 +119,8 @@ internal sealed class SurfaceRecovery(int patches, int threads, bool withModes) 
     internal static void LocalOperator(Hexahedron element, ReadOnlySpan<Vector3> corners, Vector3 reference, Span<double> rows)
     {
         Span<double> turn = stackalloc double[36];
-        Span<double> global = stackalloc double[Size];
         Elasticity.StressToLocal(HexahedronShape.JacobianAt(corners, reference).Axes, turn);
-        element.StressOperator(reference, global);
-        for (var c = 0; c < 6; c++)
-        {
-            for (var dof = 0; dof < Hexahedron.Dofs; dof++)
-            {
-                var sum = 0.0;
-                for (var k = 0; k < 6; k++)
-                {
-                    sum += turn[6 * c + k] * global[k * Hexahedron.Dofs + dof];
-                }
-
-                rows[c * Hexahedron.Dofs + dof] = sum;
-            }
-        }
+        element.StressOperator(reference, turn, rows);
     }
 
     private static bool IsUnmoved(SolidGrid old, SolidGrid now, int cell)

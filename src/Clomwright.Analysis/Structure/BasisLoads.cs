@@ -23,6 +23,7 @@ internal sealed class BasisLoads
     private readonly Landing[] landings;
     private readonly UnitLoads loads = new();
     private readonly Sequence<double> seats;
+    private readonly KeptLoads kept;
     private readonly NodalShares shares;
     private readonly Lazy<int[]> insideFaces, outsideFaces;
     private readonly Lazy<PlanPoint[]> outward;
@@ -35,10 +36,11 @@ internal sealed class BasisLoads
     /// <param name="wind">At the site; null where it is not known.</param>
     /// <param name="thrust">Horizontal directions in which rafters push their landings, landing by landing; empty where none does.</param>
     /// <param name="soil">What the ground beside the wall pushes with; null where it is no higher than its foot.</param>
-    /// <param name="kept">What nodes carry of the same grid, kept from one body to the next; null forms it anew.</param>
-    public BasisLoads(WallBody body, Sequence<double> seatOffsets, WindLoad? wind, Sequence<PlanPoint> thrust = default, SoilPressure? soil = null, NodalShares? kept = null)
+    /// <param name="kept">What is kept of the same grid from one body to the next; null forms it anew.</param>
+    public BasisLoads(WallBody body, Sequence<double> seatOffsets, WindLoad? wind, Sequence<PlanPoint> thrust = default, SoilPressure? soil = null, KeptLoads? kept = null)
     {
-        (this.body, geometry, seats, shares) = (body, body.Geometry, seatOffsets, kept ?? new NodalShares(body.Grid));
+        (this.body, geometry, seats, this.kept) = (body, body.Geometry, seatOffsets, kept ?? new KeptLoads(body.Grid));
+        shares = this.kept.Shares;
         landings = [.. geometry.Landings.Where(l => !l.Secondary)];
         outward = new(() => [.. Enumerable.Range(0, body.Grid.Around).Select(i => geometry.Curve.Normal((body.Grid.S[i] + body.Grid.S[i + 1]) / 2))]);
         (insideFaces, outsideFaces) = (new(() => Faces(CellSide.Inside)), new(() => Faces(CellSide.Outside)));
@@ -211,7 +213,7 @@ internal sealed class BasisLoads
         var middle = Math.Clamp(seatOffsets.Count > landing ? 0.5 + seatOffsets[landing] / thickness : (from + to) / 2, from + 0.01, to - 0.01);
         var half = Math.Min(middle - from, to - middle);
         var station = landings[landing].Station;
-        return Loading.OnTop(body.Model, body.Grid.Up - 1, new GridBox(station - seat / 2, station + seat / 2, 0, 0, middle - half, middle + half), force);
+        return kept.OnTop(body.Model, new GridBox(station - seat / 2, station + seat / 2, 0, 0, middle - half, middle + half), force);
     }
 
     private NodalLoad AtTee(int landing, Sequence<double> seatOffsets)

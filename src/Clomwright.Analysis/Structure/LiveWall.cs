@@ -23,14 +23,14 @@ public sealed class LiveWall : IDisposable
     private readonly WallCase[] cases;
     private readonly ElasticBody elastic;
     private readonly int known;
-    private readonly NodalShares shares;
+    private readonly KeptLoads kept;
     private WallSheet? last;
 
     private LiveWall(double strength, WallBody body, WallCase[] cases, string opening, (int From, int To) cells)
     {
         (this.strength, grid, this.cases, Opening) = (strength, body.Grid, cases, opening);
         known = cases[0].Coefficients.Length;
-        shares = new NodalShares(grid);
+        kept = new KeptLoads(grid);
         elastic = new ElasticBody(body.Model);
         elastic.FocusOn(cells.From, cells.To);
     }
@@ -91,7 +91,7 @@ public sealed class LiveWall : IDisposable
         ArgumentNullException.ThrowIfNull(geometry);
         ArgumentNullException.ThrowIfNull(roof);
         var body = new WallBody(geometry, strength, grid);
-        var basis = new BasisLoads(body, seats, roof.Wind.Value, LoadCases.Thrusts(geometry, roof), SoilPressure.Of(geometry.House.Site, geometry.Wall.Base.Metres), shares);
+        var basis = new BasisLoads(body, seats, roof.Wind.Value, LoadCases.Thrusts(geometry, roof), SoilPressure.Of(geometry.House.Site, geometry.Wall.Base.Metres), kept);
         if (basis.All.Count != known)
         {
             return new Message("analysis.structure.other-loads");

@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Runtime.Intrinsics;
 using Clomwright.Numerics.Solid;
 
@@ -32,16 +33,34 @@ internal sealed class WallSheet
     /// <param name="body">The wall.</param>
     /// <param name="patch">Length of a patch both ways, m.</param>
     /// <param name="model">What of it stands; null for all.</param>
-    /// <param name="before">A sheet made before; where it lies on the same grid, how far patches reach is taken over from it.</param>
+    /// <param name="before">A sheet made before; where it lies on the same grid, how far patches reach is taken over from it, and patches of which nothing has changed.</param>
     public WallSheet(WallBody body, double patch, SolidModel? model = null, WallSheet? before = null)
     {
         (this.body, this.model, this.patch, grid) = (body, model ?? body.Model, patch, body.Grid);
         Rows = body.CobRows;
-        reaches = before is not null && ReferenceEquals(before.grid, grid) && (before.Rows, before.patch) == (Rows, patch) ? before.reaches : new PatchReach?[1 + (int)Math.Ceiling((MostGrown - 1) / Growth)];
+        var known = before is not null && ReferenceEquals(before.grid, grid) && (before.Rows, before.patch) == (Rows, patch) ? before : null;
+        reaches = known?.reaches ?? new PatchReach?[1 + (int)Math.Ceiling((MostGrown - 1) / Growth)];
         Count = grid.Around * Rows;
         Share = [.. Enumerable.Range(0, Count).Select(ShareOf)];
-        patches = [.. Enumerable.Range(0, Count).Select(stack => Share[stack] > 0 ? Patch(stack) : [])];
+        patches = known is null ? new (int, double)[Count][] : [.. known.patches];
+        foreach (var column in known is null ? Enumerable.Range(0, grid.Around) : NearWhatChanged(known))
+        {
+            for (var stack = column * Rows; stack < (column + 1) * Rows; stack++)
+            {
+                patches[stack] = Share[stack] > 0 ? Patch(stack) : [];
+            }
+        }
     }
+
+    /// <summary>Columns of which some patch may reach over a stack that holds another share of cob than before.</summary>
+    private IEnumerable<int> NearWhatChanged(WallSheet before)
+    {
+        var changed = Enumerable.Range(0, grid.Around).Select(i => !Share.AsSpan(i * Rows, Rows).SequenceEqual(before.Share.AsSpan(i * Rows, Rows))).ToArray();
+        var widest = reaches[^1] ??= ReachOf(reaches.Length - 1);
+        return Enumerable.Range(0, grid.Around).Where(i => widest.Columns[i].Any(reached => changed[reached.At]));
+    }
+
+    private PatchReach ReachOf(int step) => new(grid, Rows, (1 + step * Growth) * patch);
 
     /// <summary>Rows of stacks.</summary>
     public int Rows { get; }
@@ -67,12 +86,25 @@ internal sealed class WallSheet
     public double HeightOf(int stack) => (grid.Z[stack % Rows] + grid.Z[stack % Rows + 1]) / 2;
 
     /// <summary>The means over patches for the stresses of an answer.</summary>
-    public double[] Means(CellStress stress) => Means(Raw(stress));
+    public double[] Means(CellStress stress)
+    {
+        var raw = ArrayPool<double>.Shared.Rent(Parts * Count);
+        Fill(raw, stress);
+        var means = Means(raw);
+        ArrayPool<double>.Shared.Return(raw);
+        return means;
+    }
 
     /// <summary>The stresses at both faces, stack by stack, before they are averaged.</summary>
     public double[] Raw(CellStress stress)
     {
         var raw = new double[Parts * Count];
+        Fill(raw, stress);
+        return raw;
+    }
+
+    private void Fill(double[] raw, CellStress stress)
+    {
         for (var stack = 0; stack < Count; stack++)
         {
             if (Share[stack] > 0)
@@ -80,14 +112,12 @@ internal sealed class WallSheet
                 Faces(stress, stack, raw.AsSpan(Parts * stack, Parts));
             }
         }
-
-        return raw;
     }
 
     /// <summary>The means over patches of what stands at both faces.</summary>
     public double[] Means(double[] raw)
     {
-        var means = new double[raw.Length];
+        var means = new double[Parts * Count];
         for (var stack = 0; stack < Count; stack++)
         {
             var (first, second, third) = (Vector128<double>.Zero, Vector128<double>.Zero, Vector128<double>.Zero);
@@ -199,10 +229,9 @@ internal sealed class WallSheet
     {
         for (var step = 0; ; step++)
         {
-            var grown = 1 + step * Growth;
-            var found = Within(stack, reaches[step] ??= new PatchReach(grid, Rows, grown * patch));
+            var found = Within(stack, reaches[step] ??= ReachOf(step));
             var filled = found.Sum(f => f.Weight);
-            if (filled >= LeastFilled * patch * patch || grown > MostGrown - Growth / 2)
+            if (filled >= LeastFilled * patch * patch || 1 + step * Growth > MostGrown - Growth / 2)
             {
                 return filled > 0 ? [.. found.Select(f => (f.Stack, f.Weight / filled))] : [(stack, 1)];
             }

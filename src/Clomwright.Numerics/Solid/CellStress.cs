@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+using System.Runtime.Intrinsics;
 using Clomwright.Numerics.Factorisation;
 using Clomwright.Numerics.Frames;
 
@@ -24,6 +26,7 @@ public sealed class CellStress
         const int part = 64;
         var count = model.Grid.Cells;
         var found = answers.Select(_ => new double[6 * count]).ToArray();
+        var displacements = answers.Select(answer => answer.Displacement.Array).ToArray();
         using var elements = new ThreadLocal<Hexahedron>(() => new Hexahedron());
         using var work = new SharedWork(threads);
         work.ForEach((count + part - 1) / part, i =>
@@ -46,21 +49,56 @@ public sealed class CellStress
                     KeptOperators.Form(model, cell, elements.Value!, withModes, rows);
                 }
 
-                Recover(model, answers, cell, kept is null ? rows : kept.Of(model, cell, elements.Value!, withModes), found);
+                Recover(model, displacements, cell, kept is null ? rows : kept.Of(model, cell, elements.Value!, withModes), found);
             }
         });
         return Array.ConvertAll(found, f => new CellStress(f));
     }
 
-    private static void Recover(SolidModel model, IReadOnlyList<SolidAnswer> answers, int cell, ReadOnlySpan<double> rows, double[][] found)
+    /// <summary>The stresses of one cell, eight answers at a time.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    private static void Recover(SolidModel model, double[][] displacements, int cell, ReadOnlySpan<double> rows, double[][] found)
     {
-        Span<double> u = stackalloc double[Hexahedron.Dofs];
-        for (var answer = 0; answer < found.Length; answer++)
+        const int lanes = 8;
+        Span<double> u = stackalloc double[lanes * Hexahedron.Dofs];
+        Span<double> stress = stackalloc double[lanes];
+        Span<int> corners = stackalloc int[4];
+        for (var pair = 0; pair < 4; pair++)
         {
-            SurfaceRecovery.Corners(model.Grid, cell, answers[answer].Displacement, u);
+            // Both nodes of a thickness column follow each other.
+            corners[pair] = 3 * model.Grid.CornerNode(cell, 2 * pair);
+        }
+
+        var stiffness = Vector512.Create(model.Cells[cell].Stiffness);
+        for (var first = 0; first < displacements.Length; first += lanes)
+        {
+            var count = Math.Min(lanes, displacements.Length - first);
+            for (var lane = 0; lane < count; lane++)
+            {
+                for (var pair = 0; pair < 4; pair++)
+                {
+                    var six = displacements[first + lane].AsSpan(corners[pair], 6);
+                    for (var d = 0; d < 6; d++)
+                    {
+                        u[lanes * (6 * pair + d) + lane] = six[d];
+                    }
+                }
+            }
+
             for (var c = 0; c < 6; c++)
             {
-                found[answer][6 * cell + c] = model.Cells[cell].Stiffness * SurfaceRecovery.Dot(rows.Slice(c * Hexahedron.Dofs, Hexahedron.Dofs), u);
+                var (even, odd) = (Vector512<double>.Zero, Vector512<double>.Zero);
+                for (var d = 0; d < Hexahedron.Dofs; d += 2)
+                {
+                    even = Vector512.FusedMultiplyAdd(Vector512.Create(rows[c * Hexahedron.Dofs + d]), Vector512.LoadUnsafe(ref u[lanes * d]), even);
+                    odd = Vector512.FusedMultiplyAdd(Vector512.Create(rows[c * Hexahedron.Dofs + d + 1]), Vector512.LoadUnsafe(ref u[lanes * (d + 1)]), odd);
+                }
+
+                (stiffness * (even + odd)).CopyTo(stress);
+                for (var lane = 0; lane < count; lane++)
+                {
+                    found[first + lane][6 * cell + c] = stress[lane];
+                }
             }
         }
     }

@@ -13,6 +13,9 @@ public sealed class Displacement
     /// <summary>Displacements x, y, z of node after node.</summary>
     public ReadOnlySpan<double> Values => values;
 
+    /// <summary>The same for who reads many answers at once; not to be changed.</summary>
+    internal double[] Array => values;
+
     /// <summary>The displacement of a node.</summary>
     public Vector3 At(int node) => new(values[3 * node], values[3 * node + 1], values[3 * node + 2]);
 

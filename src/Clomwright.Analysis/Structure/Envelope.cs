@@ -61,6 +61,29 @@ internal sealed class Envelope
         }
     }
 
+    /// <summary>Takes in what later cases made of the same sheet.</summary>
+    public void Take(Envelope later)
+    {
+        for (var stack = 0; stack < sheet.Count; stack++)
+        {
+            if (later.Compression[stack] > Compression[stack])
+            {
+                (Compression[stack], CompressionCase[stack]) = (later.Compression[stack], later.CompressionCase[stack]);
+            }
+
+            if (later.Tension[stack] > Tension[stack])
+            {
+                (Tension[stack], TensionCase[stack], TensionOutside[stack], TensionAngle[stack]) =
+                    (later.Tension[stack], later.TensionCase[stack], later.TensionOutside[stack], later.TensionAngle[stack]);
+            }
+
+            if (later.Upright[stack] > Upright[stack])
+            {
+                (Upright[stack], UprightCase[stack], UprightOutside[stack]) = (later.Upright[stack], later.UprightCase[stack], later.UprightOutside[stack]);
+            }
+        }
+    }
+
     private void Take(int number, int stack, bool outside, double s, double z, double shear)
     {
         var (middle, half) = ((s + z) / 2, (s - z) / 2);

@@ -14,6 +14,9 @@ public static class FromWallTop
 {
     private const int MostTogether = 24;
 
+    /// <summary>Parts into which all cases are cut to be gone through beside each other; what comes out does not depend on it.</summary>
+    private const int PartsOfCases = 4;
+
     /// <summary>Reactions that miss the loads by more than this share make the model worthless.</summary>
     public const double ReactionErrorMost = 1e-9;
 
@@ -84,9 +87,9 @@ public static class FromWallTop
             }
 
             var (cases, missing, assumed) = LoadCases.Of(body, basis, roof, roofFactor);
-            var hardest = new Hardest(sheet, piers, landings, [.. HeaderSeat.Of(geometry, sheet)], new PierUse(body, piers, strength.Allowable));
+            HeaderSeat[] seats = [.. HeaderSeat.Of(geometry, sheet)];
             stop.ThrowIfCancellationRequested();
-            var (pulling, pulls) = Linear(answers, cases, hardest);
+            var (hardest, pulls) = Linear(answers, cases, () => new Hardest(sheet, piers, landings, seats, new PierUse(body, piers, strength.Allowable)));
             stop.ThrowIfCancellationRequested();
             var resolved = Resolve(answers, cases, hardest, pulls);
             var level = body.Numbers["wall-tension-unlooked"] * strength.Characteristic;
@@ -103,7 +106,7 @@ public static class FromWallTop
                 Tension = TensionZones.Of(geometry, body, sheet, hardest.Sheet, cases, level).ToSequence(),
                 TensionLevel = level,
                 TensionMost = Enumerable.Range(0, sheet.Count).Where(s => sheet.Share[s] > 0).Max(s => hardest.Sheet.Tension[s]),
-                Base = resolved with { Pulling = pulling },
+                Base = resolved with { Pulling = pulls.Count(p => p > 0) },
                 Picture = Picture(hardest.Sheet),
                 Checks = answers.Checks,
                 Allowed = allowed,
@@ -113,23 +116,33 @@ public static class FromWallTop
             };
         }
 
-        /// <summary>All cases with a foot that holds both ways; how many pull somewhere, and how hard each does.</summary>
-        private static (int Pulling, double[] Pulls) Linear(WallAnswers answers, WallCase[] cases, Hardest hardest)
+        /// <summary>All cases with a foot that holds both ways, some of them beside others; how hard each pulls.</summary>
+        private static (Hardest Hardest, double[] Pulls) Linear(WallAnswers answers, WallCase[] cases, Func<Hardest> fresh)
         {
-            var (fields, forces, feet) = (new CaseSums(answers.Fields), new CaseSums(answers.Forces), new CaseSums(answers.Foot));
-            var (field, force, foot) = (new double[answers.Fields[0].Length], new double[answers.Forces[0].Length], new double[answers.Foot[0].Length]);
             var pulls = new double[cases.Length];
-            for (var i = 0; i < cases.Length; i++)
+            var parts = Enumerable.Range(0, PartsOfCases).ToArray().EachBesideOthers(part =>
             {
-                fields.Of(cases[i], field);
-                forces.Of(cases[i], force);
-                feet.Of(cases[i], foot);
-                hardest.Take(i, field, force);
-                var (high, low) = (foot.Length > 0 ? foot.Max() : 0, foot.Length > 0 ? foot.Min() : 0);
-                pulls[i] = high > 1e-9 * Math.Abs(low) ? high : 0;
+                var hardest = fresh();
+                var (fields, forces, feet) = (new CaseSums(answers.Fields), new CaseSums(answers.Forces), new CaseSums(answers.Foot));
+                var (field, force, foot) = (new double[answers.Fields[0].Length], new double[answers.Forces[0].Length], new double[answers.Foot[0].Length]);
+                for (var i = part * cases.Length / PartsOfCases; i < (part + 1) * cases.Length / PartsOfCases; i++)
+                {
+                    fields.Of(cases[i], field);
+                    forces.Of(cases[i], force);
+                    feet.Of(cases[i], foot);
+                    hardest.Take(i, field, force);
+                    var (high, low) = (foot.Length > 0 ? foot.Max() : 0, foot.Length > 0 ? foot.Min() : 0);
+                    pulls[i] = high > 1e-9 * Math.Abs(low) ? high : 0;
+                }
+
+                return hardest;
+            });
+            foreach (var later in parts[1..])
+            {
+                parts[0].Take(later);
             }
 
-            return (pulls.Count(p => p > 0), pulls);
+            return (parts[0], pulls);
         }
 
         /// <summary>Solves the cases that govern and pull again with a foot that lets go, and the one that pulls hardest.</summary>

@@ -91,6 +91,27 @@ internal sealed class Hardest
         }
     }
 
+    /// <summary>Takes in what later cases made of the same wall.</summary>
+    public void Take(Hardest later)
+    {
+        Sheet.Take(later.Sheet);
+        Use.Take(later.Use);
+        Keep(EndPressure, EndCase, later.EndPressure, later.EndCase);
+        Keep(Mean, MeanCase, later.Mean, later.MeanCase);
+        Keep(Bearing, BearingCase, later.Bearing, later.BearingCase);
+    }
+
+    private static void Keep(double[] most, int[] number, double[] later, int[] laterNumber)
+    {
+        for (var i = 0; i < most.Length; i++)
+        {
+            if (later[i] > most[i])
+            {
+                (most[i], number[i]) = (later[i], laterNumber[i]);
+            }
+        }
+    }
+
     /// <summary>Upright compression of the harder face, Pa.</summary>
     public static double Pressure(double[] field, int stack) => -Math.Min(field[WallSheet.Parts * stack + 1], field[WallSheet.Parts * stack + 4]);
 

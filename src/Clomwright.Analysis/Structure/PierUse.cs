@@ -49,6 +49,21 @@ internal sealed class PierUse
         }
     }
 
+    /// <summary>Takes in what later cases made of the same piers.</summary>
+    public void Take(PierUse later)
+    {
+        for (var pier = 0; pier < piers.Length; pier++)
+        {
+            foreach (var (kept, one) in new[] { (Across, later.Across[pier]), (Along, later.Along[pier]) })
+            {
+                if (one.Mode is not null)
+                {
+                    Keep(kept, pier, one);
+                }
+            }
+        }
+    }
+
     private void Take(int pier, int row, int number, double load, double shear, double across, double along)
     {
         var (thickness, area) = (piers[pier].Deep[row], piers[pier].Areas[row]);

@@ -30,8 +30,8 @@ internal sealed class WallAnswers
         stop.ThrowIfCancellationRequested();
         var springs = body.Model.Supports.Springs.Where(s => s.Axis == 2).Select(s => s.Node).ToArray();
         int[] probed = [basis.Cob, basis.WallTwist, .. basis.Wind.Take(1)];
-        var residual = probed.Max(i => elastic.Balance(answers[i]).Residual);
-        return new WallAnswers(answers, new ModelChecks(answers.Max(a => ReactionError(body.Model, a)), residual, Reciprocity(answers, basis)))
+        var residual = probed.EachBesideOthers(i => elastic.Balance(answers[i]).Residual).Max();
+        return new WallAnswers(answers, new ModelChecks(answers.EachBesideOthers(a => ReactionError(body.Model, a)).Max(), residual, Reciprocity(answers, basis)))
         {
             Fields = stresses.EachBesideOthers(sheet.Means),
             Forces = stresses.EachBesideOthers(s => ForcesOf(piers, body, sheet, s)),

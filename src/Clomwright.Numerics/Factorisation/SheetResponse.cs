@@ -41,8 +41,10 @@ public sealed class SheetResponse : IDisposable
     /// Solves for a load vector over all places of all columns, the lanes of one place together. Places that are not active take no part: their
     /// load is ignored and their answer zero. The result is good until the next call.
     /// </summary>
+    /// <param name="loads">The loads.</param>
+    /// <param name="asked">Columns of which the answer is asked; elsewhere it is not worked out and of no use. None asks for all.</param>
     /// <exception cref="InvalidOperationException">Part of the sheet is held by nothing (<see cref="SheetFactor.LooseColumn"/>).</exception>
-    public ReadOnlySpan<double> Solve(ReadOnlySpan<double> loads)
+    public ReadOnlySpan<double> Solve(ReadOnlySpan<double> loads, ReadOnlySpan<int> asked = default)
     {
         if (factor.LooseColumn is { } loose)
         {
@@ -55,7 +57,7 @@ public sealed class SheetResponse : IDisposable
         Array.Clear(answer);
         using var work = new SharedWork(factor.Threads);
         Ascend(work);
-        Descend(work);
+        Descend(work, asked.IsEmpty ? null : WayTo(asked));
         return answer;
     }
 
@@ -131,20 +133,43 @@ public sealed class SheetResponse : IDisposable
         plan.Together.ForEach(front => substitution.Ascend(front, passOf));
     }
 
-    private void Descend(SharedWork work)
+    /// <summary>The fronts that own the columns, and all above them.</summary>
+    private HashSet<Front> WayTo(ReadOnlySpan<int> columns)
+    {
+        var way = new HashSet<Front>();
+        foreach (var column in columns)
+        {
+            for (var front = factor.Tree.Owner[column]; front is not null && way.Add(front);)
+            {
+                front = front.Parent;
+            }
+        }
+
+        return way;
+    }
+
+    private void Descend(SharedWork work, HashSet<Front>? way)
     {
         var plan = factor.Descent;
         for (var i = plan.Together.Count - 1; i >= 0; i--)
         {
-            substitution.Descend(plan.Together[i], passOf);
+            DescendInto(plan.Together[i]);
         }
 
         work.ForEach(plan.Separate.Count, i =>
         {
             for (var j = plan.Separate[i].Count - 1; j >= 0; j--)
             {
-                substitution.Descend(plan.Separate[i][j], passOf);
+                DescendInto(plan.Separate[i][j]);
             }
         });
+
+        void DescendInto(Front front)
+        {
+            if (way?.Contains(front) != false)
+            {
+                substitution.Descend(front, passOf);
+            }
+        }
     }
 }

@@ -285,21 +285,37 @@ public sealed class ElasticBody : IDisposable
         return answers;
     }
 
+    /// <summary>How all push-only springs' nodes move under 1 N on each of some: the body is followed down to its foot only.</summary>
     private double[][] Compliance(IReadOnlyList<int> wanted)
     {
-        var columns = new List<double[]>();
-        foreach (var block in wanted.Chunk(SheetResponse.MostLanes))
+        const int lanes = SheetResponse.MostLanes;
+        eight ??= new SheetResponse(factor, lanes);
+        together ??= new double[right.Length * lanes];
+        var dofs = Array.ConvertAll(contactSprings, DofOf);
+        int[] foot = [.. dofs.Select(dof => dof / stiffness.DofsPerColumn).Distinct()];
+        var found = new List<double[]>(wanted.Count);
+        foreach (var block in wanted.Chunk(lanes))
         {
-            var solved = SolveTogether(block.Length, lane =>
+            Array.Clear(together);
+            for (var lane = 0; lane < block.Length; lane++)
             {
-                Array.Clear(right);
-                right[DofOf(contactSprings[block[lane]])] = 1;
-                return right;
-            });
-            columns.AddRange(solved.Select(u => Array.ConvertAll(contactSprings, i => u[DofOf(i)])));
+                together[dofs[block[lane]] * lanes + lane] = 1;
+            }
+
+            var answers = eight.Solve(together, foot);
+            for (var lane = 0; lane < block.Length; lane++)
+            {
+                var moved = new double[dofs.Length];
+                for (var i = 0; i < moved.Length; i++)
+                {
+                    moved[i] = answers[dofs[i] * lanes + lane];
+                }
+
+                found.Add(moved);
+            }
         }
 
-        return [.. columns];
+        return [.. found];
     }
 
     private int DofOf(int spring) => 3 * Model.Supports.Springs[spring].Node + Model.Supports.Springs[spring].Axis;

@@ -1,3 +1,4 @@
+using Clomwright.Numerics.Factorisation;
 using Clomwright.Numerics.Linear;
 
 namespace Clomwright.Numerics.Solid;
@@ -78,9 +79,15 @@ internal sealed class SpringContact
     private (double[] Force, double[] Opening)? Solve(int[] lifted, double[] w0)
     {
         var missing = lifted.Where(i => !compliance.ContainsKey(i)).ToList();
-        foreach (var (i, column) in missing.Zip(complianceOf(missing)))
+        if (missing.Count > 0)
         {
-            compliance[i] = column;
+            // What is solved together costs no more than a part of it: those that are pulled most come along and are likely to be asked for next.
+            var spare = -missing.Count & (SheetResponse.MostLanes - 1);
+            missing.AddRange(Enumerable.Range(0, w0.Length).Except(missing).Where(i => !compliance.ContainsKey(i)).OrderByDescending(i => w0[i]).Take(spare));
+            foreach (var (i, column) in missing.Zip(complianceOf(missing)))
+            {
+                compliance[i] = column;
+            }
         }
 
         var n = lifted.Length;

@@ -19,6 +19,8 @@ internal sealed partial class OpenHouse
     /// <summary>A hand that has not moved for so long rests on the sheet of stress: all cases are begun before its page asks for them.</summary>
     private static readonly TimeSpan Still = TimeSpan.FromMilliseconds(60);
 
+    private static readonly TimeSpan Tick = TimeSpan.FromMilliseconds(1);
+
     /// <summary>The study that was last worked out whole; null before that. Houses in hand take over from it: those between have worked out nothing but where everything stands.</summary>
     private HouseStudy? whole;
     private bool following, awaiting;
@@ -43,12 +45,14 @@ internal sealed partial class OpenHouse
 
     private async Task AwaitStill()
     {
-        while (true)
+        for (var wait = Still; wait > TimeSpan.Zero;)
         {
-            await Task.Delay(Still / 3);
+            // No timer is finer than this.
+            await Task.Delay(wait < Tick ? Tick : wait);
             lock (gate)
             {
-                if (Stopwatch.GetElapsedTime(moved) >= Still)
+                wait = Still - Stopwatch.GetElapsedTime(moved);
+                if (wait <= TimeSpan.Zero)
                 {
                     awaiting = false;
                     if (IsFollowed)
@@ -56,8 +60,6 @@ internal sealed partial class OpenHouse
                         // Whoever looks at the stress is told by the same run.
                         _ = Stress;
                     }
-
-                    return;
                 }
             }
         }

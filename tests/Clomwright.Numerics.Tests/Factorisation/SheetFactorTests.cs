@@ -54,6 +54,32 @@ public sealed class SheetFactorTests
             },
             iter: Counts.Of(30, 500));
 
+    // Rank: property. Asked in some columns only, the answer there is that of the whole to the last bit, and the next whole one has missed nothing.
+    [Fact]
+    public void What_is_asked_of_some_columns_is_what_the_whole_answer_has_there() =>
+        Sheets.ForAll(
+            c =>
+            {
+                var sheet = new RandomSheet(c.Shape, c.Places, c.Seed, 0.2);
+                using var factor = new SheetFactor(sheet, SheetDissection.Even(c.Shape), 1 + c.Seed % 2);
+                using var response = new SheetResponse(factor);
+                using var other = new SheetResponse(factor);
+                var random = new Random(c.Seed);
+                foreach (var load in new[] { sheet.RandomVector(), sheet.RandomVector() })
+                {
+                    var whole = other.Solve(load).ToArray();
+                    int[] asked = [random.Next(c.Shape.Columns), random.Next(c.Shape.Columns)];
+                    var some = response.Solve(load, asked).ToArray();
+                    foreach (var column in asked)
+                    {
+                        Assert.Equal(whole.AsSpan(column * c.Places, c.Places), some.AsSpan(column * c.Places, c.Places));
+                    }
+
+                    Assert.Equal(whole, response.Solve(load).ToArray());
+                }
+            },
+            iter: Counts.Of(50, 1000));
+
     // Rank: property. Changes of patches, places and focus in any order leave exactly what a fresh factor has.
     [Fact]
     public void A_changed_factor_equals_a_fresh_one_to_the_last_bit() =>

@@ -9,7 +9,7 @@ namespace Clomwright.Architecture.Tests;
 public class PurityTests
 {
     /// <summary>How many public types of pure rooms are marked [Mutable]. Raising it is a decision: say why in the attribute.</summary>
-    private const int MutableTypes = 7;
+    private const int MutableTypes = 8;
 
     [Fact]
     public void PureRoomsTurnTheBannedListOn()

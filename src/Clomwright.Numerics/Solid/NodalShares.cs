@@ -6,7 +6,7 @@ namespace Clomwright.Numerics.Solid;
 /// What of the volume of each cell, and of its faces on the two sides of a wall, each of its nodes carries. Formed when first asked for, and kept as long as the grid and the cut of the cell stay: whoever loads a body
 /// many times, or follows one that changes cell by cell, forms it once. Not for use from several threads at once.
 /// </summary>
-[Mutable("keeps what is formed from one model to the next")]
+[Mutable("keeps what is formed from one model to the next: under the hand, forming it again took longer than renewing the factor")]
 public sealed class NodalShares(SolidGrid grid)
 {
     private readonly Kept<double[]>[] volumes = new Kept<double[]>[grid.Cells];

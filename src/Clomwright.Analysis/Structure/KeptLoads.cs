@@ -8,6 +8,9 @@ namespace Clomwright.Analysis.Structure;
 [Mutable("keeps what is formed from one move to the next")]
 internal sealed class KeptLoads(SolidGrid grid)
 {
+    /// <summary>So many presses at most: a roof that is turned while an opening is in hand leaves none of the old ones behind.</summary>
+    private const int Most = 128;
+
     private readonly Dictionary<(GridBox Box, Vector3 Force), NodalLoad> onTop = [];
     private bool[] solid = [];
 
@@ -23,7 +26,7 @@ internal sealed class KeptLoads(SolidGrid grid)
             now[i] = model.Cells[grid.Cell(i / grid.Through, grid.Up - 1, i % grid.Through)].IsSolid;
         }
 
-        if (!now.AsSpan().SequenceEqual(solid))
+        if (onTop.Count >= Most || !now.AsSpan().SequenceEqual(solid))
         {
             onTop.Clear();
             solid = now;
